@@ -1,0 +1,226 @@
+// Package form turns profile nodes into the meridian: the curve in the (r, z)
+// half-plane that, turned about the axis, is the pot's outer surface. It also
+// reads typed coordinates. It knows nothing of molds.
+package form
+
+import (
+	"math"
+	"slices"
+
+	"moldwright/core/job"
+)
+
+// Point is a place in the half-plane: R from the axis, Z up along it, mm.
+type Point struct{ R, Z float64 }
+
+// Sub is p - q.
+func (p Point) Sub(q Point) Point { return Point{p.R - q.R, p.Z - q.Z} }
+
+// Lerp is the point a share t of the way from p to q.
+func (p Point) Lerp(q Point, t float64) Point {
+	return Point{p.R + t*(q.R-p.R), p.Z + t*(q.Z-p.Z)}
+}
+
+// Dist is the distance from p to q, mm.
+func (p Point) Dist(q Point) float64 { return math.Hypot(p.R-q.R, p.Z-q.Z) }
+
+// Span is one piece of the meridian, from point I of the meridian to point
+// I+1. Its tangent turns steadily from angle A0 to A1 (radians from the +r
+// direction, A1 within a half turn of A0): spans end wherever the curve has an
+// extreme of r, an extreme of z or an inflection.
+type Span struct{ A0, A1 float64 }
+
+// Meridian is the outer curve at mold size, foot at z = 0, from the axis under
+// the foot to the rim or back to the axis. Points lie on the true curve; the
+// chord between two neighbours departs from it by at most ChordTol. The body
+// lies to the left of the direction of travel.
+type Meridian struct {
+	Pts   []Point
+	Spans []Span // one fewer than Pts
+	// Corner tells whether the meridian turns sharply at a point; the ends
+	// count as corners.
+	Corner []bool
+	// Node is the index of the job's node that a point is, or -1.
+	Node []int
+	// Closed forms end on the axis; open ones at a rim.
+	Closed bool
+	// Lift is what was added to every z of the scaled nodes so that the
+	// lowest point lies at 0, mm.
+	Lift float64
+}
+
+// ChordTol is the largest distance in mm between the true curve and the chords
+// of a Meridian; TurnTol the largest turn of a span in radians.
+const (
+	ChordTol = 0.002
+	TurnTol  = 3 * math.Pi / 180
+)
+
+// Limits of size, mm at mold size: smaller is a slip of units, larger is no
+// pot that anyone lifts.
+const (
+	leastSize   = 2
+	largestSize = 2000
+)
+
+// Rim is the last point: the rim of an open form, the top of a closed one.
+func (m *Meridian) Rim() Point { return m.Pts[len(m.Pts)-1] }
+
+// Extent is the greatest z and the greatest r, mm.
+func (m *Meridian) Extent() (height, maxRadius float64) {
+	for _, p := range m.Pts {
+		height = math.Max(height, p.Z)
+		maxRadius = math.Max(maxRadius, p.R)
+	}
+	return height, maxRadius
+}
+
+// Build makes the meridian of the job's outer nodes at mold size. Errors are
+// job.Faults that name each bad node.
+func Build(j *job.Job) (*Meridian, error) {
+	m, faults := fromNodes(j.Form.Outer, j.Scale())
+	if len(faults) > 0 {
+		return nil, faults
+	}
+	return m, nil
+}
+
+func fromNodes(nodes []job.Node, scale float64) (*Meridian, job.Faults) {
+	if f := checkNodes(nodes, scale); len(f) > 0 {
+		return nil, f
+	}
+	low := math.Inf(1)
+	pts := make([]Point, len(nodes))
+	for i, n := range nodes {
+		pts[i] = Point{n.R * scale, n.Z * scale}
+	}
+	m := &Meridian{Closed: nodes[len(nodes)-1].R == 0}
+	size := len(nodes) * 4
+	m.Pts = make([]Point, 0, size)
+	m.Spans = make([]Span, 0, size)
+	m.Corner = make([]bool, 0, size)
+	m.Node = make([]int, 0, size)
+	c := newCurve(nodes, pts)
+	for i := range pts {
+		m.point(pts[i], nodes[i].Corner || i == 0 || i == len(pts)-1, i)
+		if i+1 < len(pts) {
+			c.flatten(m, i)
+		}
+	}
+	for _, p := range m.Pts {
+		low = math.Min(low, p.Z)
+	}
+	m.Lift = -low
+	for i := range m.Pts {
+		m.Pts[i].Z -= low
+	}
+	return m, checkMeridian(m)
+}
+
+func (m *Meridian) point(p Point, corner bool, node int) {
+	m.Pts = append(m.Pts, p)
+	m.Corner = append(m.Corner, corner)
+	m.Node = append(m.Node, node)
+}
+
+// Normal is the outward unit normal at the tangent angle a: to the right of
+// the direction of travel.
+func Normal(a float64) Point {
+	s, c := math.Sincos(a)
+	return Point{s, -c}
+}
+
+// Volume is the volume in mm3 of the body of revolution under the meridian,
+// closed at the rim by a flat disc: exact for the chords (frusta).
+func (m *Meridian) Volume() float64 {
+	v := 0.0
+	for i := 1; i < len(m.Pts); i++ {
+		v += frustum(m.Pts[i-1], m.Pts[i])
+	}
+	return v
+}
+
+// frustum is the signed volume between a chord and the axis.
+func frustum(p, q Point) float64 {
+	return math.Pi / 3 * (q.Z - p.Z) * (p.R*p.R + p.R*q.R + q.R*q.R)
+}
+
+// BandArea is the area in mm2 swept by a chord turned about the axis.
+func BandArea(p, q Point) float64 { return math.Pi * (p.R + q.R) * p.Dist(q) }
+
+// Area is the outer surface in mm2, without the disc at an open rim.
+func (m *Meridian) Area() float64 {
+	a := 0.0
+	for i := 1; i < len(m.Pts); i++ {
+		a += BandArea(m.Pts[i-1], m.Pts[i])
+	}
+	return a
+}
+
+// LoopVolume is the volume in mm3 of a closed loop of points turned about the
+// axis (Pappus): positive where the loop runs counterclockwise with r to the
+// right and z up.
+func LoopVolume(loop []Point) float64 {
+	v := 0.0
+	for i, p := range loop {
+		v += frustum(p, loop[(i+1)%len(loop)])
+	}
+	return v
+}
+
+// Cut puts points into the meridian where its outermost wall stands at each of
+// the heights z (mm), unless it has one there already. Heights outside the
+// form are left out.
+func (m *Meridian) Cut(heights []float64) {
+	for _, z := range heights {
+		best, at := -1, 0.0
+		for i := 0; i+1 < len(m.Pts); i++ {
+			p, q := m.Pts[i], m.Pts[i+1]
+			if (p.Z-z)*(q.Z-z) > 0 || p.Z == q.Z {
+				continue
+			}
+			if r := p.R + (z-p.Z)/(q.Z-p.Z)*(q.R-p.R); best < 0 || r > at {
+				best, at = i, r
+			}
+		}
+		if best >= 0 {
+			p, q := m.Pts[best], m.Pts[best+1]
+			m.split(best, (z-p.Z)/(q.Z-p.Z))
+		}
+	}
+}
+
+// CutMouth puts a point into a closed meridian where it last comes within r
+// of the axis, and tells its index: the edge of a hole through the top.
+func (m *Meridian) CutMouth(r float64) int {
+	for i := len(m.Pts) - 2; i > 0; i-- {
+		if p, q := m.Pts[i], m.Pts[i+1]; p.R > r {
+			return m.split(i, (p.R-r)/(p.R-q.R))
+		}
+	}
+	return len(m.Pts) - 1
+}
+
+// leastPart is the shortest span in mm that a cut leaves.
+const leastPart = 1e-3
+
+// split cuts a span at share t of its length and tells the index of the point
+// there; a cut next to an end takes that end.
+func (m *Meridian) split(i int, t float64) int {
+	p, q := m.Pts[i], m.Pts[i+1]
+	l := p.Dist(q)
+	switch {
+	case t*l < leastPart:
+		return i
+	case (1-t)*l < leastPart:
+		return i + 1
+	}
+	sp := m.Spans[i]
+	mid := sp.A0 + t*(sp.A1-sp.A0)
+	m.Pts = slices.Insert(m.Pts, i+1, p.Lerp(q, t))
+	m.Corner = slices.Insert(m.Corner, i+1, false)
+	m.Node = slices.Insert(m.Node, i+1, -1)
+	m.Spans = slices.Insert(m.Spans, i+1, Span{mid, sp.A1})
+	m.Spans[i].A1 = mid
+	return i + 1
+}

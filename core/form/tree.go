@@ -1,0 +1,134 @@
+package form
+
+import "math"
+
+// Tree is a box tree over the chords of a polyline, for crossings and rays.
+// Boxes of consecutive chords are joined pairwise, which suits a curve: near
+// along it is near in space. Queries take O(log n) on pots, O(n) at worst.
+type Tree struct {
+	pts  []Point
+	size int   // leaves, a power of two
+	box  []box // heap order, box[1] the root
+}
+
+type box struct{ r0, r1, z0, z1 float64 }
+
+var noBox = box{math.Inf(1), math.Inf(-1), math.Inf(1), math.Inf(-1)}
+
+func (b box) with(c box) box {
+	return box{math.Min(b.r0, c.r0), math.Max(b.r1, c.r1), math.Min(b.z0, c.z0), math.Max(b.z1, c.z1)}
+}
+
+func (b box) meets(c box) bool {
+	return b.r0 <= c.r1 && c.r0 <= b.r1 && b.z0 <= c.z1 && c.z0 <= b.z1
+}
+
+// NewTree is the tree of the chords between neighbours of pts.
+func NewTree(pts []Point) *Tree {
+	n := len(pts) - 1
+	t := &Tree{pts: pts, size: 1}
+	for t.size < n {
+		t.size *= 2
+	}
+	t.box = make([]box, 2*t.size)
+	for i := range t.size {
+		b := noBox
+		if i < n {
+			p, q := pts[i], pts[i+1]
+			b = box{math.Min(p.R, q.R), math.Max(p.R, q.R), math.Min(p.Z, q.Z), math.Max(p.Z, q.Z)}
+		}
+		t.box[t.size+i] = b
+	}
+	for i := t.size - 1; i > 0; i-- {
+		t.box[i] = t.box[2*i].with(t.box[2*i+1])
+	}
+	return t
+}
+
+// Visit calls f with every chord whose box meets the given ranges, in order
+// along the polyline.
+func (t *Tree) Visit(r0, r1, z0, z1 float64, f func(chord int)) {
+	t.visit(1, box{r0, r1, z0, z1}, f)
+}
+
+func (t *Tree) visit(k int, b box, f func(int)) {
+	if !t.box[k].meets(b) {
+		return
+	}
+	if k >= t.size {
+		f(k - t.size)
+		return
+	}
+	t.visit(2*k, b, f)
+	t.visit(2*k+1, b, f)
+}
+
+// crossing finds two chords of the meridian that meet otherwise than as
+// neighbours in their common point.
+func (m *Meridian) crossing() (i, j int, ok bool) {
+	t := NewTree(m.Pts)
+	return t.cross(1, 1)
+}
+
+// cross looks for a meeting between a chord under box a and one under box b,
+// a at or before b.
+func (t *Tree) cross(a, b int) (i, j int, ok bool) {
+	if !t.box[a].meets(t.box[b]) {
+		return 0, 0, false
+	}
+	if a >= t.size && b >= t.size {
+		i, j = a-t.size, b-t.size
+		if i == j {
+			return 0, 0, false
+		}
+		p, q, r, s := t.pts[i], t.pts[i+1], t.pts[j], t.pts[j+1]
+		if j == i+1 {
+			return i, j, foldsBack(p, q, s)
+		}
+		return i, j, meet(p, q, r, s)
+	}
+	if a == b {
+		if i, j, ok = t.cross(2*a, 2*a); ok {
+			return
+		}
+		if i, j, ok = t.cross(2*a+1, 2*a+1); ok {
+			return
+		}
+		return t.cross(2*a, 2*a+1)
+	}
+	// both lie on one level of the heap, so both split
+	for _, x := range [2]int{2 * a, 2*a + 1} {
+		for _, y := range [2]int{2 * b, 2*b + 1} {
+			if i, j, ok = t.cross(x, y); ok {
+				return
+			}
+		}
+	}
+	return 0, 0, false
+}
+
+// foldsBack tells whether the chord q-s lies back upon the chord p-q.
+func foldsBack(p, q, s Point) bool {
+	u, v := p.Sub(q), s.Sub(q)
+	cross := u.R*v.Z - u.Z*v.R
+	dot := u.R*v.R + u.Z*v.Z
+	return dot > 0 && math.Abs(cross) <= 1e-12*dot
+}
+
+// side is twice the signed area of the triangle a, b, c.
+func side(a, b, c Point) float64 {
+	return (b.R-a.R)*(c.Z-a.Z) - (b.Z-a.Z)*(c.R-a.R)
+}
+
+// meet tells whether the chords p-q and r-s have a point in common.
+func meet(p, q, r, s Point) bool {
+	a, b, c, d := side(p, q, r), side(p, q, s), side(r, s, p), side(r, s, q)
+	if ((a > 0) != (b > 0) || a == 0 || b == 0) && ((c > 0) != (d > 0) || c == 0 || d == 0) {
+		if a == 0 && b == 0 { // on one line
+			return math.Max(math.Min(p.R, q.R), math.Min(r.R, s.R)) <= math.Min(math.Max(p.R, q.R), math.Max(r.R, s.R)) &&
+				math.Max(math.Min(p.Z, q.Z), math.Min(r.Z, s.Z)) <= math.Min(math.Max(p.Z, q.Z), math.Max(r.Z, s.Z))
+		}
+		return true
+	}
+	return false
+}

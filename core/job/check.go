@@ -1,0 +1,98 @@
+package job
+
+import (
+	"fmt"
+	"math"
+	"regexp"
+)
+
+// maxName is as long as a title block takes in one line of small type.
+const maxName = 200
+
+var schemeID = regexp.MustCompile(`^(auto|one|two|core|sides[2346](\+lower)?(\+upper)?)$`)
+
+// Check finds every figure that no bench has, each with its field and the
+// remedy. The profile itself is checked where the meridian is made.
+func (j *Job) Check() Faults {
+	var faults Faults
+	bad := func(field, format string, args ...any) {
+		faults = append(faults, Faultf("badValue", field, format, args...))
+	}
+	number := func(field string, v, least, most float64, what string) {
+		if math.IsNaN(v) || v < least || v > most {
+			bad(field, "%s is %g; %s lies between %g and %g.", field, v, what, least, most)
+		}
+	}
+	if j.Format != Format {
+		bad("format", "The file says its format is %q; a job says %q.", clip(j.Format), Format)
+	}
+	if j.Version != Version {
+		bad("version", "The file is of version %d; this page reads version %d. Use the page that wrote it, or a newer one.", j.Version, Version)
+	}
+	if len([]rune(j.Name)) > maxName {
+		bad("name", "The name has %d letters; use at most %d.", len([]rune(j.Name)), maxName)
+	}
+	if j.Form.Size != SizeFired && j.Form.Size != SizeMold {
+		bad("form.size", "form.size is %q; it takes %q or %q.", clip(j.Form.Size), SizeFired, SizeMold)
+	}
+	if len(j.Form.Outer) == 0 {
+		bad("form.outer", "The job has no profile; give form.outer at least 3 points.")
+	}
+	if j.Form.Section.Kind != SectionRound {
+		bad("form.section.kind", "form.section.kind is %q; it takes %q.", clip(j.Form.Section.Kind), SectionRound)
+	}
+	if j.Form.Inner != nil {
+		bad("form.inner", "An inner surface is given; only drain-cast forms can be planned, so leave form.inner null.")
+	}
+	number("clay.dryingShrinkage", j.Clay.DryingShrinkage, 0, 30, "drying shrinkage in percent")
+	number("clay.firingShrinkage", j.Clay.FiringShrinkage, 0, 40, "firing shrinkage in percent")
+	number("clay.releaseShrinkage", j.Clay.ReleaseShrinkage, 0, 10, "shrinkage at release in percent")
+	number("clay.wall", j.Clay.Wall, 0.5, 50, "the wall in mm")
+	number("clay.slipDensity", j.Clay.SlipDensity, 1.1, 2.3, "the density of slip in g/ml")
+	number("clay.solidsDensity", j.Clay.SolidsDensity, 2, 4, "the density of the dry clay in g/ml")
+	number("clay.testCast.wall", j.Clay.TestCast.Wall, 0.2, 50, "the wall of the test cast in mm")
+	number("clay.testCast.minutes", j.Clay.TestCast.Minutes, 0.1, 1440, "the time of the test cast in minutes")
+	if j.Clay.SlipDensity >= j.Clay.SolidsDensity {
+		bad("clay.slipDensity", "The slip (%g g/ml) is as dense as the dry clay in it (%g g/ml); check both densities.", j.Clay.SlipDensity, j.Clay.SolidsDensity)
+	}
+	number("plaster.consistency", j.Plaster.Consistency, 30, 120, "consistency (water to 100 of plaster)")
+	number("plaster.wall", j.Plaster.Wall, 10, 150, "the plaster wall in mm")
+	number("plaster.base", j.Plaster.Base, 10, 150, "the plaster base in mm")
+	for i, v := range j.Printer.Bed {
+		number(fmt.Sprintf("printer.bed[%d]", i), v, 50, 2000, "the printer's bed in mm")
+	}
+	number("printer.layer", j.Printer.Layer, 0.02, 1, "the layer in mm")
+	number("printer.clearance", j.Printer.Clearance, 0, 2, "the clearance in mm")
+	number("printer.shell", j.Printer.Shell, 0.4, 20, "the shell in mm")
+	number("rules.leastDraft", j.Rules.LeastDraft, 0, 45, "the least draft in degrees")
+	number("rules.rubShare", j.Rules.RubShare, 0, 100, "the share that may rub in percent")
+	m := &j.Mold
+	if !schemeID.MatchString(m.Scheme) {
+		bad("mold.scheme", "mold.scheme is %q; it takes auto, one, two, or sides2 to sides6 with +lower, +upper or both.", clip(m.Scheme))
+	}
+	if len(m.PartingHeights) > 2 {
+		bad("mold.partingHeights", "There are %d parting heights; a mold has at most 2.", len(m.PartingHeights))
+	}
+	for i, v := range m.PartingHeights {
+		number(fmt.Sprintf("mold.partingHeights[%d]", i), v, 0, 5000, "a parting height in mm")
+		if i > 0 && v <= m.PartingHeights[i-1] {
+			bad(fmt.Sprintf("mold.partingHeights[%d]", i), "The parting heights must rise; put the lower one first.")
+		}
+	}
+	if m.Sides != nil && *m.Sides != 2 && *m.Sides != 3 && *m.Sides != 4 && *m.Sides != 6 {
+		bad("mold.sides", "There cannot be %d side parts; choose 2, 3, 4 or 6.", *m.Sides)
+	}
+	if m.FillHole != nil {
+		number("mold.fillHole", *m.FillHole, 8, 500, "the fill hole's diameter in mm")
+	}
+	if m.DrainHole != nil {
+		number("mold.drainHole", *m.DrainHole, 3, 100, "the drain hole's diameter in mm")
+	}
+	if m.Spare != nil {
+		number("mold.spare.height", m.Spare.Height, 3, 200, "the height of the spare in mm")
+	}
+	if m.Staves < 1 || m.Staves > 4 {
+		bad("mold.staves", "There cannot be %d cottle staves; choose 1 to 4.", m.Staves)
+	}
+	return faults
+}

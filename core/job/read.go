@@ -1,0 +1,211 @@
+package job
+
+import (
+	"bytes"
+	"encoding/json"
+	"errors"
+	"fmt"
+	"io"
+	"math"
+	"reflect"
+	"strings"
+)
+
+// Read reads a job document, fills in what it leaves out and checks every
+// figure. Errors are Faults; each names the field, and the line where the
+// text's structure is at fault. Keys that no job has are errors.
+func Read(text []byte) (*Job, error) {
+	j := Defaults()
+	j.Rules.LeastDraft = math.NaN() // a mark for "left out", which no file can hold
+	d := json.NewDecoder(bytes.NewReader(text))
+	d.DisallowUnknownFields()
+	err := d.Decode(&j)
+	if err == nil {
+		if _, rest := d.Token(); rest != io.EOF {
+			return nil, Faults{Faultf("trailingText", "", "There is more text after the end of the job; remove it.").AtLine(lineAt(text, d.InputOffset()))}
+		}
+	} else {
+		return nil, Faults{explain(text, err)}
+	}
+	if math.IsNaN(j.Rules.LeastDraft) {
+		j.Rules.LeastDraft = LeastDraftFor(j.Printer.Layer)
+	}
+	if f := j.Check(); len(f) > 0 {
+		return nil, f
+	}
+	return &j, nil
+}
+
+// Write is the document as saved: indented, every key present, one final
+// newline. Read(Write(j)) gives j, and writes the same bytes again.
+func (j *Job) Write() ([]byte, error) {
+	var b bytes.Buffer
+	e := json.NewEncoder(&b)
+	e.SetEscapeHTML(false)
+	e.SetIndent("", " ")
+	err := e.Encode(j)
+	return b.Bytes(), err
+}
+
+// explain turns a decoding error into a Fault. Decoding errors do not carry
+// the path of an unknown key, so the text is walked once more for it.
+func explain(text []byte, err error) *Fault {
+	var syntax *json.SyntaxError
+	var kind *json.UnmarshalTypeError
+	switch {
+	case errors.As(err, &syntax):
+		return Faultf("notJSON", "", "The text is not a job file: %s.", syntax.Error()).AtLine(lineAt(text, syntax.Offset))
+	case errors.Is(err, io.ErrUnexpectedEOF), errors.Is(err, io.EOF):
+		return Faultf("cutShort", "", "The text ends before the job does; the file seems to be cut short.").AtLine(lineAt(text, int64(len(text))))
+	}
+	w := walker{d: json.NewDecoder(bytes.NewReader(text)), text: text}
+	if f := w.value(reflect.TypeFor[Job](), ""); f != nil {
+		return f
+	}
+	if errors.As(err, &kind) {
+		return Faultf("wrongType", kind.Field, "%s holds a %s; it takes %s.", kind.Field, kind.Value, article(kind.Type)).AtLine(lineAt(text, kind.Offset))
+	}
+	return Faultf("notJSON", "", "The text is not a job file: %s.", err)
+}
+
+func lineAt(text []byte, offset int64) int {
+	offset = min(max(offset, 0), int64(len(text)))
+	return 1 + bytes.Count(text[:offset], []byte("\n"))
+}
+
+func article(t reflect.Type) string {
+	switch t.Kind() {
+	case reflect.Float64, reflect.Int:
+		return "a number"
+	case reflect.String:
+		return "a text"
+	case reflect.Bool:
+		return "true or false"
+	case reflect.Slice, reflect.Array:
+		return "a list"
+	case reflect.Pointer:
+		return article(t.Elem()) + " or null"
+	}
+	return "an object"
+}
+
+// walker reads JSON beside the type that it should fit, to name the place of
+// the first misfit.
+type walker struct {
+	d    *json.Decoder
+	text []byte
+}
+
+func (w *walker) fault(code, path, format string, args ...any) *Fault {
+	return Faultf(code, path, format, args...).AtLine(lineAt(w.text, w.d.InputOffset()))
+}
+
+func (w *walker) value(t reflect.Type, path string) *Fault {
+	tok, err := w.d.Token()
+	if err != nil {
+		return w.fault("notJSON", path, "The text is not a job file: %s.", err)
+	}
+	if t.Kind() == reflect.Pointer {
+		if tok == nil {
+			return nil
+		}
+		t = t.Elem()
+	}
+	if tok == nil {
+		return nil // null leaves the default
+	}
+	name := path
+	if name == "" {
+		name = "The file"
+	}
+	misfit := func() *Fault {
+		return w.fault("wrongType", path, "%s holds %s; it takes %s.", name, spoken(tok), article(t))
+	}
+	switch t.Kind() {
+	case reflect.Struct:
+		if tok != json.Delim('{') {
+			return misfit()
+		}
+		return w.object(t, path)
+	case reflect.Slice, reflect.Array:
+		if tok != json.Delim('[') {
+			return misfit()
+		}
+		for i := 0; w.d.More(); i++ {
+			if f := w.value(t.Elem(), fmt.Sprintf("%s[%d]", path, i)); f != nil {
+				return f
+			}
+		}
+		w.d.Token() // the closing bracket; More has seen it
+		return nil
+	case reflect.Float64, reflect.Int:
+		if _, ok := tok.(float64); !ok {
+			return misfit()
+		}
+	case reflect.String:
+		if _, ok := tok.(string); !ok {
+			return misfit()
+		}
+	case reflect.Bool:
+		if _, ok := tok.(bool); !ok {
+			return misfit()
+		}
+	}
+	return nil
+}
+
+func (w *walker) object(t reflect.Type, path string) *Fault {
+	for w.d.More() {
+		tok, err := w.d.Token()
+		if err != nil {
+			return w.fault("notJSON", path, "The text is not a job file: %s.", err)
+		}
+		key, _ := tok.(string)
+		full := key
+		if path != "" {
+			full = path + "." + key
+		}
+		var names []string
+		var field *reflect.StructField
+		for i := range t.NumField() {
+			f := t.Field(i)
+			name, _, _ := strings.Cut(f.Tag.Get("json"), ",")
+			names = append(names, name)
+			if strings.EqualFold(name, key) {
+				field = &f
+			}
+		}
+		if field == nil {
+			return w.fault("unknownKey", full, "%s is no key of a job; here it may be %s.", full, strings.Join(names, ", "))
+		}
+		if f := w.value(field.Type, full); f != nil {
+			return f
+		}
+	}
+	w.d.Token() // the closing brace; More has seen it
+	return nil
+}
+
+func spoken(tok json.Token) string {
+	switch v := tok.(type) {
+	case json.Delim:
+		if v == '{' {
+			return "an object"
+		}
+		return "a list"
+	case string:
+		return fmt.Sprintf("the text %q", clip(v))
+	case float64:
+		return fmt.Sprintf("the number %g", v)
+	case bool:
+		return fmt.Sprintf("%t", v)
+	}
+	return "null"
+}
+
+func clip(s string) string {
+	if r := []rune(s); len(r) > 40 {
+		return string(r[:40]) + "…"
+	}
+	return s
+}

@@ -1,0 +1,152 @@
+package parting
+
+import (
+	"math"
+
+	"moldwright/core/form"
+	"moldwright/core/release"
+)
+
+// ledger holds, for one surveyed form, all that judging a scheme adds up, as
+// running sums along the contour, so that any choice of seams is judged in
+// constant time but for the deepest side catch, which is a table of ranges.
+type ledger struct {
+	m     *form.Meridian
+	s     *release.Survey
+	rules Rules
+	end   int // the contour ends at this point: rim, top or edge of the fill hole
+	// deepest[pull][i] is the deepest catch in mm on span i.
+	deepest [3][]float64
+	down    []float64   // down[k] is the deepest Down catch before point k
+	up      []float64   // up[k] is the deepest Up catch from point k on
+	out     [][]float64 // out[j][i] is the deepest Out catch on 2^j spans from i
+	area    []float64   // area[k] is the surface in mm2 before point k
+	rubDown []float64   // rubDown[k]: of that, below the least draft, pulled down
+	rubUp   []float64
+	rubOut  map[int][]float64 // by number of side parts
+	seam    []bool            // a seam may run straight outward from point k
+}
+
+func newLedger(s *release.Survey, end int, rules Rules, sides []int) *ledger {
+	m := s.M
+	l := &ledger{m: m, s: s, rules: rules, end: end, rubOut: map[int][]float64{}}
+	for _, pull := range release.Pulls {
+		l.deepest[pull] = make([]float64, len(m.Spans))
+		for _, c := range s.Samples[pull] {
+			l.deepest[pull][c.Span] = math.Max(l.deepest[pull][c.Span], c.Depth)
+		}
+	}
+	n := end + 1
+	l.down, l.up, l.area = make([]float64, n), make([]float64, n), make([]float64, n)
+	for i := range end {
+		l.down[i+1] = math.Max(l.down[i], l.deepest[release.Down][i])
+		l.area[i+1] = l.area[i] + form.BandArea(m.Pts[i], m.Pts[i+1])
+	}
+	for i := end - 1; i >= 0; i-- {
+		l.up[i] = math.Max(l.up[i+1], l.deepest[release.Up][i])
+	}
+	l.out = [][]float64{l.deepest[release.Out][:end]}
+	for w := 1; 2*w <= end; w *= 2 {
+		last := l.out[len(l.out)-1]
+		next := make([]float64, end-2*w+1)
+		for i := range next {
+			next[i] = math.Max(last[i], last[i+w])
+		}
+		l.out = append(l.out, next)
+	}
+	edge := []float64{rules.LeastDraft}
+	sum := func(pull release.Pull, sides int) []float64 {
+		rub := make([]float64, n)
+		for i := range end {
+			rub[i+1] = rub[i] + release.SpanSurface(m, i, pull, sides, edge).Below[0]
+		}
+		return rub
+	}
+	l.rubDown, l.rubUp = sum(release.Down, 0), sum(release.Up, 0)
+	for _, k := range sides {
+		l.rubOut[k] = sum(release.Out, k)
+	}
+	l.seam = make([]bool, n)
+	for k := 1; k < n; k++ {
+		l.seam[k] = s.OpenOutward(k)
+	}
+	return l
+}
+
+// outDepth is the deepest Out catch on spans a to b-1.
+func (l *ledger) outDepth(a, b int) float64 {
+	if a >= b {
+		return 0
+	}
+	j := 0
+	for 2<<j <= b-a {
+		j++
+	}
+	return math.Max(l.out[j][a], l.out[j][b-1<<j])
+}
+
+// trial is a kind with its seams settled, judged.
+type trial struct {
+	k1, k2  int
+	verdict Verdict
+	depth   float64 // mm
+	rub     float64 // mm2
+	corners int     // seams that lie on an edge of the form
+}
+
+// try judges a kind with its seams at points k1 and k2.
+func (l *ledger) try(k kind, k1, k2 int) trial {
+	t := trial{k1: k1, k2: k2}
+	worst := 0.0
+	part := func(depth, area, rub float64) {
+		t.depth = math.Max(t.depth, depth)
+		t.rub += rub
+		if area > 0 {
+			worst = math.Max(worst, rub/area)
+		}
+	}
+	if k.lower {
+		part(l.down[k1], l.area[k1], l.rubDown[k1])
+	}
+	if k.sides > 0 {
+		rub := l.rubOut[k.sides]
+		part(l.outDepth(k1, k2), l.area[k2]-l.area[k1], rub[k2]-rub[k1])
+	}
+	if k.upper {
+		part(l.up[k2], l.area[l.end]-l.area[k2], l.rubUp[l.end]-l.rubUp[k2])
+	}
+	switch {
+	case t.depth > CatchDepth:
+		t.verdict = Catches
+	case worst*100 > l.rules.RubShare:
+		t.verdict = Rubs
+	default:
+		t.verdict = Clear
+	}
+	for _, at := range [2]int{k1, k2} {
+		if at > 0 && at < l.end && l.m.Corner[at] {
+			t.corners++
+		}
+	}
+	return t
+}
+
+// better tells whether a is the better trial of the same kind: by verdict,
+// then the shallower catch, then less rubbing area (to a hundredth of the
+// surface), then seams on edges of the form, where they show least.
+func (l *ledger) better(a, b trial) bool {
+	if x, y := a.verdict.rank(), b.verdict.rank(); x != y {
+		return x < y
+	}
+	if a.verdict == Catches && math.Abs(a.depth-b.depth) > 1e-4 {
+		return a.depth < b.depth
+	}
+	same := 0.01 * l.area[l.end]
+	if math.Abs(a.rub-b.rub) > same {
+		return a.rub < b.rub
+	}
+	if a.corners != b.corners {
+		return a.corners > b.corners
+	}
+	return a.rub < b.rub-1e-6
+}

@@ -1,0 +1,267 @@
+package release
+
+import (
+	"math"
+	"sort"
+)
+
+// envelope is the lower envelope y(x) of the chords of a connected curve that
+// does not cross itself: of all the curve above a place x, the least y. Built
+// from the curve's runs of one x-direction, merged pairwise, in O(n log n)
+// (fewer runs, less work). Because the curve is connected the envelope has no
+// gaps; because chords do not cross, which of two is lower can be told
+// anywhere between their ends.
+type envelope struct {
+	pts    []vec // the curve
+	pieces []piece
+	// most is a heap-ordered tree of the greatest y of runs of pieces.
+	most []float64
+	size int
+}
+
+type vec struct{ x, y float64 }
+
+// piece is the part of a chord between x0 < x1.
+type piece struct {
+	x0, x1 float64
+	chord  int // from pts[chord] to pts[chord+1]
+}
+
+func newEnvelope(pts []vec) *envelope {
+	e := &envelope{pts: pts}
+	var runs [][]piece
+	for i := 0; i+1 < len(pts); {
+		d := sign(pts[i+1].x - pts[i].x)
+		if d == 0 {
+			i++
+			continue
+		}
+		k := i
+		for k+1 < len(pts) && sign(pts[k+1].x-pts[k].x) == d {
+			k++
+		}
+		run := make([]piece, 0, k-i)
+		if d > 0 {
+			for c := i; c < k; c++ {
+				run = append(run, piece{pts[c].x, pts[c+1].x, c})
+			}
+		} else {
+			for c := k - 1; c >= i; c-- {
+				run = append(run, piece{pts[c+1].x, pts[c].x, c})
+			}
+		}
+		runs = append(runs, run)
+		i = k
+	}
+	for len(runs) > 1 {
+		var next [][]piece
+		for i := 0; i+1 < len(runs); i += 2 {
+			next = append(next, e.merge(runs[i], runs[i+1]))
+		}
+		if len(runs)%2 == 1 {
+			next = append(next, runs[len(runs)-1])
+		}
+		runs = next
+	}
+	if len(runs) == 1 {
+		e.pieces = runs[0]
+	}
+	e.index()
+	return e
+}
+
+func sign(v float64) int {
+	switch {
+	case v > 0:
+		return 1
+	case v < 0:
+		return -1
+	}
+	return 0
+}
+
+// on is the height of a chord's line at x.
+func (e *envelope) on(chord int, x float64) float64 {
+	p, q := e.pts[chord], e.pts[chord+1]
+	if p.x == q.x {
+		return math.Min(p.y, q.y)
+	}
+	if x == p.x {
+		return p.y
+	}
+	if x == q.x {
+		return q.y
+	}
+	return p.y + (x-p.x)/(q.x-p.x)*(q.y-p.y)
+}
+
+// merge is the lower of two envelopes. Two runs that follow one another along
+// the curve need not overlap in x; between them there may then be a gap, which
+// a later merge fills.
+func (e *envelope) merge(a, b []piece) []piece {
+	out := make([]piece, 0, len(a)+len(b))
+	add := func(p piece) {
+		if n := len(out); n > 0 && out[n-1].chord == p.chord && out[n-1].x1 == p.x0 {
+			out[n-1].x1 = p.x1
+			return
+		}
+		out = append(out, p)
+	}
+	i, j := 0, 0
+	x := math.Inf(-1)
+	for i < len(a) || j < len(b) {
+		switch {
+		case j == len(b) || i < len(a) && a[i].x1 <= math.Max(x, b[j].x0):
+			add(piece{math.Max(x, a[i].x0), a[i].x1, a[i].chord})
+			x = a[i].x1
+			i++
+		case i == len(a) || b[j].x1 <= math.Max(x, a[i].x0):
+			add(piece{math.Max(x, b[j].x0), b[j].x1, b[j].chord})
+			x = b[j].x1
+			j++
+		default:
+			a0, b0 := math.Max(x, a[i].x0), math.Max(x, b[j].x0)
+			if a0 < b0 {
+				add(piece{a0, b0, a[i].chord})
+			} else if b0 < a0 {
+				add(piece{b0, a0, b[j].chord})
+			}
+			x0, x1 := math.Max(a0, b0), math.Min(a[i].x1, b[j].x1)
+			mid := (x0 + x1) / 2
+			c := a[i].chord
+			if e.on(b[j].chord, mid) < e.on(c, mid) {
+				c = b[j].chord
+			}
+			add(piece{x0, x1, c})
+			x = x1
+			if a[i].x1 <= x {
+				i++
+			}
+			if j < len(b) && b[j].x1 <= x {
+				j++
+			}
+		}
+	}
+	return out
+}
+
+func (e *envelope) index() {
+	e.size = 1
+	for e.size < len(e.pieces) {
+		e.size *= 2
+	}
+	e.most = make([]float64, 2*e.size)
+	for i := range e.most {
+		e.most[i] = math.Inf(-1)
+	}
+	for i, p := range e.pieces {
+		e.most[e.size+i] = math.Max(e.on(p.chord, p.x0), e.on(p.chord, p.x1))
+	}
+	for i := e.size - 1; i > 0; i-- {
+		e.most[i] = math.Max(e.most[2*i], e.most[2*i+1])
+	}
+}
+
+// find is the index of the piece over x, or -1.
+func (e *envelope) find(x float64) int {
+	k := sort.Search(len(e.pieces), func(i int) bool { return e.pieces[i].x1 > x })
+	if k == len(e.pieces) || e.pieces[k].x0 > x {
+		return -1
+	}
+	return k
+}
+
+// free tells whether no point of the curve lies below (x, y).
+func (e *envelope) free(x, y float64) bool {
+	k := e.find(x)
+	return k < 0 || e.on(e.pieces[k].chord, x) >= y
+}
+
+// next is the nearest place at or beyond x, going in direction dir (+1, -1),
+// from which the curve lies nowhere below y. Where there is none before the
+// curve's end, it is that end, with beyond true. block is the least y of the
+// curve just before that place: what stands in the way.
+func (e *envelope) next(x, y float64, dir int) (at, block float64, beyond bool) {
+	k := e.find(x)
+	if k < 0 {
+		return x, y, true
+	}
+	far := e.pieces[k].x1
+	if dir < 0 {
+		far = e.pieces[k].x0
+	}
+	if yf := e.on(e.pieces[k].chord, far); yf >= y && e.on(e.pieces[k].chord, x) < y {
+		yx := e.on(e.pieces[k].chord, x)
+		return x + (y-yx)/(yf-yx)*(far-x), y, false
+	}
+	// the rest of this piece is blocked, whatever it was behind x
+	switch k += dir; {
+	case k < 0 || k == len(e.pieces):
+		k = -1
+	case dir > 0:
+		k = e.scan(k, y)
+	default:
+		k = e.scanBack(k, y)
+	}
+	if k < 0 {
+		if dir > 0 {
+			last := e.pieces[len(e.pieces)-1]
+			return last.x1, e.on(last.chord, last.x1), true
+		}
+		first := e.pieces[0]
+		return first.x0, e.on(first.chord, first.x0), true
+	}
+	p := e.pieces[k]
+	near := p.x0
+	far = p.x1
+	if dir < 0 {
+		near, far = far, near
+	}
+	yn, yf := e.on(p.chord, near), e.on(p.chord, far)
+	if yn >= y { // the piece begins free: the one before it ends the block
+		return near, e.on(e.pieces[k-dir].chord, near), false
+	}
+	return near + (y-yn)/(yf-yn)*(far-near), y, false
+}
+
+// scan is the first piece after or at k that reaches y somewhere, or -1.
+func (e *envelope) scan(k int, y float64) int {
+	i := e.size + k
+	for e.most[i] < y {
+		for i&1 == 1 {
+			i >>= 1
+		}
+		if i == 0 {
+			return -1
+		}
+		i++
+	}
+	for i < e.size {
+		i *= 2
+		if e.most[i] < y {
+			i++
+		}
+	}
+	return i - e.size
+}
+
+// scanBack is the last piece before or at k that reaches y somewhere, or -1.
+func (e *envelope) scanBack(k int, y float64) int {
+	i := e.size + k
+	for e.most[i] < y {
+		for i&1 == 0 {
+			i >>= 1
+		}
+		if i == 1 {
+			return -1
+		}
+		i--
+	}
+	for i < e.size {
+		i = 2*i + 1
+		if e.most[i] < y {
+			i--
+		}
+	}
+	return i - e.size
+}

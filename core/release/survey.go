@@ -1,0 +1,232 @@
+// Package release judges a surface under a pull: its draft, where it catches,
+// how deep, and what no pull frees. A turned form needs three pulls only: down
+// and up along the axis and straight outward. A part over a sector of at most
+// 180 degrees that moves along its middle only ever visits, at its own height,
+// radii from its own outward, and all of them; so it is free if and only if
+// the outward ray in the half-plane is. That makes three sweeps of one curve
+// decide everything, exactly, in O(n log n).
+package release
+
+import (
+	"math"
+
+	"moldwright/core/form"
+)
+
+// Pull is one of the three ways in which plaster can leave a turned form.
+type Pull int
+
+// The pulls of lower, upper and side parts.
+const (
+	Down Pull = iota
+	Up
+	Out
+)
+
+// Pulls lists them all.
+var Pulls = [3]Pull{Down, Up, Out}
+
+// Sample is a place on the contour and how deep the plaster there catches.
+type Sample struct {
+	Span  int     // span of the meridian
+	T     float64 // share of the way along the span
+	P     form.Point
+	Depth float64 // mm across the pull that the plaster would have to shift to come free; 0 is free
+	// Block is the place of the pot that the plaster would have to pass, where
+	// Depth > 0.
+	Block form.Point
+	// Outward tells that Block lies farther from the axis than P, so that a
+	// shrinking body draws away.
+	Outward bool
+}
+
+// Survey holds, for one meridian, how deep each place catches for each pull.
+// Samples run along the contour; the deepest place of every stretch between
+// two of them is at one of them.
+type Survey struct {
+	M       *form.Meridian
+	Samples [3][]Sample // by Pull
+	frames  [3]frame
+	tree    *form.Tree
+}
+
+// Free is the depth in mm below which a place counts as free: the noise of the
+// arithmetic, far below anything a bench can tell.
+const Free = 1e-5
+
+// frame turns the half-plane so that the pull is toward -y. Plaster at (x, y)
+// is free when no pot lies below it.
+type frame struct {
+	pull Pull
+	env  *envelope
+	pts  []vec
+}
+
+func (f *frame) to(p form.Point) vec {
+	switch f.pull {
+	case Down:
+		return vec{p.R, p.Z}
+	case Up:
+		return vec{p.R, -p.Z}
+	}
+	return vec{p.Z, -p.R}
+}
+
+func (f *frame) from(v vec) form.Point {
+	switch f.pull {
+	case Down:
+		return form.Point{R: v.x, Z: v.y}
+	case Up:
+		return form.Point{R: v.x, Z: -v.y}
+	}
+	return form.Point{R: -v.y, Z: v.x}
+}
+
+// New surveys the meridian for all three pulls.
+func New(m *form.Meridian) *Survey {
+	s := &Survey{M: m, tree: form.NewTree(m.Pts)}
+	for _, pull := range Pulls {
+		f := &s.frames[pull]
+		f.pull = pull
+		f.pts = make([]vec, 0, len(m.Pts)+1)
+		for _, p := range m.Pts {
+			f.pts = append(f.pts, f.to(p))
+		}
+		curve := f.pts
+		if pull == Up && !m.Closed { // the positive is solid up to the rim
+			curve = append(f.pts, f.to(form.Point{R: 0, Z: m.Rim().Z}))
+		}
+		f.env = newEnvelope(curve)
+		s.Samples[pull] = s.sweep(f)
+	}
+	return s
+}
+
+// Steps off the contour, mm: along a span away from its ends, and into the
+// plaster.
+const (
+	along = 1e-6
+	off   = 1e-9
+)
+
+// sweep takes the samples of one pull: both ends of every span, every place
+// where the plaster turns from free to caught inside a span, and the places
+// level with an edge of the pot that ends a block, where depth can leap.
+func (s *Survey) sweep(f *frame) []Sample {
+	m := s.M
+	extra := s.lips(f)
+	out := make([]Sample, 0, 2*len(m.Spans)+len(extra))
+	next := 0
+	for i := range m.Spans {
+		l := m.Pts[i].Dist(m.Pts[i+1])
+		e := math.Min(along/l, 0.25)
+		last := s.at(f, i, e)
+		out = append(out, last)
+		step := func(t float64) {
+			n := s.at(f, i, t)
+			if (n.Depth > Free) != (last.Depth > Free) {
+				out = append(out, s.onset(f, i, last, n))
+			}
+			out = append(out, n)
+			last = n
+		}
+		for ; next < len(extra) && extra[next].span == i; next++ {
+			if t := extra[next].t; t > last.T && t < 1-e {
+				step(t)
+			}
+		}
+		step(1 - e)
+	}
+	return out
+}
+
+// onset is the place between two samples of a span, one free and one caught,
+// where catching begins; it is told as the caught side of that place.
+func (s *Survey) onset(f *frame, span int, a, b Sample) Sample {
+	caught := b
+	lo, hi := a.T, b.T
+	if a.Depth > Free {
+		caught, lo, hi = a, b.T, a.T
+	}
+	for range 40 {
+		if c := s.at(f, span, (lo+hi)/2); c.Depth > Free {
+			caught, hi = c, c.T
+		} else {
+			lo = c.T
+		}
+	}
+	return caught
+}
+
+// at is the sample of a span at share t of its length.
+func (s *Survey) at(f *frame, span int, t float64) Sample {
+	at, plaster := s.beside(span, t)
+	depth, block, outward := s.depth(f, plaster)
+	return Sample{Span: span, T: t, P: at, Depth: depth, Block: block, Outward: outward}
+}
+
+// beside is the place at share t of a span, and the plaster just off it.
+func (s *Survey) beside(span int, t float64) (at, plaster form.Point) {
+	p, q := s.M.Pts[span], s.M.Pts[span+1]
+	l := p.Dist(q)
+	at = p.Lerp(q, t)
+	return at, form.Point{R: at.R + off*(q.Z-p.Z)/l, Z: at.Z - off*(q.R-p.R)/l}
+}
+
+// depth is how far across the pull the empty point p lies from the nearest
+// place of the same gap from which it could leave; 0 when it is free. Where
+// the gap is shut on both sides it is the distance to the nearest free place
+// beyond the pot: what would have to go for it to leave.
+func (s *Survey) depth(f *frame, p form.Point) (depth float64, block form.Point, outward bool) {
+	v := f.to(p)
+	if f.env.free(v.x, v.y) {
+		return 0, form.Point{}, false
+	}
+	depth = math.Inf(1)
+	shut := true
+	for _, dir := range [2]int{1, -1} {
+		at, y, beyond := f.env.next(v.x, v.y, dir)
+		if beyond && dir < 0 && f.pull != Out {
+			continue // the axis: the other side of the pot is the same pot
+		}
+		walled := s.walled(f, v, at)
+		d := math.Abs(at - v.x)
+		if walled && !shut || walled == shut && d >= depth {
+			continue
+		}
+		depth, block, outward, shut = d, f.from(vec{at, y}), f.pull != Out && dir > 0, walled
+	}
+	return depth, block, outward
+}
+
+// walled tells whether pot stands in the gap between v and x = limit.
+func (s *Survey) walled(f *frame, v vec, limit float64) bool {
+	a, b := f.from(v), f.from(vec{limit, v.y})
+	hit := false
+	s.tree.Visit(math.Min(a.R, b.R), math.Max(a.R, b.R), math.Min(a.Z, b.Z), math.Max(a.Z, b.Z), func(i int) {
+		p, q := f.pts[i], f.pts[i+1]
+		if (p.y >= v.y) == (q.y >= v.y) {
+			return
+		}
+		at := p.x + (v.y-p.y)/(q.y-p.y)*(q.x-p.x)
+		if (at-v.x)*(limit-v.x) > 0 && math.Abs(at-v.x) < math.Abs(limit-v.x)-1e-7 {
+			hit = true
+		}
+	})
+	return hit
+}
+
+type place struct {
+	span int
+	t    float64
+}
+
+// OpenOutward tells whether a level plane may run outward from point k of the
+// meridian without meeting the pot: whether k is, at its height, the pot's
+// outermost place.
+func (s *Survey) OpenOutward(k int) bool {
+	const tiny = 1e-7
+	p := s.M.Pts[k]
+	env := s.frames[Out].env
+	return env.free(p.Z+tiny, -p.R-1e-5) && env.free(p.Z-tiny, -p.R-1e-5)
+}

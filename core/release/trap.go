@@ -1,0 +1,202 @@
+package release
+
+import (
+	"math"
+	"slices"
+)
+
+// Trap is empty space from which neither a lower, an upper nor a side part can
+// leave: plaster there stays locked whatever the scheme.
+type Trap struct {
+	ZFrom, ZTo float64 // mm
+	RFrom, RTo float64 // mm
+	Depth      float64 // mm, the greatest width of the trap across the axis
+	Area       float64 // mm2 in the half-plane
+	Volume     float64 // mm3 turned about the axis
+	z, a, b    float64 // last height met and its interval, while it grows
+}
+
+type interval struct{ a, b float64 }
+
+// Traps finds every trapped region. The half-plane is cut into slabs at all
+// heights where the contour or an envelope turns; inside a slab widths run
+// evenly with height, so that Simpson's rule is exact for area and volume.
+func (s *Survey) Traps() []Trap {
+	if !s.anyTrap() {
+		return nil
+	}
+	zs := s.heights()
+	var open, done []Trap
+	for i := 0; i+1 < len(zs); i++ {
+		z0, z1 := zs[i], zs[i+1]
+		h := z1 - z0
+		mid := s.trapped((z0 + z1) / 2)
+		low, high := s.trapped(z0+1e-7*h), s.trapped(z1-1e-7*h)
+		var still []Trap
+		for _, iv := range mid {
+			t := Trap{ZFrom: z0, ZTo: z1, RFrom: iv.a, RTo: iv.b, z: z1, a: iv.a, b: iv.b}
+			t.add(h, nearest(low, iv), iv, nearest(high, iv))
+			for k := range open {
+				if o := &open[k]; o.z == z0 && o.a <= iv.b && iv.a <= o.b {
+					t.join(*o)
+					o.z = math.Inf(-1)
+				}
+			}
+			still = append(still, t)
+		}
+		for _, o := range open {
+			if !math.IsInf(o.z, -1) {
+				done = append(done, o)
+			}
+		}
+		open = still
+	}
+	done = append(done, open...)
+	slices.SortStableFunc(done, func(a, b Trap) int { return sign(b.Depth - a.Depth) })
+	return slices.DeleteFunc(done, func(t Trap) bool { return t.Depth < 1e-3 })
+}
+
+// add takes in a slab of height h whose interval is low at its foot, mid in
+// the middle and high at its top.
+func (t *Trap) add(h float64, low, mid, high interval) {
+	for _, iv := range [3]interval{low, mid, high} {
+		t.Depth = math.Max(t.Depth, iv.b-iv.a)
+		t.RFrom, t.RTo = math.Min(t.RFrom, iv.a), math.Max(t.RTo, iv.b)
+	}
+	ring := func(iv interval) float64 { return math.Pi * (iv.b*iv.b - iv.a*iv.a) }
+	t.Area += h / 6 * (low.b - low.a + 4*(mid.b-mid.a) + high.b - high.a)
+	t.Volume += h / 6 * (ring(low) + 4*ring(mid) + ring(high))
+}
+
+func (t *Trap) join(o Trap) {
+	t.ZFrom, t.ZTo = math.Min(t.ZFrom, o.ZFrom), math.Max(t.ZTo, o.ZTo)
+	t.RFrom, t.RTo = math.Min(t.RFrom, o.RFrom), math.Max(t.RTo, o.RTo)
+	t.Depth = math.Max(t.Depth, o.Depth)
+	t.Area += o.Area
+	t.Volume += o.Volume
+}
+
+// nearest is the interval of the list that overlaps iv most; where none does,
+// the trap narrows to nothing there.
+func nearest(list []interval, iv interval) interval {
+	best, at := math.Inf(-1), interval{}
+	for _, l := range list {
+		if o := math.Min(l.b, iv.b) - math.Max(l.a, iv.a); o > best {
+			best, at = o, l
+		}
+	}
+	if best < -(iv.b - iv.a) {
+		m := (iv.a + iv.b) / 2
+		return interval{m, m}
+	}
+	return at
+}
+
+// anyTrap tells whether some place on the contour catches under every pull.
+// Every trapped region has contour on its edge, and its ends there are onsets
+// of catching, which the samples hold.
+func (s *Survey) anyTrap() bool {
+	for _, pull := range Pulls {
+		for _, c := range s.Samples[pull] {
+			if c.Depth <= Free {
+				continue
+			}
+			all := true
+			for _, other := range Pulls {
+				f := &s.frames[other]
+				_, plaster := s.beside(c.Span, c.T)
+				v := f.to(plaster)
+				all = all && !f.env.free(v.x, v.y)
+			}
+			if all {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// heights are all z at which the contour or an envelope turns, rising.
+func (s *Survey) heights() []float64 {
+	var zs []float64
+	for _, p := range s.M.Pts {
+		zs = append(zs, p.Z)
+	}
+	for _, pull := range Pulls {
+		f := &s.frames[pull]
+		for _, p := range f.env.pieces {
+			for _, x := range [2]float64{p.x0, p.x1} {
+				zs = append(zs, f.from(vec{x, f.env.on(p.chord, x)}).Z)
+			}
+		}
+	}
+	slices.Sort(zs)
+	return slices.CompactFunc(zs, func(a, b float64) bool { return math.Abs(b-a) < 1e-6 })
+}
+
+// trapped are the intervals of r at height z from which no pull frees.
+func (s *Survey) trapped(z float64) []interval {
+	var cross []float64
+	s.tree.Visit(0, math.Inf(1), z, z, func(i int) {
+		p, q := s.M.Pts[i], s.M.Pts[i+1]
+		if (p.Z >= z) != (q.Z >= z) {
+			cross = append(cross, p.R+(z-p.Z)/(q.Z-p.Z)*(q.R-p.R))
+		}
+	})
+	slices.Sort(cross)
+	// Outside the last crossing all is free outward. Inward from it, pot and
+	// gap alternate.
+	var out []interval
+	for k := len(cross) - 2; k >= 0; k -= 2 {
+		gap := interval{0, cross[k]}
+		if k > 0 {
+			gap.a = cross[k-1]
+		}
+		if s.underRim(gap, z) {
+			continue
+		}
+		down := s.frames[Down].env.blocked(gap, z)
+		up := s.frames[Up].env.blocked(gap, -z)
+		for _, d := range down {
+			for _, u := range up {
+				if a, b := math.Max(d.a, u.a), math.Min(d.b, u.b); b-a > 1e-9 {
+					out = append(out, interval{a, b})
+				}
+			}
+		}
+	}
+	return out
+}
+
+// underRim tells whether a gap at height z is the inside of the pot above its
+// rim, as where a lip curls down: that is opening, not plaster.
+func (s *Survey) underRim(gap interval, z float64) bool {
+	return !s.M.Closed && gap.a == 0 && z > s.M.Rim().Z
+}
+
+// blocked are the parts of the gap over which the curve lies below y.
+func (e *envelope) blocked(gap interval, y float64) []interval {
+	var out []interval
+	add := func(a, b float64) {
+		if n := len(out); n > 0 && out[n-1].b >= a {
+			out[n-1].b = b
+		} else if b > a {
+			out = append(out, interval{a, b})
+		}
+	}
+	k := max(e.find(gap.a), 0)
+	for ; k < len(e.pieces) && e.pieces[k].x0 < gap.b; k++ {
+		p := e.pieces[k]
+		a, b := math.Max(p.x0, gap.a), math.Min(p.x1, gap.b)
+		ya, yb := e.on(p.chord, a), e.on(p.chord, b)
+		switch {
+		case ya < y && yb < y:
+			add(a, b)
+		case ya < y:
+			add(a, a+(y-ya)/(yb-ya)*(b-a))
+		case yb < y:
+			add(a+(y-ya)/(yb-ya)*(b-a), b)
+		}
+	}
+	return out
+}
