@@ -1,0 +1,112 @@
+package casting
+
+import (
+	"encoding/json"
+	"strings"
+	"testing"
+)
+
+// Every number in the reply has a row, every row is a number in the reply, and
+// both say the same.
+func TestRowsAreTheFigures(t *testing.T) {
+	in := fourPiece()
+	in.Settings.SettingExpansion = 0.2
+	in.Parts[0].ML = 5000 // room for a day of several casts
+	in.Parts[3].ML = 3000
+	in.SpareML = 60 // less than the fall
+	f := mustCompute(t, in)
+	text, err := json.Marshal(f)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var reply map[string]any
+	if err := json.Unmarshal(text, &reply); err != nil {
+		t.Fatal(err)
+	}
+	seen := map[string]bool{}
+	for _, r := range f.Rows() {
+		if seen[r.Key] {
+			t.Errorf("%s has two rows", r.Key)
+		}
+		seen[r.Key] = true
+		v, ok := reply[r.Key].(float64)
+		if !ok || v != r.Value {
+			t.Errorf("row %s = %g, reply has %v", r.Key, r.Value, reply[r.Key])
+		}
+		if r.Group == "" || r.Label == "" || r.Formula == "" || r.Source == "" {
+			t.Errorf("row %s lacks words: %+v", r.Key, r)
+		}
+		switch r.Status {
+		case StatusPublished, StatusDerived, StatusCommon, StatusMemory:
+		default:
+			t.Errorf("row %s has status %q", r.Key, r.Status)
+		}
+	}
+	for key, v := range reply {
+		if _, number := v.(float64); number && !seen[key] {
+			t.Errorf("%s has no row", key)
+		}
+	}
+	// The keys that others read.
+	for _, key := range []string{"minutes", "slipFill", "slipTaken", "castWet", "castDry", "castFired", "castsPerDay", "liftForce", "bandForce"} {
+		if _, ok := reply[key]; !ok {
+			t.Errorf("%s is missing", key)
+		}
+	}
+}
+
+// A one-part mold without spare has no rows on seams, lift or spare.
+func TestRowsThatDoNotApply(t *testing.T) {
+	f := mustCompute(t, workedCup())
+	for _, r := range f.Rows() {
+		switch r.Key {
+		case "liftForce", "seamForce", "bandForce", "bandsRound", "spareTaken", "fillFired", "glaze", "testSpread", "plasterCorrection":
+			t.Errorf("%s = %g has a row", r.Key, r.Value)
+		}
+	}
+}
+
+func TestCautions(t *testing.T) {
+	codes := func(in Input) map[string]string {
+		m := map[string]string{}
+		for _, c := range mustCompute(t, in).Cautions {
+			if m[c.Code] != "" {
+				t.Errorf("%s twice", c.Code)
+			}
+			if !strings.HasSuffix(c.Text, ".") || strings.Contains(c.Text, "%!") {
+				t.Errorf("%s: %q", c.Code, c.Text)
+			}
+			m[c.Code] = c.Text
+		}
+		return m
+	}
+	plain := codes(workedCup())
+	for _, c := range []string{CautionBurn, CautionDust, CautionDrains, CautionLifting, CautionFood, CautionHeat, CautionFlotation} {
+		if plain[c] == "" {
+			t.Errorf("caution %s is missing", c)
+		}
+	}
+	for _, c := range []string{CautionBands, CautionTooHeavy, CautionThinMold, CautionConsistency, CautionSlip, CautionShrinkage, CautionSpare} {
+		if plain[c] != "" {
+			t.Errorf("caution %s without cause: %s", c, plain[c])
+		}
+	}
+	for _, c := range []struct {
+		code   string
+		change func(*Input)
+	}{
+		{CautionBands, func(in *Input) { *in = fourPiece() }},
+		{CautionTooHeavy, func(in *Input) { in.Parts[0].ML = 12000 }},
+		{CautionThinMold, func(in *Input) { in.Parts[0].ML = 300 }},
+		{CautionConsistency, func(in *Input) { in.Plaster.Consistency = 85 }},
+		{CautionSlip, func(in *Input) { in.Clay.SlipDensity = 1.5 }},
+		{CautionShrinkage, func(in *Input) { in.Clay.DryingShrinkage = 15 }},
+		{CautionSpare, func(in *Input) { in.SpareML = 10 }},
+	} {
+		in := workedCup()
+		c.change(&in)
+		if codes(in)[c.code] == "" {
+			t.Errorf("caution %s is missing", c.code)
+		}
+	}
+}
