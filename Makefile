@@ -1,0 +1,40 @@
+# Moldwright: `make` builds dist/moldwright.html, `make test` checks everything.
+
+DIST := dist
+GO_FILES := $(shell find core wasm -name '*.go' -not -name '*_test.go') $(shell find core -path '*/fonts/*') go.mod go.sum
+SITE_FILES := $(shell find site/src -type f) site/index.html site/build.mjs site/tsconfig.json
+
+.PHONY: all build run test bench clean
+all: build
+
+build: $(DIST)/moldwright.html
+
+run: build
+	node site/tools/sample.mjs
+
+test:
+	@node site/test/all.mjs
+
+bench: build
+	go test -run='^$$' -bench=. -benchmem ./core/...
+	node site/tools/bench.mjs
+
+clean:
+	rm -rf $(DIST) site/node_modules
+
+$(DIST)/core.wasm: $(GO_FILES)
+	mkdir -p $(DIST)
+	GOOS=js GOARCH=wasm go build -trimpath -buildvcs=false -ldflags="-s -w" -o $@ ./wasm
+
+$(DIST)/wasm_exec.js: go.mod
+	mkdir -p $(DIST)
+	cp "$$(go env GOROOT)/lib/wasm/wasm_exec.js" $@
+	touch $@
+
+site/node_modules/.installed: site/package.json site/package-lock.json
+	cd site && npm ci --no-audit --no-fund
+	touch $@
+
+$(DIST)/moldwright.html: $(DIST)/core.wasm $(DIST)/wasm_exec.js site/node_modules/.installed $(SITE_FILES)
+	cd site && npx tsc --noEmit
+	node site/build.mjs

@@ -1,0 +1,43 @@
+// Makes dist/moldwright.html: the page with its script, style, fonts, worker and
+// core inside. The core must stand in dist/ already, with its wasm_exec.js.
+// Nothing in the page is fetched, and its Content-Security-Policy says so: the
+// one script and the one style are named by their hashes.
+import { createHash } from "node:crypto";
+import { readFileSync, writeFileSync } from "node:fs";
+import { dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { gzipSync } from "node:zlib";
+import { build } from "esbuild";
+
+const here = dirname(fileURLToPath(import.meta.url));
+const dist = join(here, "../dist");
+const read = (...p) => readFileSync(join(here, ...p), "utf8");
+const base64 = (...p) => readFileSync(join(here, ...p)).toString("base64");
+
+async function bundle(entry) {
+  const out = await build({
+    entryPoints: [join(here, "src", entry)], bundle: true, write: false, format: "iife", target: "es2022",
+    minify: true, legalComments: "none", jsx: "automatic", jsxImportSource: "preact", loader: { ".css": "css" },
+    logLevel: "warning", charset: "utf8",
+  });
+  return out.outputFiles[0].text.trim().replaceAll("</script", "<\\/script");
+}
+
+const hash = (text) => `'sha256-${createHash("sha256").update(text).digest("base64")}'`;
+const face = (weight, file) =>
+  `@font-face{font-family:"Moldwright Sans";font-weight:${weight};src:url(data:font/woff2;base64,${base64("../core/sheet/fonts", file)}) format("woff2")}`;
+
+const js = await bundle("main.tsx");
+const css = face(400, "MoldwrightSans-Regular.woff2") + face(700, "MoldwrightSans-Bold.woff2") + await bundle("style.css");
+const worker = read("../dist/wasm_exec.js").replaceAll("</script", "<\\/script") + "\n" + await bundle("worker.ts");
+const core = gzipSync(readFileSync(join(dist, "core.wasm")), { level: 9 }).toString("base64");
+const icon = `data:image/svg+xml;base64,${base64("src/icon.svg")}`;
+const csp = [
+  "default-src 'none'", `script-src ${hash(js)} 'wasm-unsafe-eval'`, `style-src ${hash(css)}`, "font-src data:",
+  "img-src data: blob:", "worker-src blob:", "connect-src 'none'", "base-uri 'none'", "form-action 'none'",
+].join("; ");
+
+const parts = { csp, icon, css, js, worker, core };
+const page = read("index.html").replace(/\{\{(\w+)\}\}/g, (_, k) => parts[k]);
+writeFileSync(join(dist, "moldwright.html"), page);
+console.log(`dist/moldwright.html ${(page.length / 1e6).toFixed(2)} MB`);

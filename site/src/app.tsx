@@ -1,0 +1,155 @@
+// The workbench: the head with the pot's name and the tools, the verdict line,
+// the drawing with the bar of the selected node, the panels beside it in the
+// order of the work, and what to do next.
+import { Drawing } from "./drawing";
+import { save, take, toLink } from "./files";
+import { NumberField } from "./fields";
+import { Icon } from "./icons";
+import { addNode, nodeKind, removeNode, turnNode } from "./nodes";
+import { CastingPanel } from "./panels/casting";
+import { FormPanel } from "./panels/form";
+import { PartsPanel } from "./panels/parts";
+import { ReleasePanel } from "./panels/release";
+import { SheetsPanel } from "./panels/sheets";
+import { ToolingPanel } from "./panels/tooling";
+import { samples } from "./samples";
+import { canonical } from "./storage";
+import { coreOf, edit, now, redo, replace, say, set, settle, steps, type Tab, undo } from "./state";
+import { chosen, NextStep, VerdictLine } from "./verdict";
+import { w } from "./words";
+
+export function App() {
+  const { plan } = now();
+  return (
+    <>
+      <a class="skip" href="#panel">{w.skip}</a>
+      <Head />
+      <VerdictLine />
+      <main>
+        <div class="bench">
+          {plan ? <Drawing plan={plan} scheme={chosen(plan)} /> : <div class="drawing empty" />}
+          <NodeBar />
+        </div>
+        <Panels />
+      </main>
+      <NextStep />
+      <Toast />
+      <div class="drop" aria-hidden="true">{w.dropHere}</div>
+    </>
+  );
+}
+
+function Head() {
+  const { job, saved, slow } = now();
+  const back = steps().back, forth = steps().forth;
+  const isSaved = saved === canonical(job);
+  const link = async () => {
+    const hash = await toLink(now().job);
+    const address = location.href.replace(/#.*$/, "") + hash;
+    try {
+      await navigator.clipboard.writeText(address);
+      say(w.linkCopied);
+    } catch {
+      history.replaceState(null, "", hash);
+      say(w.linkShown);
+    }
+  };
+  return (
+    <header>
+      <h1>{w.title}</h1>
+      <input
+        class="name" aria-label={w.potName} value={job.name} maxLength={80} spellcheck={false}
+        onInput={(e) => { const v = e.currentTarget.value; edit(w.changed(w.potName.toLowerCase()), "name", (j) => { j.name = v; }); }}
+        onBlur={() => settle()}
+      />
+      <span class={`saved ${isSaved ? "yes" : ""}`}>{isSaved ? w.saved : w.notSaved}</span>
+      <div class="tools">
+        {slow && <button type="button" onClick={() => coreOf().stop()}>{w.stop}</button>}
+        <button type="button" disabled={back === null} title={back === null ? "" : w.undoStep(back)} onClick={undo}><Icon name="undo" />{w.undo}</button>
+        <button type="button" disabled={forth === null} title={forth === null ? "" : w.redoStep(forth)} onClick={redo}><Icon name="redo" />{w.redo}</button>
+        <select aria-label={w.pots} value="" onChange={(e) => {
+          const s = samples[Number(e.currentTarget.value)];
+          if (s) { replace(structuredClone(s), w.stepOpened(s.name), false); say(w.stepOpened(s.name), true); }
+          e.currentTarget.value = "";
+        }}>
+          <option value="">{w.pots}</option>
+          {samples.map((s, i) => <option key={i} value={i}>{s.name}</option>)}
+        </select>
+        <label class="button"><Icon name="open" />{w.open}
+          <input type="file" class="away" onChange={(e) => {
+            const input = e.currentTarget, file = input.files?.[0];
+            if (file) void file.text().then((t) => take(t, file.name));
+            input.value = "";
+          }} />
+        </label>
+        <button type="button" onClick={() => void link()}><Icon name="link" />{w.link}</button>
+        <button type="button" onClick={save}><Icon name="save" />{w.save}</button>
+      </div>
+    </header>
+  );
+}
+
+/** The selected node, in figures and buttons: what dragging does, without it. */
+function NodeBar() {
+  const { job, node } = now();
+  const n = node === null ? undefined : job.form.outer[node];
+  if (node === null || !n) return <p class="nodebar hint">{w.noNode}</p>;
+  return (
+    <div class="nodebar" role="group" aria-label={w.node(node + 1)}>
+      <b>{w.node(node + 1)}</b>
+      <label>r <NumberField key={`r${node}`} bare length label={w.radius} unit="mm" field={`form.outer[${node}].r`} value={n.r} set={(j, x) => { j.form.outer[node]!.r = x; }} /></label>
+      <label>z <NumberField key={`z${node}`} bare length label={w.height} unit="mm" field={`form.outer[${node}].z`} value={n.z} set={(j, x) => { j.form.outer[node]!.z = x; }} /></label>
+      <button type="button" class="small" onClick={() => turnNode(node)}><span class={n.corner ? "dot square" : "dot"} />{nodeKind(n)}</button>
+      <button type="button" class="small" onClick={() => addNode(node)}>{w.addAfter}</button>
+      <button type="button" class="small" disabled={job.form.outer.length <= 2} onClick={() => removeNode(node)}>{w.remove}</button>
+    </div>
+  );
+}
+
+const tabs: Tab[] = ["form", "release", "parts", "tooling", "casting", "sheets"];
+
+function Panels() {
+  const { tab, plan } = now();
+  const go = (e: KeyboardEvent) => {
+    const step = e.key === "ArrowRight" ? 1 : e.key === "ArrowLeft" ? -1 : 0;
+    if (!step) return;
+    e.preventDefault();
+    const to = tabs[(tabs.indexOf(tab) + step + tabs.length) % tabs.length]!;
+    set({ tab: to });
+    document.getElementById(`tab-${to}`)?.focus();
+  };
+  return (
+    <div class="panels" id="panel">
+      <div class="tabs" role="tablist" aria-label={w.title} onKeyDown={go}>
+        {tabs.map((t) => (
+          <button
+            key={t} id={`tab-${t}`} type="button" role="tab" aria-selected={t === tab} aria-controls="tabpanel"
+            tabIndex={t === tab ? 0 : -1} onClick={() => set({ tab: t })}
+          >{w.tabs[t]}</button>
+        ))}
+      </div>
+      <div class="panel" id="tabpanel" role="tabpanel" aria-labelledby={`tab-${tab}`} tabIndex={-1}>
+        {tab === "form" && <FormPanel />}
+        {plan && tab === "release" && <ReleasePanel plan={plan} />}
+        {plan && tab === "parts" && <PartsPanel plan={plan} />}
+        {plan && tab === "tooling" && <ToolingPanel plan={plan} />}
+        {plan && tab === "casting" && <CastingPanel plan={plan} />}
+        {plan && tab === "sheets" && <SheetsPanel />}
+      </div>
+    </div>
+  );
+}
+
+function Toast() {
+  const { toast } = now();
+  return (
+    <div class="toast" role="status">
+      {toast && (
+        <p>{toast.words}
+          {toast.undo && <button type="button" onClick={() => { undo(); }}>{w.undo}</button>}
+          <button type="button" onClick={() => set({ toast: null })}>{w.close}</button>
+        </p>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,138 @@
+// The page's side of the core: one worker, one request under way at a time, and
+// a queue. Of plan requests only the newest waits: the newest job wins. A worker
+// that ends, or that the user stops, is replaced, and what it was asked is asked
+// again; a request that ends two workers is answered with a fault instead, so
+// that one bad job cannot keep the page from working.
+import type { Fault } from "./contract";
+import type { FromWorker, ToWorker } from "./worker";
+
+export interface Answer { reply: string; blobs: Uint8Array[] }
+export interface Progress { op: string; fraction: number; words: string }
+
+interface Request {
+  id: number; op: string; request: string; blob: Uint8Array | null;
+  tries: number; done: (a: Answer) => void;
+}
+
+const fault = (f: Fault): Answer => ({ reply: JSON.stringify({ error: f }), blobs: [] });
+
+export class Core {
+  private worker: Worker | null = null;
+  private ready = false;
+  private starts = 0;
+  private queue: Request[] = [];
+  private active: Request | null = null;
+  private next = 1;
+  private address = "";
+
+  constructor(
+    private readonly source: string,
+    private readonly packed: string,
+    private readonly onProgress: (p: Progress | null) => void,
+  ) {}
+
+  start(): void {
+    this.address ||= URL.createObjectURL(new Blob([this.source], { type: "text/javascript" }));
+    this.starts++;
+    this.ready = false;
+    const w = new Worker(this.address);
+    this.worker = w;
+    w.onmessage = (e: MessageEvent<FromWorker>) => { if (w === this.worker) this.hear(e.data); };
+    w.onerror = (e) => {
+      e.preventDefault();
+      if (w === this.worker) this.restart(e.message);
+    };
+    w.postMessage({ core: this.packed } satisfies ToWorker);
+  }
+
+  /** Asks the core; the answer always comes, a failure as {"error":…}. A plan
+   *  that a newer one overtakes while it waits is answered null. */
+  ask(op: string, request: unknown, blob: Uint8Array | null = null): Promise<Answer | null> {
+    return new Promise((resolve) => {
+      if (op === "plan") {
+        for (const old of this.queue.filter((q) => q.op === "plan")) {
+          this.queue.splice(this.queue.indexOf(old), 1);
+          (old.done as (a: Answer | null) => void)(null);
+        }
+      }
+      this.queue.push({
+        id: this.next++, op, request: JSON.stringify(request), blob, tries: 0, done: resolve,
+      });
+      this.send();
+    });
+  }
+
+  /** Stops what is under way; it is answered with the fault "stopped". */
+  stop(): void {
+    const r = this.active;
+    if (!r) return;
+    this.active = null;
+    this.renew();
+    r.done(fault({ code: "stopped", message: "Stopped. Nothing of your job was lost." }));
+  }
+
+  /** Ends the worker as a crash would; for the test that the page recovers. */
+  kill(): void { this.restart("killed"); }
+
+  private send(): void {
+    if (!this.ready || this.active) return;
+    const r = this.queue.shift();
+    if (!r) return;
+    this.active = r;
+    r.tries++;
+    this.worker?.postMessage({ id: r.id, op: r.op, request: r.request, blob: r.blob } satisfies ToWorker);
+  }
+
+  private hear(m: FromWorker): void {
+    switch (m.kind) {
+      case "ready":
+        this.ready = true;
+        this.send();
+        break;
+      case "progress":
+        if (this.active?.id === m.id) this.onProgress({ op: this.active.op, fraction: m.fraction, words: m.words });
+        break;
+      case "answer": {
+        const r = this.active;
+        if (r?.id !== m.id) break;
+        this.active = null;
+        this.starts = 0;
+        this.onProgress(null);
+        r.done({ reply: m.reply, blobs: m.blobs });
+        this.send();
+        break;
+      }
+      case "dead":
+        this.restart(m.message);
+    }
+  }
+
+  private restart(why: string): void {
+    const r = this.active;
+    this.active = null;
+    if (r && r.tries < 2) this.queue.unshift(r);
+    else if (r) {
+      r.done(fault({
+        code: "internal",
+        message: `This was too much for the core (${why}). Your job is kept; change the last thing you did.`,
+      }));
+    }
+    if (this.starts >= 3 && !this.ready) {
+      this.worker?.terminate();
+      for (const q of this.queue.splice(0)) {
+        q.done(fault({
+          code: "start",
+          message: `The core does not start in this browser (${why}). Save your job and open the page in a current browser.`,
+        }));
+      }
+      return;
+    }
+    this.renew();
+  }
+
+  private renew(): void {
+    this.worker?.terminate();
+    this.onProgress(null);
+    this.start();
+  }
+}

@@ -1,0 +1,133 @@
+// The page's one state and the few ways to change it: edit the job, undo, redo,
+// open another. Each change is sent to the core, and the plan that comes back is
+// kept with the job it belongs to, so that what is shown is never said of
+// another job.
+import type { Core, Progress } from "./core";
+import type { Fault, Job, Plan } from "./contract";
+import { History } from "./history";
+import { canonical, keep } from "./storage";
+import { w } from "./words";
+
+export type Tab = "form" | "release" | "parts" | "tooling" | "casting" | "sheets";
+
+export interface State {
+  job: Job;
+  plan: Plan | null;
+  /** The job that plan answers; another than job while the core works or refuses. */
+  planned: Job | null;
+  fault: Fault | null;
+  progress: Progress | null;
+  slow: boolean;
+  tab: Tab;
+  /** Index of the selected node of form.outer. */
+  node: number | null;
+  /** Name of the part that the Release panel looks at. */
+  part: string | null;
+  /** Bytes of the job as last saved to a file. */
+  saved: string | null;
+  storage: boolean;
+  toast: { words: string; undo: boolean } | null;
+  /** Text that waits in the box for rows, and its faults. */
+  rows: { text: string; units: string; across: string; open: boolean; faults: Fault[] };
+}
+
+let state: State;
+let history: History;
+let core: Core;
+let draw: () => void = () => {};
+let drawn = false;
+let slowTimer = 0;
+let toastTimer = 0;
+
+export const now = (): State => state;
+export const steps = (): History => history;
+export const coreOf = (): Core => core;
+
+export function begin(job: Job, storage: boolean, c: Core, render: () => void): void {
+  core = c;
+  draw = render;
+  history = new History(job);
+  state = {
+    job, plan: null, planned: null, fault: null, progress: null, slow: false,
+    tab: "form", node: null, part: null, saved: null, storage, toast: null,
+    rows: { text: "", units: "", across: "radius", open: false, faults: [] },
+  };
+  replan();
+}
+
+/** Changes the state and draws once before the next frame. */
+export function set(patch: Partial<State>): void {
+  state = { ...state, ...patch };
+  if (drawn) return;
+  drawn = true;
+  requestAnimationFrame(() => { drawn = false; draw(); });
+}
+
+/** Says something in passing; with undo, how to take it back. */
+export function say(words: string, undo = false): void {
+  clearTimeout(toastTimer);
+  toastTimer = window.setTimeout(() => set({ toast: null }), 8000);
+  set({ toast: { words, undo } });
+}
+
+/** Changes the job: one step of undo, named by words; steps with the same tag
+ *  run together until settle. */
+export function edit(words: string, tag: string, change: (j: Job) => void): void {
+  const job = structuredClone(state.job);
+  change(job);
+  if (canonical(job) === canonical(state.job)) return;
+  history.push(job, words, tag);
+  take(job);
+}
+
+/** Ends the step under way. */
+export function settle(): void { history.close(); }
+
+/** Puts another job in place of this one; undo brings the old one back. */
+export function replace(job: Job, words: string, saved: boolean): void {
+  history.push(job, words, "");
+  history.close();
+  set({ node: null, part: null, saved: saved ? canonical(job) : null });
+  take(job);
+}
+
+export function undo(): void {
+  const words = history.back;
+  if (words === null) return;
+  history.undo();
+  take(history.job);
+  say(w.undone(words));
+}
+
+export function redo(): void {
+  const words = history.forth;
+  if (words === null) return;
+  history.redo();
+  take(history.job);
+  say(w.redone(words));
+}
+
+function take(job: Job): void {
+  const node = state.node !== null && state.node < job.form.outer.length ? state.node : null;
+  set({ job, node });
+  if (state.storage && !keep(job)) set({ storage: false });
+  replan();
+}
+
+function replan(): void {
+  const job = state.job;
+  if (!slowTimer) slowTimer = window.setTimeout(() => set({ slow: true }), 400);
+  void core.ask("plan", { job }).then((a) => {
+    if (a === null || state.job !== job) return;
+    clearTimeout(slowTimer);
+    slowTimer = 0;
+    const reply = parse<Plan>(a.reply);
+    if ("error" in reply) set({ fault: reply.error, slow: false });
+    else set({ plan: reply, planned: job, fault: null, slow: false });
+  });
+}
+
+/** A reply as a value, or the fault it carries. */
+export function parse<T>(reply: string): T | { error: Fault } {
+  return JSON.parse(reply) as T | { error: Fault };
+}

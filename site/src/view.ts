@@ -1,0 +1,61 @@
+// From mm in the half-plane to pixels on the screen: one scale for both
+// directions, so that proportions are true. The elevation lies left of the axis,
+// the section, with the plaster around it, right.
+import type { Plan } from "./contract";
+
+export interface View {
+  width: number; height: number;
+  /** Pixels a mm. */
+  k: number;
+  /** The axis, and the level z = 0. */
+  x0: number; y0: number;
+  /** Extents in mm: the pot's radius, the block's, its bottom and top. */
+  pot: number; block: number; bottom: number; top: number;
+}
+
+/** Room in px left for the ruler, right and above and below for pull arrows. */
+const ROOM = { left: 52, right: 46, top: 44, bottom: 44 };
+
+export function fit(plan: Plan, width: number, height: number): View {
+  let block = plan.size.maxRadius, bottom = 0, top = plan.size.height;
+  for (const p of plan.drawing.parts) {
+    for (const ring of p.rings) {
+      for (const [r, z] of ring) {
+        block = Math.max(block, r);
+        bottom = Math.min(bottom, z);
+        top = Math.max(top, z);
+      }
+    }
+  }
+  const pot = plan.size.maxRadius;
+  const k = Math.max(0.05, Math.min(
+    (width - ROOM.left - ROOM.right) / (pot + block),
+    (height - ROOM.top - ROOM.bottom) / (top - bottom),
+    8,
+  ));
+  const spare = { x: width - ROOM.left - ROOM.right - k * (pot + block), y: height - ROOM.top - ROOM.bottom - k * (top - bottom) };
+  return {
+    width, height, k, pot, block, bottom, top,
+    x0: ROOM.left + spare.x / 2 + k * pot,
+    y0: height - ROOM.bottom - spare.y / 2 + k * bottom,
+  };
+}
+
+const px = (x: number) => Math.round(x * 10) / 10;
+export const X = (v: View, r: number): number => px(v.x0 + r * v.k);
+export const Y = (v: View, z: number): number => px(v.y0 - z * v.k);
+
+/** A path through places (radius, height); side -1 draws it left of the axis. */
+export function path(v: View, at: readonly (readonly [number, number])[], closed = false, side = 1): string {
+  let d = "";
+  for (const [r, z] of at) d += `${d ? "L" : "M"}${X(v, side * r)} ${Y(v, z)}`;
+  return closed ? d + "Z" : d;
+}
+
+/** A step of 1, 2 or 5 times a power of ten that is at least so many px. */
+export function tick(v: View, least: number): number {
+  const want = least / v.k;
+  const ten = 10 ** Math.floor(Math.log10(want));
+  for (const m of [1, 2, 5]) if (m * ten >= want) return m * ten;
+  return 10 * ten;
+}

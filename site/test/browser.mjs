@@ -1,0 +1,59 @@
+// Starts a real Chromium on the built page, opened from a file as a person
+// would. Every request that the page attempts beyond its own file is noted.
+import { mkdtempSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath, pathToFileURL } from "node:url";
+import { chromium } from "playwright-core";
+
+export const address = pathToFileURL(fileURLToPath(new URL("../../dist/moldwright.html", import.meta.url))).href;
+const flags = [
+  "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
+  "--disable-component-update", "--disable-sync",
+];
+
+export const launch = () => chromium.launch({ executablePath: "/usr/bin/chromium", args: flags });
+
+/** A page opened and planned, in storage of its own; errors and requests are collected. */
+export async function open(browser, { width = 1280, height = 800, ...options } = {}) {
+  const context = await browser.newContext({ viewport: { width, height }, acceptDownloads: true, ...options });
+  context.setDefaultTimeout(10_000);
+  const page = await context.newPage();
+  const seen = { errors: [], requests: [] };
+  page.on("pageerror", (e) => seen.errors.push(String(e)));
+  page.on("console", (m) => { if (m.type() === "error") seen.errors.push(m.text()); });
+  context.on("request", (r) => { if (!/^(data|blob):/.test(r.url()) && r.url() !== address) seen.requests.push(r.url()); });
+  await page.goto(address);
+  await planned(page);
+  return { context, page, seen };
+}
+
+/** Waits until the verdict is of the job on the bench. */
+export async function planned(page) {
+  await page.locator(".verdict[aria-busy=false]").waitFor();
+}
+
+/** Polls until the page's answer is the wanted one; fails with both. */
+export async function until(get, want) {
+  let got;
+  for (let i = 0; i < 60; i++) {
+    got = String(await get()).replaceAll("\u00a0", " ");
+    if (want instanceof RegExp ? want.test(got) : got === want) return;
+    await new Promise((r) => setTimeout(r, 50));
+  }
+  throw new Error(`wanted ${want}, got ${got}`);
+}
+
+export const verdict = async (page) => {
+  await page.waitForTimeout(50);
+  await planned(page);
+  return (await page.locator(".verdict p").innerText()).replaceAll("\u00a0", " ");
+};
+
+/** What a click downloads: its name and bytes. */
+export async function downloaded(page, click) {
+  const [d] = await Promise.all([page.waitForEvent("download"), click()]);
+  const path = join(mkdtempSync(join(tmpdir(), "page-test-")), d.suggestedFilename());
+  await d.saveAs(path);
+  return { name: d.suggestedFilename(), path };
+}

@@ -1,0 +1,271 @@
+// The page in real Chromium, from file://, as a person uses it: look at the
+// sample, type, drag, read the verdict, download, reload, save and reopen, and
+// go on after the worker dies.
+import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import { after, before, test } from "node:test";
+import { address, downloaded, launch, open, planned, until, verdict } from "./browser.mjs";
+
+let browser;
+before(async () => { browser = await launch(); });
+after(async () => { await browser.close(); });
+
+/** A test with a fresh page; no error and no request may be left behind. */
+function onPage(name, work, options) {
+  test(name, async () => {
+    const p = await open(browser, options);
+    try {
+      await work(p.page, p);
+      assert.deepEqual(p.seen.errors, []);
+      assert.deepEqual(p.seen.requests, []);
+    } finally {
+      await p.context.close();
+    }
+  });
+}
+
+const rows = async (page, text, units = "mm") => {
+  await page.locator("#tab-form").click();
+  const box = page.locator("details.rows");
+  if ((await box.getAttribute("open")) === null) await box.locator("summary").click();
+  await page.locator("details.rows textarea").fill(text);
+  await page.getByLabel("The rows are in").selectOption(units);
+  await page.getByRole("button", { name: "Use these rows" }).click();
+};
+
+test("the page carries a strict policy and nothing to fetch", () => {
+  const html = readFileSync(new URL(address), "utf8");
+  const csp = /http-equiv="Content-Security-Policy" content="([^"]*)"/.exec(html)[1];
+  for (const rule of ["default-src 'none'", "connect-src 'none'", "worker-src blob:", "form-action 'none'"]) assert.ok(csp.includes(rule), rule);
+  assert.ok(!csp.includes("unsafe-inline") && !csp.includes("'unsafe-eval'"), csp);
+  const head = html.slice(0, html.indexOf('id="worker"'));
+  assert.doesNotMatch(head, /<(script|link|img)[^>]+(src|href)="(?!data:)/);
+});
+
+onPage("a first visit opens on a sample pot, already planned", async (page) => {
+  assert.equal(await page.locator("input.name").inputValue(), "Harbour jar");
+  assert.match(await verdict(page), /^(One|Two|Three|Four|Five) parts?.*(Clear|Rubs|Catches)\..* kg\.$/);
+  assert.ok(await page.locator(".drawing .mold path").count() > 0);
+  assert.equal(await page.locator(".next").count(), 1);
+});
+
+onPage("typed coordinates: an open bowl is one part, a sphere-like jar two at its equator", async (page) => {
+  await rows(page, "0 0\n30 0\n60 50");
+  assert.match(await verdict(page), /^One part\. Clear\./);
+  await rows(page, "r;z\n0;0\n20;0\n50,0;40,0\n20;80");
+  assert.match(await verdict(page), /^Two parts, parted 4\d\.\d mm above the foot\. Clear\./);
+});
+
+onPage("bad rows name their line and remedy, and lose nothing", async (page) => {
+  const was = await verdict(page);
+  const text = "0 0\n30 twelve\n60 50\nx y z";
+  await rows(page, text);
+  const faults = page.locator(".faults li");
+  await faults.first().waitFor();
+  assert.match(await faults.first().innerText(), /^Line 2\. /);
+  assert.equal(await page.locator("details.rows textarea").inputValue(), text);
+  assert.equal(await verdict(page), was);
+});
+
+onPage("the unit of rows is asked for, never guessed", async (page) => {
+  const was = await verdict(page);
+  await rows(page, "0 0\n3 0\n6 5", "");
+  await until(() => page.locator(".faults").innerText(), /mm, cm or in/);
+  assert.equal(await verdict(page), was);
+  await page.getByLabel("The rows are in").selectOption("cm");
+  await page.getByRole("button", { name: "Use these rows" }).click();
+  await planned(page);
+  await page.waitForFunction(() => document.querySelector('[aria-label="Node 3, Height, mm"]')?.value === "50");
+});
+
+onPage("12,5 and 12.5 are the same number; a word is named under its field and kept", async (page) => {
+  await page.locator("#tab-casting").click();
+  const field = page.getByLabel("Wall of the cast, wet");
+  const figures = async (text) => {
+    await field.fill(text);
+    await page.waitForTimeout(80);
+    await planned(page);
+    return page.locator("#tabpanel .figures").first().innerText();
+  };
+  const comma = await figures("3,5");
+  assert.notEqual(await figures("4"), comma);
+  assert.equal(await figures("3.5"), comma);
+  assert.equal(await figures("thick"), comma);
+  assert.equal(await field.getAttribute("aria-invalid"), "true");
+  await field.blur();
+  assert.equal(await field.inputValue(), "thick");
+});
+
+onPage("a fault of the form is said in the verdict line, under its field, and undo heals it", async (page) => {
+  const was = await verdict(page);
+  const field = page.getByLabel("Node 4, Radius, mm");
+  await field.fill("900000");
+  await page.locator(".verdict.fault").waitFor();
+  assert.match(await page.locator(".verdict p").innerText(), /^No plan yet\./);
+  assert.equal(await page.locator(".drawing .mold").count(), 1);
+  await field.blur();
+  await page.getByRole("button", { name: "Undo", exact: true }).first().click();
+  assert.equal(await verdict(page), was);
+});
+
+onPage("a node moves by pointer and by arrow keys, one step of undo each", async (page) => {
+  const node = page.locator(".node").nth(5);
+  const r = page.getByLabel("Node 6, Radius, mm");
+  const start = Number(await r.inputValue());
+  const box = await node.locator(".dot").boundingBox();
+  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+  await page.mouse.down();
+  for (let i = 1; i <= 10; i++) await page.mouse.move(box.x + box.width / 2 + 2 * i, box.y + box.height / 2);
+  await page.mouse.up();
+  await planned(page);
+  const dragged = Number(await r.inputValue());
+  assert.ok(dragged > start + 2, `${start} -> ${dragged}`);
+  await node.focus();
+  for (let i = 0; i < 3; i++) await page.keyboard.press("ArrowRight");
+  await page.keyboard.press("Shift+ArrowRight");
+  await page.keyboard.press("Alt+ArrowRight");
+  await page.waitForTimeout(60);
+  assert.ok(Math.abs(Number(await r.inputValue()) - (dragged + 1.31)) < 0.006);
+  await page.keyboard.press("Control+z");
+  await page.waitForTimeout(60);
+  assert.equal(Number(await r.inputValue()), dragged);
+  await page.keyboard.press("Control+z");
+  await page.waitForTimeout(60);
+  assert.equal(Number(await r.inputValue()), start);
+  await page.keyboard.press("Control+y");
+  await page.waitForTimeout(60);
+  assert.equal(Number(await r.inputValue()), dragged);
+});
+
+onPage("nodes are added, turned and removed by keyboard, and the table follows", async (page) => {
+  const count = () => page.locator(".nodes-table tbody tr").count();
+  const before = await count();
+  await page.locator(".node").nth(4).focus();
+  await page.keyboard.press("Insert");
+  await page.waitForTimeout(60);
+  assert.equal(await count(), before + 1);
+  await page.locator(".node").nth(5).focus();
+  await page.keyboard.press("Enter");
+  await page.waitForTimeout(60);
+  assert.match(await page.locator(".node").nth(5).getAttribute("aria-label"), /corner$/);
+  await page.keyboard.press("Delete");
+  await page.waitForTimeout(60);
+  assert.equal(await count(), before);
+});
+
+onPage("fifty rapid edits end with the plan of the last", async (page) => {
+  const field = page.getByLabel("Node 8, Height, mm");
+  for (let i = 1; i <= 50; i++) await field.fill(String(100 + i / 2 + 1));
+  await until(() => page.locator(".figures").first().innerText(), /126\.0 mm high/);
+  assert.equal(await page.locator(".verdict").getAttribute("aria-busy"), "false");
+});
+
+onPage("schemes are listed with verdicts, and one can be taken", async (page) => {
+  await page.locator("#tab-parts").click();
+  const list = page.locator(".schemes li");
+  assert.ok(await list.count() >= 3);
+  await list.filter({ hasText: "One part" }).locator("input").check();
+  assert.match(await verdict(page), /^One part\./);
+});
+
+onPage("STL: the pieces download, and their triangles are as many as the file's size says", async (page) => {
+  await page.locator("#tab-tooling").click();
+  await page.getByRole("button", { name: "Download pieces (STL)" }).click();
+  const files = page.locator(".files .file");
+  await files.first().waitFor();
+  for (let i = 0; i < await files.count(); i++) {
+    const d = await downloaded(page, () => files.nth(i).click());
+    const bytes = readFileSync(d.path);
+    assert.match(d.name, /\.stl$/);
+    assert.ok(bytes.readUInt32LE(80) > 10, d.name);
+    assert.equal(bytes.length, 84 + 50 * bytes.readUInt32LE(80), d.name);
+  }
+});
+
+onPage("sheets show a preview and download as PDF", async (page) => {
+  await page.locator("#tab-sheets").click();
+  await page.locator(".pages img").first().waitFor();
+  await page.waitForFunction(() => document.querySelector(".pages img").naturalWidth > 100);
+  const d = await downloaded(page, () => page.getByRole("button", { name: "Download PDF" }).click());
+  assert.equal(readFileSync(d.path).subarray(0, 4).toString(), "%PDF");
+  assert.match(d.name, /^harbour-jar-profile\.pdf$/);
+});
+
+onPage("a reload brings the job back", async (page) => {
+  await rows(page, "0 0\n30 0\n60 50");
+  await page.locator("input.name").fill("Reed cup");
+  const was = await verdict(page);
+  await page.reload();
+  assert.equal(await verdict(page), was);
+  assert.equal(await page.locator("input.name").inputValue(), "Reed cup");
+});
+
+onPage("a saved job reopens, and saves again to the same bytes", async (page) => {
+  await rows(page, "0 0\n30,25 0\n60 50");
+  await page.locator("input.name").fill("Reed cup \u00fc");
+  const save = () => downloaded(page, () => page.getByRole("button", { name: "Save" }).click());
+  const one = await save();
+  await until(() => page.locator(".saved").innerText(), "Saved");
+  await page.locator("input.name").fill("Other");
+  await until(() => page.locator(".saved").innerText(), "Not saved to a file");
+  await page.locator("input[type=file]").setInputFiles(one.path);
+  await page.waitForFunction(() => document.querySelector("input.name").value.startsWith("Reed cup"));
+  await until(() => page.locator(".saved").innerText(), "Saved");
+  const two = await save();
+  assert.deepEqual(readFileSync(two.path), readFileSync(one.path));
+});
+
+onPage("a damaged file is explained and the bench stays as it is", async (page) => {
+  const was = await verdict(page);
+  await page.locator("input[type=file]").setInputFiles({ name: "half.json", mimeType: "application/json", buffer: Buffer.from('{"format":"moldwright-job","version":1,"na') });
+  await page.locator(".toast p").waitFor();
+  assert.match(await page.locator(".toast p").innerText(), /half\.json was not opened/);
+  assert.equal(await verdict(page), was);
+});
+
+onPage("a link carries the whole job", async (page, { context, seen }) => {
+  await rows(page, "0 0\n30 0\n60 50");
+  await page.locator("input.name").fill("Linked bowl");
+  const was = await verdict(page);
+  await page.evaluate(() => { navigator.clipboard.writeText = () => Promise.reject(new Error("no clipboard")); });
+  await page.getByRole("button", { name: "Copy link" }).click();
+  await page.waitForFunction(() => location.hash.startsWith("#job="));
+  const there = await context.newPage();
+  seen.requests.length = 0;
+  await there.goto(page.url());
+  await there.waitForFunction(() => document.querySelector("input.name").value === "Linked bowl");
+  assert.equal(await verdict(there), was);
+  seen.requests.length = 0; // the page itself, with its #
+});
+
+onPage("the worker dies: the page starts another and goes on", async (page) => {
+  const was = await verdict(page);
+  await page.evaluate(() => window.moldwrightPage.core.kill());
+  await page.getByLabel("Node 8, Height, mm").fill("130");
+  await until(() => page.locator(".figures").first().innerText(), /130\.0 mm high/);
+  assert.notEqual(await verdict(page), was);
+  await page.getByRole("button", { name: "Undo", exact: true }).first().click();
+  assert.equal(await verdict(page), was);
+});
+
+for (const width of [320, 360]) {
+  onPage(`${width} px: no sideways scroll on any panel`, async (page) => {
+    for (const tab of ["form", "release", "parts", "tooling", "casting", "sheets"]) {
+      await page.locator(`#tab-${tab}`).click();
+      await page.waitForTimeout(150);
+      const [wide, room] = await page.evaluate(() => [document.documentElement.scrollWidth, innerWidth]);
+      assert.ok(wide <= room, `${tab}: ${wide} > ${room}`);
+    }
+  }, { width, height: 740, hasTouch: true, isMobile: true });
+}
+
+test("storage blocked: the page works and says what that means", async () => {
+  const { context, page } = await open(browser);
+  await page.addInitScript(() => {
+    Object.defineProperty(window, "localStorage", { get() { throw new DOMException("blocked", "SecurityError"); } });
+  });
+  await page.reload();
+  assert.match(await verdict(page), /parts?/);
+  assert.match(await page.locator(".toast p").innerText(), /keeps nothing between visits/);
+  await context.close();
+});

@@ -1,0 +1,87 @@
+//go:build js && wasm
+
+// Command wasm is the bridge between the page and the core, and nothing else.
+// It sets globalThis.moldwright with one function,
+//
+//	moldwright.call(op, request, blob) -> {reply, blobs}
+//
+// and then calls globalThis.moldwrightReady, where there is one. op and request
+// are strings, blob is a Uint8Array or null; reply is a JSON string, blobs an
+// array of Uint8Array. call never throws: wrong arguments and a fault inside
+// the core come back as {"error":{"code":…,"message":…}}, and the next call
+// works. What no Go program survives (memory at its end, a stack too deep) ends
+// the instance; the caller then starts another.
+package main
+
+import (
+	"encoding/json"
+	"fmt"
+	"syscall/js"
+
+	"moldwright/core/job"
+	"moldwright/core/plan"
+)
+
+func main() {
+	js.Global().Set("moldwright", map[string]any{"call": js.FuncOf(call)})
+	notify("moldwrightReady")
+	select {}
+}
+
+// call answers one request from JavaScript.
+func call(_ js.Value, args []js.Value) (answer any) {
+	defer func() {
+		if r := recover(); r != nil {
+			answer = failed("internal", "", fmt.Sprintf("This did not work, and the fault is the program's own (%v). Your job is kept; change it a little and try again.", r))
+		}
+	}()
+	for len(args) < 3 {
+		args = append(args, js.Undefined())
+	}
+	op, request, data := args[0], args[1], args[2]
+	if op.Type() != js.TypeString {
+		return failed("arguments", "op", "The first argument, op, must be a string.")
+	}
+	if request.Type() != js.TypeString {
+		return failed("arguments", "request", "The second argument, request, must be a string of JSON.")
+	}
+	var blob []byte
+	if !data.IsNull() && !data.IsUndefined() {
+		if !data.InstanceOf(js.Global().Get("Uint8Array")) {
+			return failed("arguments", "blob", "The third argument, blob, must be a Uint8Array or null.")
+		}
+		blob = make([]byte, data.Length())
+		js.CopyBytesToGo(blob, data)
+	}
+	reply, blobs := plan.Call(op.String(), []byte(request.String()), blob, progress)
+	return result(reply, blobs)
+}
+
+func result(reply []byte, blobs [][]byte) any {
+	out := make([]any, len(blobs))
+	for i, b := range blobs {
+		a := js.Global().Get("Uint8Array").New(len(b))
+		js.CopyBytesToJS(a, b)
+		out[i] = a
+	}
+	return map[string]any{"reply": string(reply), "blobs": out}
+}
+
+func failed(code, field, message string) any {
+	reply, err := json.Marshal(map[string]any{"error": job.Fault{Code: code, Field: field, Message: message}})
+	if err != nil {
+		reply = []byte(`{"error":{"code":"internal","message":"The fault could not be put into words."}}`)
+	}
+	return result(reply, nil)
+}
+
+func progress(fraction float64, words string) { notify("moldwrightProgress", fraction, words) }
+
+// notify calls the named global if it is a function. What the listener throws
+// is its own affair.
+func notify(name string, args ...any) {
+	defer func() { _ = recover() }()
+	if f := js.Global().Get(name); f.Type() == js.TypeFunction {
+		f.Invoke(args...)
+	}
+}
