@@ -1,0 +1,130 @@
+package solid
+
+// Whether a mesh passes through or touches itself. Every pair of triangles whose
+// boxes meet is tested with exact orientations on the coordinates that a file
+// holds (float32), so the answer is right for the exported solid: neighbours
+// may share the vertices and edges that they name in common and nothing else.
+
+// SelfIntersects says whether two triangles of the mesh meet anywhere but in
+// shared vertices and edges, and which two.
+func SelfIntersects(m *Mesh) (bool, [2]int32) {
+	v := rounded(m)
+	var pair [2]int32
+	clean := growTree(v, m.T).selfPairs(func(a, b int32) bool {
+		if !triangleBox(v, m.T[a]).meets(triangleBox(v, m.T[b])) || !trianglesMeet(v, m.T[a], m.T[b]) {
+			return true
+		}
+		pair = [2]int32{min(a, b), max(a, b)}
+		return false
+	})
+	return !clean, pair
+}
+
+// trianglesMeet says whether two triangles have a point in common apart from
+// the vertices and the edge that they name in common.
+func trianglesMeet(v []Vec, s, t [3]int32) bool {
+	var i, j [3]int // places of shared vertices in s and in t
+	n := 0
+	for x, a := range s {
+		for y, b := range t {
+			if a == b {
+				i[n%3], j[n%3] = x, y
+				n++
+			}
+		}
+	}
+	corner := func(t [3]int32, k int) Vec { return v[t[k%3]] }
+	switch n {
+	case 0:
+		return apartMeet(
+			[3]Vec{v[s[0]], v[s[1]], v[s[2]]},
+			[3]Vec{v[t[0]], v[t[1]], v[t[2]]})
+	case 1:
+		ts := [3]Vec{corner(s, i[0]), corner(s, i[0]+1), corner(s, i[0]+2)}
+		tt := [3]Vec{corner(t, j[0]), corner(t, j[0]+1), corner(t, j[0]+2)}
+		return edgeMeets(ts[1], ts[2], tt) || edgeMeets(tt[1], tt[2], ts)
+	case 2:
+		a, b := v[s[i[0]]], v[s[i[1]]]
+		c, d := corner(s, 3-i[0]-i[1]), corner(t, 3-j[0]-j[1])
+		if orient3(a, b, c, d) != 0 {
+			return false
+		}
+		flat := flatten([3]Vec{a, b, c})
+		return sameSide(orient2(flat(a), flat(b), flat(c)), orient2(flat(a), flat(b), flat(d)))
+	}
+	return true
+}
+
+// apartMeet is for triangles that share no vertex.
+func apartMeet(s, t [3]Vec) bool {
+	for range 2 {
+		a, b, c := orient3(s[0], s[1], s[2], t[0]), orient3(s[0], s[1], s[2], t[1]), orient3(s[0], s[1], s[2], t[2])
+		if a > 0 && b > 0 && c > 0 || a < 0 && b < 0 && c < 0 {
+			return false
+		}
+		s, t = t, s
+	}
+	for k := range 3 {
+		if edgeMeets(s[k], s[(k+1)%3], t) || edgeMeets(t[k], t[(k+1)%3], s) {
+			return true
+		}
+	}
+	return false
+}
+
+// edgeMeets says whether the segment p q and the triangle have a point in
+// common, ends and edges included.
+func edgeMeets(p, q Vec, t [3]Vec) bool {
+	a, b := orient3(t[0], t[1], t[2], p), orient3(t[0], t[1], t[2], q)
+	if sameSide(a, b) {
+		return false
+	}
+	if a == 0 && b == 0 {
+		return flatEdgeMeets(p, q, t)
+	}
+	u, v, w := orient3(p, q, t[0], t[1]), orient3(p, q, t[1], t[2]), orient3(p, q, t[2], t[0])
+	return u >= 0 && v >= 0 && w >= 0 || u <= 0 && v <= 0 && w <= 0
+}
+
+// flatEdgeMeets is edgeMeets within the triangle's plane.
+func flatEdgeMeets(p, q Vec, t [3]Vec) bool {
+	flat := flatten(t)
+	a, b := flat(p), flat(q)
+	c := [3][2]float64{flat(t[0]), flat(t[1]), flat(t[2])}
+	in := true
+	way := orient2(c[0], c[1], c[2])
+	for k := range 3 {
+		d, e := c[k], c[(k+1)%3]
+		side := orient2(d, e, a)
+		if side != 0 && !sameSide(side, way) {
+			in = false
+		}
+		if segmentsMeet(a, b, d, e) {
+			return true
+		}
+	}
+	return in
+}
+
+// segmentsMeet says whether two segments of the plane have a point in common.
+func segmentsMeet(a, b, c, d [2]float64) bool {
+	for k := range 2 {
+		if max(a[k], b[k]) < min(c[k], d[k]) || max(c[k], d[k]) < min(a[k], b[k]) {
+			return false
+		}
+	}
+	return !sameSide(orient2(a, b, c), orient2(a, b, d)) && !sameSide(orient2(c, d, a), orient2(c, d, b))
+}
+
+// flatten drops the coordinate along which the triangle's normal is longest.
+func flatten(t [3]Vec) func(Vec) [2]float64 {
+	n := cross(sub(t[1], t[0]), sub(t[2], t[0]))
+	k := 0
+	for i := range n {
+		if n[i]*n[i] > n[k]*n[k] {
+			k = i
+		}
+	}
+	i, j := (k+1)%3, (k+2)%3
+	return func(p Vec) [2]float64 { return [2]float64{p[i], p[j]} }
+}

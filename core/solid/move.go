@@ -1,0 +1,89 @@
+package solid
+
+// Moving meshes. Every move keeps a solid closed and facing outward: a mirror
+// turns its triangles round as well. Quarter turns are exact, so that a piece
+// turned and turned back has the very same vertices.
+
+import "math"
+
+// Translate moves the mesh by d.
+func (m *Mesh) Translate(d Vec) {
+	for i, v := range m.V {
+		m.V[i] = add(v, d)
+	}
+}
+
+// RotateX, RotateY and RotateZ turn the mesh about an axis through the origin,
+// counterclockwise seen from the axis' positive end, by degrees.
+func (m *Mesh) RotateX(deg float64) { m.rotate(1, 2, deg) }
+
+// RotateY: see RotateX.
+func (m *Mesh) RotateY(deg float64) { m.rotate(2, 0, deg) }
+
+// RotateZ: see RotateX.
+func (m *Mesh) RotateZ(deg float64) { m.rotate(0, 1, deg) }
+
+func (m *Mesh) rotate(i, j int, deg float64) {
+	s, c := SinCosDeg(deg)
+	for k := range m.V {
+		a, b := m.V[k][i], m.V[k][j]
+		m.V[k][i] = float64(a*c) - float64(b*s)
+		m.V[k][j] = float64(a*s) + float64(b*c)
+	}
+}
+
+// TurnUp turns the mesh so that the direction d (any length but zero) points
+// up: first about z until d lies in the xz plane, then about y.
+func (m *Mesh) TurnUp(d Vec) {
+	m.RotateZ(-math.Atan2(d[1], d[0]) * 180 / math.Pi)
+	m.RotateY(-math.Atan2(math.Hypot(d[0], d[1]), d[2]) * 180 / math.Pi)
+}
+
+// Rest moves the mesh so that its lowest point has z = 0.
+func (m *Mesh) Rest() {
+	lo, _ := m.Bounds()
+	m.Translate(Vec{0, 0, -lo[2]})
+}
+
+// Mirror reflects along one axis (0 x, 1 y, 2 z) through the origin.
+func (m *Mesh) Mirror(axis int) {
+	for i := range m.V {
+		m.V[i][axis] = -m.V[i][axis]
+	}
+	for i, t := range m.T {
+		m.T[i] = [3]int32{t[0], t[2], t[1]}
+	}
+}
+
+// SinCosDeg is sine and cosine of an angle in degrees, exact at quarter turns
+// and the same, up to sign and order, in all eight octants.
+func SinCosDeg(deg float64) (sin, cos float64) {
+	deg = math.Mod(deg, 360)
+	if deg < 0 {
+		deg += 360
+	}
+	quarter := math.Floor(deg / 90)
+	rest := deg - 90*quarter
+	switch {
+	case rest > 45:
+		cos, sin = math.Sincos((90 - rest) * math.Pi / 180)
+	case rest == 45:
+		sin, cos = math.Sqrt2/2, math.Sqrt2/2
+	default:
+		sin, cos = math.Sincos(rest * math.Pi / 180)
+	}
+	return quarters(sin, cos, int(quarter))
+}
+
+// quarters turns an angle on by so many quarter turns.
+func quarters(sin, cos float64, n int) (float64, float64) {
+	switch n & 3 {
+	case 1:
+		sin, cos = cos, -sin
+	case 2:
+		sin, cos = -sin, -cos
+	case 3:
+		sin, cos = -cos, sin
+	}
+	return sin + 0, cos + 0 // no negative zero
+}
