@@ -9,11 +9,15 @@ import (
 // Choose picks the scheme to make: of those that are clear the one with the
 // fewest parts, then the least rubbing area, then the least plaster. Where
 // none is clear it is the one that rubs least; where all catch, the one whose
-// deepest catch is shallowest. plaster gives the mass of a scheme's plaster by
+// deepest catch is shallowest. sides binds the choice to schemes with so many
+// side parts, unless it is 0. plaster gives the mass of a scheme's plaster by
 // its index.
-func Choose(all []Scheme, plaster func(int) float64) int {
+func Choose(all []Scheme, sides int, plaster func(int) float64) int {
 	best := -1
 	for i := range all {
+		if sides > 0 && all[i].Sides != sides {
+			continue
+		}
 		if best < 0 || preferred(&all[i], &all[best], func() bool { return plaster(i) < plaster(best) }) {
 			best = i
 		}

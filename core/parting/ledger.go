@@ -132,21 +132,21 @@ func (l *ledger) try(k kind, k1, k2 int) trial {
 }
 
 // better tells whether a is the better trial of the same kind: by verdict,
-// then the shallower catch, then less rubbing area (to a hundredth of the
-// surface), then seams on edges of the form, where they show least.
+// then the shallower catch; among those that are clear, seams on edges of the
+// form, where they show least; then the least rubbing area.
 func (l *ledger) better(a, b trial) bool {
 	if x, y := a.verdict.rank(), b.verdict.rank(); x != y {
 		return x < y
 	}
-	if a.verdict == Catches && math.Abs(a.depth-b.depth) > 1e-4 {
-		return a.depth < b.depth
-	}
-	same := 0.01 * l.area[l.end]
-	if math.Abs(a.rub-b.rub) > same {
-		return a.rub < b.rub
-	}
-	if a.corners != b.corners {
-		return a.corners > b.corners
+	switch a.verdict {
+	case Catches:
+		if math.Abs(a.depth-b.depth) > 1e-4 {
+			return a.depth < b.depth
+		}
+	case Clear:
+		if a.corners != b.corners {
+			return a.corners > b.corners
+		}
 	}
 	return a.rub < b.rub-1e-6
 }

@@ -9,7 +9,7 @@ import (
 	"moldwright/core/release"
 )
 
-func c(r, z float64) job.Node { return job.Node{R: r, Z: z, Corner: true} }
+func c(r, z float64) job.Node  { return job.Node{R: r, Z: z, Corner: true} }
 func sm(r, z float64) job.Node { return job.Node{R: r, Z: z} }
 
 func judge(t testing.TB, nodes ...job.Node) []Scheme {
@@ -44,7 +44,7 @@ func TestDump(t *testing.T) {
 		for _, s := range all {
 			fmt.Println(s, s.RubArea, s.Depth)
 		}
-		k := Choose(all, func(int) float64 { return 0 })
+		k := Choose(all, 0, func(int) float64 { return 0 })
 		fmt.Println("->", all[k].ID, WhyNotFewer(all, k), all[k].Order())
 	}
 }

@@ -1,0 +1,141 @@
+package form
+
+import (
+	"math"
+	"slices"
+)
+
+// Inset is the inner surface of a cast whose wall is w mm thick everywhere on
+// a contour that runs from the axis to an open mouth: the edge of all points
+// inside that lie at least w from the contour, from the axis (or where the
+// bore closes) up to the level of the mouth. It is nil where the wall fills the
+// mouth.
+//
+// The offset of every chord, with arcs about outward-turning corners, is cut
+// wherever it crosses itself, and only pieces that keep their distance stay.
+func Inset(contour []Point, w float64) []Point {
+	mouth := contour[len(contour)-1]
+	// the wall goes on up the spare, so the contour does too
+	base := append(slices.Clone(contour), Point{mouth.R, mouth.Z + 3*w})
+	raw := rawInset(base, w)
+	tree := NewTree(base)
+	var kept [][2]Point
+	for i, ts := range crossings(raw) {
+		p, q := raw[i], raw[i+1]
+		slices.Sort(ts)
+		from := 0.0
+		for _, t := range append(ts, 1) {
+			if (t-from)*p.Dist(q) > 1e-9 {
+				a, b := p.Lerp(q, from), p.Lerp(q, t)
+				if a, b, ok := clipInset(a, b, mouth.Z); ok && tree.farther(a.Lerp(b, 0.5), w) {
+					kept = append(kept, [2]Point{a, b})
+				}
+			}
+			from = t
+		}
+	}
+	// from the mouth down, as far as the bore is open
+	var out []Point
+	for i := len(kept) - 1; i >= 0; i-- {
+		a, b := kept[i][0], kept[i][1]
+		if len(out) == 0 {
+			if b.Z < mouth.Z-1e-6 {
+				return nil
+			}
+			out = append(out, b)
+		} else if out[len(out)-1].Dist(b) > 1e-6 {
+			out = append(out, b)
+		}
+		out = append(out, a)
+		if a.R <= 0 {
+			break
+		}
+	}
+	if len(out) < 2 {
+		return nil
+	}
+	if last := out[len(out)-1]; last.R > 0 { // the floor ends beside the axis
+		out = append(out, Point{0, last.Z})
+	}
+	slices.Reverse(out)
+	return out
+}
+
+// rawInset is the chain of offset chords and corner arcs, loops and all.
+func rawInset(base []Point, w float64) []Point {
+	const arcStep = 8 * math.Pi / 180
+	var raw []Point
+	last := 0.0
+	for i := 0; i+1 < len(base); i++ {
+		p, q := base[i], base[i+1]
+		a := math.Atan2(q.Z-p.Z, q.R-p.R)
+		n := Normal(a)
+		if i > 0 {
+			// inside lies to the left; the offset opens where the contour turns
+			// right
+			if turn := wrap(a - last); turn < 0 {
+				steps := int(math.Ceil(-turn / arcStep))
+				for k := 1; k < steps; k++ {
+					m := Normal(last + turn*float64(k)/float64(steps))
+					raw = append(raw, Point{p.R - w*m.R, p.Z - w*m.Z})
+				}
+			}
+		}
+		raw = append(raw, Point{p.R - w*n.R, p.Z - w*n.Z}, Point{q.R - w*n.R, q.Z - w*n.Z})
+		last = a
+	}
+	return raw
+}
+
+// crossings are, for every chord of a polyline, the shares of its length at
+// which it crosses others.
+func crossings(raw []Point) [][]float64 {
+	out := make([][]float64, len(raw)-1)
+	t := NewTree(raw)
+	for i := range out {
+		p, q := raw[i], raw[i+1]
+		t.Visit(math.Min(p.R, q.R), math.Max(p.R, q.R), math.Min(p.Z, q.Z), math.Max(p.Z, q.Z), func(j int) {
+			if j <= i+1 {
+				return
+			}
+			r, s := raw[j], raw[j+1]
+			a, b, c, d := side(p, q, r), side(p, q, s), side(r, s, p), side(r, s, q)
+			if (a > 0) == (b > 0) || (c > 0) == (d > 0) {
+				return
+			}
+			out[i] = append(out[i], c/(c-d))
+			out[j] = append(out[j], a/(a-b))
+		})
+	}
+	return out
+}
+
+// clipInset cuts a piece to r >= 0 and to the level of the mouth.
+func clipInset(a, b Point, top float64) (Point, Point, bool) {
+	if a.R <= 0 && b.R <= 0 || a.Z >= top && b.Z >= top {
+		return a, b, false
+	}
+	if a.R < 0 {
+		a = Point{0, a.Lerp(b, a.R/(a.R-b.R)).Z}
+	} else if b.R < 0 {
+		b = Point{0, a.Lerp(b, a.R/(a.R-b.R)).Z}
+	}
+	if a.Z > top {
+		a = Point{a.Lerp(b, (a.Z-top)/(a.Z-b.Z)).R, top}
+	} else if b.Z > top {
+		b = Point{a.Lerp(b, (a.Z-top)/(a.Z-b.Z)).R, top}
+	}
+	return a, b, a.Dist(b) > 1e-9
+}
+
+// farther tells whether p lies no nearer than w to any chord.
+func (t *Tree) farther(p Point, w float64) bool {
+	far := true
+	least := w - 1e-6*math.Max(1, w)
+	t.Visit(p.R-w, p.R+w, p.Z-w, p.Z+w, func(i int) {
+		if far && distanceToChord(p, t.pts[i], t.pts[i+1]) < least {
+			far = false
+		}
+	})
+	return far
+}

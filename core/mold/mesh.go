@@ -1,0 +1,156 @@
+package mold
+
+import (
+	"fmt"
+	"math"
+
+	"moldwright/core/form"
+	"moldwright/core/solid"
+)
+
+// Solids makes meshes of one mold: they all use one table of azimuths, so that
+// parts that touch share the very same vertices.
+type Solids struct {
+	md    *Mold
+	Turn  *solid.Azimuths
+	Place solid.Place
+}
+
+// turnTol is the chord error in mm allowed to turning, of the 0.02 mm that the
+// meshes keep in all; the thinned contour may take ChordTol.
+const turnTol = 0.012
+
+// natchSteps are the corners of a natch's base circle.
+const natchSteps = 36
+
+// NewSolids prepares to make the meshes of a mold.
+func NewSolids(md *Mold) *Solids {
+	// a multiple of 24 has an azimuth at every seam of 2, 3, 4 or 6 side parts
+	steps := solid.Chord(md.Block.R, turnTol, 24)
+	t := solid.NewAzimuths(steps)
+	return &Solids{md: md, Turn: t, Place: t.Round}
+}
+
+// span is the stretch of the azimuth table that a part reaches over.
+func (s *Solids) span(p *Part) solid.Span {
+	n := s.Turn.Steps()
+	if p.Sector == nil {
+		return solid.FullTurn(n)
+	}
+	at := func(deg float64) int { return int(math.Round(deg / 360 * float64(n))) }
+	return solid.Span{Steps: n, From: at(p.Sector[0]), To: at(p.Sector[1])}
+}
+
+// Part is the mesh of a plaster part where it stands in the closed mold.
+func (s *Solids) Part(p *Part) (*solid.Mesh, error) {
+	b := solid.NewBuilder(s.Place, s.span(p))
+	rings := make([]solid.Loop, len(p.Outline))
+	for i, q := range p.Outline {
+		rings[i] = b.Ring(q.R, q.Z)
+	}
+	for i := range rings {
+		from, to := rings[i], rings[(i+1)%len(rings)]
+		list := p.natchesOn(i)
+		if len(list) == 0 {
+			b.Wall(from, to)
+			continue
+		}
+		level(b, from, to, list)
+	}
+	if p.Sector != nil {
+		for _, end := range [2]struct {
+			side solid.Side
+			seam Seam
+		}{{solid.Near, Start}, {solid.Far, End}} {
+			var list []Natch
+			var circles []solid.Circle
+			for _, n := range p.Natches {
+				if n.Seam == end.seam {
+					list = append(list, n)
+					circles = append(circles, circle(n, [2]float64{n.At.R, n.At.Z}))
+				}
+			}
+			closeNatches(b, b.End(end.side, rings, circles...), list)
+		}
+	}
+	m, err := b.Done()
+	if err != nil {
+		return nil, fmt.Errorf("part %s: %w", p.Name, err)
+	}
+	return m, nil
+}
+
+// CastNatches lays a level face that a part's seam is poured upon: each of the
+// part's domes is a hollow in it, each of its sockets a dome.
+func CastNatches(b *solid.Builder, from, to solid.Loop, natches []Natch) {
+	list := make([]Natch, len(natches))
+	for i, n := range natches {
+		n.Socket = !n.Socket
+		list[i] = n
+	}
+	level(b, from, to, list)
+}
+
+// level lays a level face with natches.
+func level(b *solid.Builder, from, to solid.Loop, list []Natch) {
+	circles := make([]solid.Circle, len(list))
+	for k, n := range list {
+		sin, cos := solid.SinCosDeg(n.Azimuth)
+		circles[k] = circle(n, [2]float64{n.At.R * cos, n.At.R * sin})
+	}
+	closeNatches(b, b.Flat(from, to, circles...), list)
+}
+
+func circle(n Natch, at [2]float64) solid.Circle {
+	return solid.Circle{At: at, RadiusMM: n.Radius, Steps: natchSteps}
+}
+
+func closeNatches(b *solid.Builder, holes []solid.Hole, list []Natch) {
+	for k, h := range holes {
+		if list[k].Socket {
+			b.Socket(h, list[k].HalfAngle)
+		} else {
+			b.Dome(h, list[k].HalfAngle)
+		}
+	}
+}
+
+// natchesOn are the natches in the level seam that is edge i of the outline.
+func (p *Part) natchesOn(i int) []Natch {
+	if i < p.Pot {
+		return nil
+	}
+	a, b := p.Outline[i], p.Outline[(i+1)%len(p.Outline)]
+	if a.Z != b.Z {
+		return nil
+	}
+	way := Below // the outline runs outward along a part's foot
+	if b.R < a.R {
+		way = Above
+	}
+	var list []Natch
+	for _, n := range p.Natches {
+		if n.Seam == way && n.At.Z == a.Z {
+			list = append(list, n)
+		}
+	}
+	return list
+}
+
+// Cast is the mesh of the clay cast as it stands in the mold, trimmed at the
+// trim line: between the contour and its inner surface, or solid where inner
+// is nil.
+func (s *Solids) Cast(inner []form.Point) (*solid.Mesh, error) {
+	var outline [][2]float64
+	for _, p := range s.md.Cavity {
+		outline = append(outline, [2]float64{p.R, p.Z})
+	}
+	if inner == nil {
+		outline = append(outline, [2]float64{0, s.md.TrimZ})
+	}
+	thin, _ := form.Thin(inner, make([]bool, len(inner)), ChordTol)
+	for i := len(thin) - 1; i >= 0; i-- {
+		outline = append(outline, [2]float64{thin[i].R, thin[i].Z})
+	}
+	return solid.Revolve(outline, s.Place, solid.FullTurn(s.Turn.Steps()))
+}

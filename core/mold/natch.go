@@ -1,0 +1,231 @@
+package mold
+
+import (
+	"math"
+
+	"moldwright/core/form"
+)
+
+// Seam is where a natch stands: in a level seam below or above a part, or in
+// the upright seam face at the start or end of a side part's sector.
+type Seam int
+
+// The seam faces of a part.
+const (
+	Below Seam = iota
+	Above
+	Start
+	End
+)
+
+// Natch is a dome on one part or its socket in the neighbour: a cap of a
+// sphere, unequally spaced so that the mold closes one way only.
+type Natch struct {
+	Seam   Seam
+	Socket bool
+	// At is the middle in the half-plane, Azimuth its direction in degrees.
+	At      form.Point
+	Azimuth float64
+	// Radius is that of the base in mm; HalfAngle in degrees is the slope of
+	// the dome at its base: it lets go along a pull that leans from the face's
+	// normal by at most 90 degrees less this.
+	Radius    float64
+	HalfAngle float64
+}
+
+// Measures of natches, mm: a third of the seam across, 12 to 25 where there is
+// room, and well clear of the cavity and the outside. Common practice, no
+// source; the least is what still prints and pours cleanly.
+const (
+	leastNatch  = 4.0 // radius
+	mostNatch   = 12.5
+	natchMargin = 4.0
+	// natchLean is kept between a dome's slope and the steepest that lets go,
+	// degrees.
+	natchLean = 10.0
+	// steepest is the slope of a dome that nothing limits, degrees.
+	steepest = 60.0
+)
+
+// capAzimuths are the directions in degrees of the natches on a level seam:
+// one at least for each side part that it meets, and no turn but the full one
+// carries the set onto itself.
+func capAzimuths(sides int) []float64 {
+	switch sides {
+	case 2:
+		return []float64{50, 125, 235, 320}
+	case 3:
+		return []float64{50, 180, 314}
+	case 4:
+		return []float64{37, 135, 231, 315}
+	case 6:
+		return []float64{25, 90, 154, 210, 270, 330}
+	}
+	return []float64{20, 130, 265}
+}
+
+// socketOf is the hollow that leaves the clearance c all over the dome: the
+// sphere about the same centre, larger by c.
+func socketOf(n Natch, c float64) Natch {
+	t := n.HalfAngle * math.Pi / 180
+	ball := n.Radius / math.Sin(t)
+	deep := ball * math.Cos(t)
+	n.Socket = true
+	n.Radius = math.Sqrt((ball+c)*(ball+c) - deep*deep)
+	n.HalfAngle = math.Acos(deep/(ball+c)) * 180 / math.Pi
+	return n
+}
+
+// natchRadius is the base radius for a seam of the given width, or false where
+// there is no room for one.
+func natchRadius(width float64) (float64, bool) {
+	r := math.Min(width/6, mostNatch)
+	if r < leastNatch {
+		r = math.Min(leastNatch, width/2-natchMargin)
+	}
+	return r, r >= 0.75*leastNatch
+}
+
+func (md *Mold) placeNatches(clearance float64) {
+	md.placeLevel(clearance)
+	if md.Scheme.Sides > 0 {
+		md.placeUpright(clearance)
+	}
+}
+
+func (md *Mold) placeLevel(clearance float64) {
+	for low := range md.Parts {
+		for high := range md.Parts {
+			a, b := &md.Parts[low], &md.Parts[high]
+			if a.Name != "lower" && b.Name != "upper" || a.Name == "upper" || b.Name == "lower" || low == high {
+				continue
+			}
+			if a.Name == "lower" && b.Name == "upper" && md.Scheme.Sides > 0 {
+				continue
+			}
+			at := a.Outline[0]
+			if b.Name == "upper" {
+				at = b.Outline[b.Pot]
+			}
+			width := md.Block.R - at.R
+			r, ok := natchRadius(width)
+			if !ok {
+				continue
+			}
+			for _, az := range capAzimuths(md.Scheme.Sides) {
+				if !holds(a, az) || !holds(b, az) {
+					continue
+				}
+				n := Natch{Seam: Above, At: form.Point{R: at.R + width/2, Z: at.Z}, Azimuth: az, Radius: r, HalfAngle: steepest}
+				a.Natches = append(a.Natches, n)
+				n.Seam = Below
+				b.Natches = append(b.Natches, socketOf(n, clearance))
+			}
+		}
+	}
+}
+
+// holds tells whether a part reaches over the azimuth.
+func holds(p *Part, az float64) bool {
+	return p.Sector == nil || p.Sector[0] < az && az < p.Sector[1]
+}
+
+// placeUpright puts two natches in each seam between side parts, at heights
+// that differ from seam to seam.
+func (md *Mold) placeUpright(clearance float64) {
+	n := md.Scheme.Sides
+	first := 0
+	for md.Parts[first].Sector == nil {
+		first++
+	}
+	side := func(i int) *Part { return &md.Parts[first+i%n] }
+	lo, hi := side(0).extent()
+	// the pull leans from the seam face's normal by 90 less half a sector
+	lean := 90 - 180/float64(n)
+	angle := math.Min(steepest, 90-lean-natchLean)
+	for i := range n {
+		for _, share := range [2]float64{0.2 + 0.05*float64(i), 0.8 - 0.04*float64(i)} {
+			at, r, ok := md.room(side(0), lo+share*(hi-lo))
+			if !ok {
+				continue
+			}
+			d := Natch{Seam: Start, At: at, Azimuth: 360 / float64(n) * float64(i), Radius: r, HalfAngle: angle}
+			if clashes(side(i).Natches, d) {
+				continue
+			}
+			side(i).Natches = append(side(i).Natches, d)
+			d.Seam = End
+			prev := side(i + n - 1)
+			prev.Natches = append(prev.Natches, socketOf(d, clearance))
+		}
+	}
+}
+
+// clashes tells whether a natch comes too near another in the same face.
+func clashes(list []Natch, n Natch) bool {
+	for _, o := range list {
+		if o.Seam == n.Seam && o.At.Dist(n.At) < o.Radius+n.Radius+2*natchMargin {
+			return true
+		}
+	}
+	return false
+}
+
+func (p *Part) extent() (lo, hi float64) {
+	lo, hi = math.Inf(1), math.Inf(-1)
+	for _, q := range p.Outline {
+		lo, hi = math.Min(lo, q.Z), math.Max(hi, q.Z)
+	}
+	return lo, hi
+}
+
+// room finds the place nearest to height z where a natch fits in the upright
+// section of a side part, clear of the contour, the outside and the level
+// seams.
+func (md *Mold) room(p *Part, z float64) (form.Point, float64, bool) {
+	lo, hi := p.extent()
+	loop := append(append([]form.Point{}, p.Outline...), p.Outline[0])
+	tree := form.NewTree(loop)
+	inner := func(z0, z1 float64) float64 { // farthest contour between two heights
+		r := 0.0
+		tree.Visit(0, math.Inf(1), z0, z1, func(i int) {
+			if i < p.Pot {
+				a, b := clipZ(loop[i], loop[i+1], z0, z1)
+				r = math.Max(r, math.Max(a.R, b.R))
+			}
+		})
+		return r
+	}
+	for d := 0.0; d < hi-lo; d += 2 {
+		for _, at := range [2]float64{z - d, z + d} {
+			wide := md.Block.R - inner(at-leastNatch, at+leastNatch)
+			r, ok := natchRadius(wide)
+			if !ok {
+				continue
+			}
+			need := r + natchMargin
+			if at-need < lo || at+need > hi {
+				continue
+			}
+			wide = md.Block.R - inner(at-need, at+need)
+			if wide >= 2*need {
+				return form.Point{R: md.Block.R - wide/2, Z: at}, r, true
+			}
+		}
+	}
+	return form.Point{}, 0, false
+}
+
+// clipZ is the piece of the chord a-b between two heights.
+func clipZ(a, b form.Point, z0, z1 float64) (form.Point, form.Point) {
+	cut := func(p, q form.Point) form.Point {
+		switch {
+		case p.Z < z0 && q.Z > z0:
+			return p.Lerp(q, (z0-p.Z)/(q.Z-p.Z))
+		case p.Z > z1 && q.Z < z1:
+			return p.Lerp(q, (z1-p.Z)/(q.Z-p.Z))
+		}
+		return p
+	}
+	return cut(a, b), cut(b, a)
+}

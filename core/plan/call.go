@@ -1,0 +1,199 @@
+package plan
+
+import (
+	"bytes"
+	"encoding/json"
+	"errors"
+	"fmt"
+	"runtime/debug"
+	"strings"
+
+	"moldwright/core/form"
+	"moldwright/core/job"
+)
+
+// Progress hears how far a long op has come, from 0 to 1, and with what.
+type Progress func(fraction float64, words string)
+
+// op is one entry of the boundary: a request in JSON, and the reply to be
+// written as JSON.
+type op func(request []byte, say Progress) (reply any, blobs [][]byte, err error)
+
+var ops = map[string]op{
+	"read":    read,
+	"plan":    makePlan,
+	"figures": figures,
+	"solids":  solids,
+	"sheet":   sheets,
+}
+
+// Call answers one request at the boundary. It never panics: whatever goes
+// wrong is told in the reply as {"error": {code, message, field, line}}, with
+// every fault under "errors" where there are several.
+func Call(name string, request, blob []byte, say Progress) (reply []byte, blobs [][]byte) {
+	defer func() {
+		if r := recover(); r != nil {
+			reply, blobs = failure(job.Faults{job.Faultf("internal", "", "Something went wrong inside (%v). The job is unharmed; please keep it and report this.\n%s", r, place(debug.Stack()))}), nil
+		}
+	}()
+	f, ok := ops[name]
+	if !ok {
+		return failure(job.Faults{job.Faultf("unknownOp", "op", "There is no operation %q; there are read, plan, figures, solids and sheet.", name)}), nil
+	}
+	if say == nil {
+		say = func(float64, string) {}
+	}
+	out, blobs, err := f(request, say)
+	if err != nil {
+		var many job.Faults
+		var one *job.Fault
+		switch {
+		case errors.As(err, &many):
+		case errors.As(err, &one):
+			many = job.Faults{one}
+		default:
+			many = job.Faults{job.Faultf("internal", "", "%s", err)}
+		}
+		return failure(many), nil
+	}
+	var b bytes.Buffer
+	e := json.NewEncoder(&b)
+	e.SetEscapeHTML(false)
+	if err := e.Encode(out); err != nil {
+		return failure(job.Faults{job.Faultf("internal", "", "The reply could not be written: %s.", err)}), nil
+	}
+	return b.Bytes(), blobs
+}
+
+// place is the first line of a stack that lies in the core.
+func place(stack []byte) string {
+	for _, line := range strings.Split(string(stack), "\n") {
+		if strings.Contains(line, "core/") && strings.Contains(line, ".go:") && !strings.Contains(line, "call.go") {
+			line = line[strings.Index(line, "core/"):]
+			return strings.Fields(line)[0]
+		}
+	}
+	return ""
+}
+
+func failure(f job.Faults) []byte {
+	out := struct {
+		Error  *job.Fault `json:"error"`
+		Errors job.Faults `json:"errors,omitempty"`
+	}{Error: f[0]}
+	if len(f) > 1 {
+		out.Errors = f
+		if len(out.Errors) > 100 {
+			out.Errors = out.Errors[:100]
+		}
+	}
+	b, err := json.Marshal(out)
+	if err != nil { // not reached: a Fault holds text and numbers only
+		return []byte(`{"error":{"code":"internal","message":"The error could not be written."}}`)
+	}
+	return b
+}
+
+// decode reads a request, with unknown keys as errors.
+func decode(request []byte, into any) error {
+	d := json.NewDecoder(bytes.NewReader(request))
+	d.DisallowUnknownFields()
+	if err := d.Decode(into); err != nil {
+		return job.Faultf("badRequest", "", "The request cannot be read: %s.", strings.TrimPrefix(err.Error(), "json: "))
+	}
+	return nil
+}
+
+// jobOf reads the job that a request carries.
+func jobOf(raw json.RawMessage) (*job.Job, error) {
+	if len(raw) == 0 {
+		return nil, job.Faultf("noJob", "job", "The request carries no job.")
+	}
+	return job.Read(raw)
+}
+
+func read(request []byte, _ Progress) (any, [][]byte, error) {
+	var q struct {
+		Kind   string `json:"kind"`
+		Text   string `json:"text"`
+		Units  string `json:"units"`
+		Across string `json:"across"` // radius, as without it, or diameter
+	}
+	if err := decode(request, &q); err != nil {
+		return nil, nil, err
+	}
+	var j *job.Job
+	switch q.Kind {
+	case "job":
+		var err error
+		if j, err = job.Read([]byte(q.Text)); err != nil {
+			return nil, nil, err
+		}
+	case "coordinates":
+		if q.Across != "" && q.Across != "radius" && q.Across != "diameter" {
+			return nil, nil, job.Faultf("badValue", "across", "across is %q; it takes radius or diameter.", q.Across)
+		}
+		nodes, faults := form.ReadRows(q.Text, form.Columns{Units: q.Units, Diameter: q.Across == "diameter"})
+		if len(faults) > 0 {
+			return nil, nil, faults
+		}
+		d := job.Defaults()
+		j = &d
+		j.Form.Outer = nodes
+	default:
+		return nil, nil, job.Faultf("badValue", "kind", "kind is %q; it takes coordinates or job.", q.Kind)
+	}
+	saved, err := j.Write()
+	if err != nil {
+		return nil, nil, err
+	}
+	return struct {
+		Job  *job.Job `json:"job"`
+		Text string   `json:"text"` // the job as a file holds it
+	}{j, string(saved)}, nil, nil
+}
+
+// planned reads the job of a request and plans it.
+func planned(raw json.RawMessage) (*Plan, error) {
+	j, err := jobOf(raw)
+	if err != nil {
+		return nil, err
+	}
+	return Make(j)
+}
+
+func makePlan(request []byte, _ Progress) (any, [][]byte, error) {
+	var q struct {
+		Job json.RawMessage `json:"job"`
+	}
+	if err := decode(request, &q); err != nil {
+		return nil, nil, err
+	}
+	p, err := planned(q.Job)
+	return p, nil, err
+}
+
+// figures gives the casting figures as rows, each with its formula and source.
+func figures(request []byte, _ Progress) (any, [][]byte, error) {
+	var q struct {
+		Job json.RawMessage `json:"job"`
+	}
+	if err := decode(request, &q); err != nil {
+		return nil, nil, err
+	}
+	p, err := planned(q.Job)
+	if err != nil {
+		return nil, nil, err
+	}
+	return map[string]any{"rows": p.Casting.Rows()}, nil, nil
+}
+
+// choice refuses a value that is not among those allowed.
+func choice(field, value string, allowed ...string) error {
+	for _, a := range allowed {
+		if value == a {
+			return nil
+		}
+	}
+	return job.Faultf("badValue", field, "%s is %q; it takes %s.", field, value, fmt.Sprintf("%s or %s", strings.Join(allowed[:len(allowed)-1], ", "), allowed[len(allowed)-1]))
+}

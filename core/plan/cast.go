@@ -1,0 +1,122 @@
+package plan
+
+import (
+	"math"
+
+	"moldwright/core/casting"
+	"moldwright/core/form"
+	"moldwright/core/mold"
+)
+
+// cast measures the cavity and the cast, and works out the figures.
+func (p *Plan) cast() error {
+	w := p.work
+	j, md := w.job, w.mold
+	w.inner = form.Inset(md.Cavity, j.Clay.Wall)
+	lid := form.Point{R: 0, Z: md.TrimZ}
+	in := casting.Input{Clay: j.Clay, Plaster: j.Plaster, Settings: casting.DefaultSettings()}
+	in.CavityML = form.LoopVolume(append(append([]form.Point{}, md.Cavity...), lid)) / 1000
+	if w.inner != nil {
+		in.InsideML = form.LoopVolume(append(append([]form.Point{}, w.inner...), lid)) / 1000
+		in.InsideAreaCM2 = area(w.inner)
+	}
+	in.SpareML = md.OpeningVolume()
+	in.SpareContactCM2 = area(md.Opening)
+	top := md.Opening[len(md.Opening)-1]
+	in.FillAreaCM2 = math.Pi * top.R * top.R / 100
+	in.ContactCM2 = area(md.Cavity)
+	b := md.Block
+	in.OutsideCM2 = area([]form.Point{{R: 0, Z: b.ZBottom}, {R: b.RBottom, Z: b.ZBottom}, {R: b.RTop, Z: b.ZTop}, {R: top.R, Z: b.ZTop}})
+	in.CornerDeg = sharpest(md.Cavity)
+	sc := p.chosen()
+	for i := range md.Parts {
+		in.Parts = append(in.Parts, casting.Part{Name: md.Parts[i].Name, ML: sc.Parts[i].Volume, ContactCM2: sc.Parts[i].Area})
+	}
+	p.forces(&in, top.Z)
+	figures, faults := casting.Compute(in)
+	if len(faults) > 0 {
+		return faults
+	}
+	p.Casting = figures
+	height, maxR := w.meridian.Extent()
+	shrink := 1 - j.Clay.Shrinkage()
+	p.Size = Size{Height: height, MaxRadius: maxR, FiredHeight: height * shrink, FiredRadius: maxR * shrink,
+		CapacityFired: figures.CapacityFired, CastArea: in.ContactCM2}
+	return nil
+}
+
+// area is the surface in cm2 of a polyline turned about the axis.
+func area(line []form.Point) float64 {
+	a := 0.0
+	for i := 1; i < len(line); i++ {
+		a += form.BandArea(line[i-1], line[i])
+	}
+	return a / 100
+}
+
+// sharpest is the sharpest corner of the cavity in degrees, measured in the
+// slip; 180 where the contour nowhere turns inward.
+func sharpest(line []form.Point) float64 {
+	least := 180.0
+	for i := 1; i+1 < len(line); i++ {
+		u, v := line[i-1].Sub(line[i]), line[i+1].Sub(line[i])
+		a := math.Atan2(v.R*u.Z-v.Z*u.R, v.R*u.R+v.Z*u.Z) * 180 / math.Pi
+		if a > 0 {
+			least = math.Min(least, a)
+		}
+	}
+	return least
+}
+
+// forces fills in what the slip, when full to the level fill, and the wet
+// plaster press on.
+func (p *Plan) forces(in *casting.Input, fill float64) {
+	md := p.work.mold
+	in.PositiveML = in.CavityML + in.SpareML
+	in.CottleRadiusMM = md.Block.R
+	for i := range md.Parts {
+		part := &md.Parts[i]
+		lo, hi := math.Inf(1), math.Inf(-1)
+		for _, q := range part.Outline {
+			lo, hi = math.Min(lo, q.Z), math.Max(hi, q.Z)
+		}
+		in.CottleHeightMM = math.Max(in.CottleHeightMM, hi-lo)
+		switch {
+		case part.Name == "upper":
+			in.UpperLiftML = lift(part, fill)
+		case part.Sector != nil && in.SeamAreaCM2 == 0:
+			in.SeamAreaCM2, in.SeamHeadMM = spread(part, fill, md.Scheme.Sides)
+		}
+	}
+}
+
+// lift is the integral in ml of (fill - z) n_z over the surface that a part
+// has against slip: Simpson's rule, exact on chords.
+func lift(part *mold.Part, fill float64) float64 {
+	v := 0.0
+	for i := 0; i < part.Pot; i++ {
+		q, a := part.Outline[i], part.Outline[i+1] // the outline runs against the contour
+		head := func(p form.Point) float64 { return (fill - p.Z) * p.R }
+		mid := a.Lerp(q, 0.5)
+		v += 2 * math.Pi * (a.R - q.R) * (head(a) + 4*head(mid) + head(q)) / 6
+	}
+	return math.Max(0, v/1000)
+}
+
+// spread is the cavity of one side part projected along its pull, cm2, and the
+// depth of its centroid below the fill level, mm.
+func spread(part *mold.Part, fill float64, sides int) (cm2, head float64) {
+	a, moment := 0.0, 0.0
+	for i := 0; i < part.Pot; i++ {
+		q, p := part.Outline[i], part.Outline[i+1]
+		dz := q.Z - p.Z
+		mid := p.Lerp(q, 0.5)
+		a += dz * mid.R
+		moment += dz / 6 * ((fill-p.Z)*p.R + 4*(fill-mid.Z)*mid.R + (fill-q.Z)*q.R)
+	}
+	width := 2 * math.Sin(math.Pi/float64(sides))
+	if a <= 0 {
+		return 0, 0
+	}
+	return a * width / 100, moment / a
+}

@@ -1,0 +1,174 @@
+// Package plan is the one pipeline: job in, plan out. It runs the job through
+// form, release, parting, mold, tooling and casting, and hands the same values
+// to the page, the sheets and the meshes. It reads no clock and keeps nothing
+// between calls.
+package plan
+
+import (
+	"moldwright/core/casting"
+	"moldwright/core/form"
+	"moldwright/core/job"
+	"moldwright/core/mold"
+	"moldwright/core/parting"
+	"moldwright/core/release"
+	"moldwright/core/tooling"
+)
+
+// Plan is everything that follows from a job. Lengths and heights are mm at
+// mold size.
+type Plan struct {
+	// Verdict is the verdict in words; Next what to do next.
+	Verdict string   `json:"verdict"`
+	Next    []string `json:"next"`
+	Scale   float64  `json:"scale"` // from the form as given to mold size
+	Size    Size     `json:"size"`
+	Schemes []Scheme `json:"schemes"`
+	// Chosen is the id of the scheme to make: the job's own where it names
+	// one, else the planner's.
+	Chosen      string            `json:"chosen"`
+	Advised     string            `json:"advised"` // the planner's choice
+	WhyNotFewer string            `json:"whyNotFewer"`
+	Order       []string          `json:"order"`
+	Traps       []Trap            `json:"traps"`
+	Findings    []parting.Finding `json:"findings"`
+	Cautions    []string          `json:"cautions"`
+	Casting     casting.Figures   `json:"casting"`
+	Prints      []tooling.Piece   `json:"prints"`
+	Drawing     Drawing           `json:"drawing"`
+
+	work *work
+}
+
+// Size is the pot's main measures.
+type Size struct {
+	Height        float64 `json:"height"`
+	MaxRadius     float64 `json:"maxRadius"`
+	FiredHeight   float64 `json:"firedHeight"`
+	FiredRadius   float64 `json:"firedRadius"`
+	CapacityFired float64 `json:"capacityFired"` // ml, to the brim
+	CastArea      float64 `json:"castArea"`      // cm2 of pot on plaster
+}
+
+// Scheme is a judged scheme with the plaster it takes.
+type Scheme struct {
+	*parting.Scheme
+	Name    string  `json:"name"`    // its parts in words
+	Against string  `json:"against"` // what stands against it, or that nothing does
+	Parts   []Part  `json:"parts"`
+	Plaster float64 `json:"plaster"` // g, all parts
+}
+
+// Part is a judged part with its plaster.
+type Part struct {
+	*parting.Part
+	Volume  float64 `json:"volume"`  // ml, natches apart
+	Plaster float64 `json:"plaster"` // g of dry plaster to weigh out
+	Water   float64 `json:"water"`   // g of water to weigh out
+	Wet     float64 `json:"wet"`     // g as poured
+	Dry     float64 `json:"dry"`     // g dried out
+}
+
+// Trap is space that no pull frees.
+type Trap struct {
+	ZFrom  float64 `json:"zFrom"`
+	ZTo    float64 `json:"zTo"`
+	RFrom  float64 `json:"rFrom"`
+	RTo    float64 `json:"rTo"`
+	Depth  float64 `json:"depth"`
+	Area   float64 `json:"area"`   // mm2 in the half-plane
+	Volume float64 `json:"volume"` // ml
+}
+
+// work is what later steps (sheets, meshes) need of the pipeline.
+type work struct {
+	job      *job.Job
+	meridian *form.Meridian
+	base     *mold.Base
+	mold     *mold.Mold
+	inner    []form.Point
+	survey   *release.Survey
+}
+
+// Make plans the job. Errors are job.Faults.
+func Make(j *job.Job) (*Plan, error) {
+	m, err := form.Build(j)
+	if err != nil {
+		return nil, err
+	}
+	m.Cut(j.Mold.PartingHeights)
+	_, maxR := m.Extent()
+	end := len(m.Pts) - 1
+	if m.Closed {
+		end = m.CutMouth(mold.MouthRadius(j, maxR))
+	}
+	survey := release.New(m)
+	wanted := parting.Wanted{Heights: j.Mold.PartingHeights}
+	if j.Mold.Sides != nil {
+		wanted.Sides = *j.Mold.Sides
+	}
+	schemes := parting.Judge(survey, end, parting.RulesOf(j), wanted)
+	w := &work{job: j, meridian: m, survey: survey, base: mold.NewBase(m, end, schemes)}
+	p := &Plan{Scale: j.Scale(), work: w, Findings: []parting.Finding{}, Next: []string{}, Prints: []tooling.Piece{}}
+	molds := p.lay(schemes)
+	advised := parting.Choose(schemes, wanted.Sides, func(i int) float64 { return p.Schemes[i].Plaster })
+	chosen := advised
+	if j.Mold.Scheme != job.SchemeAuto {
+		if chosen = parting.Index(schemes, j.Mold.Scheme); chosen < 0 {
+			return nil, job.Faults{job.Faultf("noSuchScheme", "mold.scheme",
+				"The scheme %q cannot be laid out on this form with these parting heights; free the heights or choose another scheme.", j.Mold.Scheme)}
+		}
+	}
+	w.mold = molds[chosen]
+	p.Chosen, p.Advised = schemes[chosen].ID, schemes[advised].ID
+	p.WhyNotFewer = parting.WhyNotFewer(schemes, chosen)
+	p.Order = schemes[chosen].Order()
+	p.Traps = traps(survey)
+	p.Findings = append(p.Findings, parting.Findings(survey, end, &schemes[chosen], parting.RulesOf(j))...)
+	p.Prints = append(p.Prints, tooling.Kit(j, w.mold)...)
+	if err := p.cast(); err != nil {
+		return nil, err
+	}
+	p.draw()
+	p.words()
+	return p, nil
+}
+
+// lay lays out every scheme, for its plaster.
+func (p *Plan) lay(schemes []parting.Scheme) []*mold.Mold {
+	j := p.work.job
+	molds := make([]*mold.Mold, len(schemes))
+	wet := casting.WetDensity(j.Plaster.Consistency)
+	for i := range schemes {
+		s := &schemes[i]
+		md := mold.Lay(j, p.work.base, s)
+		molds[i] = md
+		out := Scheme{Scheme: s, Name: s.Name(), Against: s.Against()}
+		for k := range md.Parts {
+			ml := md.Parts[k].Volume()
+			mix := casting.MixFor(ml, j.Plaster.Consistency, wet)
+			out.Parts = append(out.Parts, Part{Part: &s.Parts[k], Volume: ml,
+				Plaster: mix.Plaster, Water: mix.Water, Wet: mix.Wet, Dry: mix.Dry})
+			out.Plaster += mix.Plaster
+		}
+		p.Schemes = append(p.Schemes, out)
+	}
+	return molds
+}
+
+func traps(s *release.Survey) []Trap {
+	out := []Trap{}
+	for _, t := range s.Traps() {
+		out = append(out, Trap{t.ZFrom, t.ZTo, t.RFrom, t.RTo, t.Depth, t.Area, t.Volume / 1000})
+	}
+	return out
+}
+
+// chosen is the chosen scheme.
+func (p *Plan) chosen() *Scheme {
+	for i := range p.Schemes {
+		if p.Schemes[i].ID == p.Chosen {
+			return &p.Schemes[i]
+		}
+	}
+	return nil // not reached: Make picks an id of the list
+}

@@ -1,0 +1,155 @@
+package plan
+
+import (
+	"archive/zip"
+	"bytes"
+	"encoding/json"
+	"fmt"
+	"strings"
+
+	"moldwright/core/mold"
+	"moldwright/core/solid"
+)
+
+// File tells of one mesh that solids hands out.
+type File struct {
+	Name      string     `json:"name"`
+	Kind      string     `json:"kind"` // print, plaster or cast
+	Part      string     `json:"part"`
+	Triangles int        `json:"triangles"`
+	Volume    float64    `json:"volume"` // ml
+	Size      [3]float64 `json:"size"`   // mm
+
+	mesh *solid.Mesh
+}
+
+// Meshes makes the meshes of the given kind: prints turned for printing,
+// plaster parts and cast where they stand in the closed mold.
+func (p *Plan) Meshes(what string, say Progress) ([]File, error) {
+	w := p.work
+	so := mold.NewSolids(w.mold)
+	var out []File
+	add := func(name, kind, part string, m *solid.Mesh) {
+		out = append(out, File{Name: fileName(w.job.Name, name), Kind: kind, Part: part,
+			Triangles: len(m.T), Volume: m.Volume() / 1000, Size: m.Size(), mesh: m})
+	}
+	if what == "plaster" || what == "all" {
+		for i := range w.mold.Parts {
+			part := &w.mold.Parts[i]
+			say(float64(i)/float64(len(w.mold.Parts)), "plaster part "+part.Name)
+			m, err := so.Part(part)
+			if err != nil {
+				return nil, err
+			}
+			add("plaster-"+part.Name, "plaster", part.Name, m)
+		}
+	}
+	if what == "cast" || what == "all" {
+		m, err := so.Cast(w.inner)
+		if err != nil {
+			return nil, fmt.Errorf("cast: %w", err)
+		}
+		add("cast", "cast", "", m)
+	}
+	if what == "prints" || what == "all" {
+		for i := range p.Prints {
+			piece := &p.Prints[i]
+			say(float64(i)/float64(len(p.Prints)), piece.Name)
+			m, err := piece.Mesh(so)
+			if err != nil {
+				return nil, err
+			}
+			add("print-"+piece.Name, "print", piece.Part, m)
+		}
+	}
+	return out, nil
+}
+
+// fileName is a name that every system takes: the pot's, then the piece's.
+func fileName(pot, piece string) string {
+	var b strings.Builder
+	dash := false
+	for _, r := range strings.ToLower(pot + " " + piece) {
+		if r >= 'a' && r <= 'z' || r >= '0' && r <= '9' {
+			b.WriteRune(r)
+			dash = false
+		} else if !dash && b.Len() > 0 {
+			b.WriteByte('-')
+			dash = true
+		}
+	}
+	return strings.Trim(b.String(), "-")
+}
+
+func solids(request []byte, say Progress) (any, [][]byte, error) {
+	var q struct {
+		Job  json.RawMessage `json:"job"`
+		What string          `json:"what"`
+		As   string          `json:"as"`
+	}
+	if err := decode(request, &q); err != nil {
+		return nil, nil, err
+	}
+	if err := choice("what", q.What, "prints", "plaster", "cast", "all"); err != nil {
+		return nil, nil, err
+	}
+	if err := choice("as", q.As, "stl", "3mf", "zip"); err != nil {
+		return nil, nil, err
+	}
+	p, err := planned(q.Job)
+	if err != nil {
+		return nil, nil, err
+	}
+	files, err := p.Meshes(q.What, say)
+	if err != nil {
+		return nil, nil, err
+	}
+	var blobs [][]byte
+	switch q.As {
+	case "3mf":
+		pieces := make([]solid.Piece, len(files))
+		for i, f := range files {
+			pieces[i] = solid.Piece{Name: f.Name, Mesh: f.mesh}
+			files[i].Name += ".3mf"
+		}
+		data, err := solid.ThreeMF(p.work.job.Name, pieces)
+		if err != nil {
+			return nil, nil, err
+		}
+		blobs = [][]byte{data}
+	default:
+		for i := range files {
+			blobs = append(blobs, solid.STL(files[i].mesh, files[i].Name))
+			files[i].Name += ".stl"
+		}
+		if q.As == "zip" {
+			data, err := pack(files, blobs)
+			if err != nil {
+				return nil, nil, err
+			}
+			blobs = [][]byte{data}
+		}
+	}
+	if files == nil {
+		files = []File{}
+	}
+	return map[string]any{"files": files}, blobs, nil
+}
+
+// pack is one zip of the files, without times, so that the same job gives the
+// same bytes.
+func pack(files []File, blobs [][]byte) ([]byte, error) {
+	var b bytes.Buffer
+	z := zip.NewWriter(&b)
+	for i, f := range files {
+		w, err := z.CreateHeader(&zip.FileHeader{Name: f.Name, Method: zip.Deflate})
+		if err == nil {
+			_, err = w.Write(blobs[i])
+		}
+		if err != nil {
+			return nil, err
+		}
+	}
+	err := z.Close()
+	return b.Bytes(), err
+}

@@ -1,0 +1,77 @@
+package plan
+
+import (
+	"fmt"
+	"strings"
+
+	"moldwright/core/parting"
+)
+
+// words puts the plan in sentences: the verdict line, what to do next, and the
+// cautions.
+func (p *Plan) words() {
+	s := p.chosen()
+	p.Verdict = verdictLine(s)
+	p.Cautions = p.cautions()
+	switch s.Verdict {
+	case parting.Catches:
+		p.Next = append(p.Next, "Change the form where it catches, or leave that place out of the mold and add it by hand.")
+	case parting.Rubs:
+		p.Next = append(p.Next, "Give the rubbing wall a taper, or take the scheme with one part more.")
+	default:
+		p.Next = append(p.Next, "Print the profile at true scale and lay a ruler on it, then print the tooling.")
+	}
+}
+
+// verdictLine is the verdict in one line: how many parts, where they part,
+// whether they let go, and the plaster.
+func verdictLine(s *Scheme) string {
+	n := parting.Count(s.Count)
+	line := strings.ToUpper(n[:1]) + n[1:] + " part"
+	if s.Count != 1 {
+		line += "s"
+	}
+	switch h := s.PartingHeights; len(h) {
+	case 1:
+		line += fmt.Sprintf(", parted %.1f mm above the foot", h[0])
+	case 2:
+		line += fmt.Sprintf(", parted %.1f and %.1f mm above the foot", h[0], h[1])
+	}
+	switch s.Verdict {
+	case parting.Catches:
+		line += fmt.Sprintf(". Catches by %.2f mm", s.Depth)
+	case parting.Rubs:
+		line += fmt.Sprintf(". Rubs on %.0f cm²", s.RubArea)
+	default:
+		line += ". Clear"
+	}
+	return line + fmt.Sprintf(". Least plaster %.1f kg.", s.Plaster/1000)
+}
+
+func (p *Plan) cautions() []string {
+	out := []string{}
+	for _, t := range p.Traps {
+		out = append(out, fmt.Sprintf("No pull frees the space between %.1f and %.1f mm above the foot, %.2f mm deep (%.1f ml): change the form there, or fill it and carve it by hand.", t.ZFrom, t.ZTo, t.Depth, t.Volume))
+	}
+	if p.Chosen != p.Advised {
+		for i := range p.Schemes {
+			if s := &p.Schemes[i]; s.ID == p.Advised {
+				out = append(out, fmt.Sprintf("The job asks for another scheme than the advised one: %s, %s.", s.Name, s.Verdict))
+			}
+		}
+	}
+	if p.work.inner == nil {
+		out = append(out, "The wall fills the mouth: the slip cannot be poured out. Make the wall thinner or the mouth wider.")
+	} else if p.work.inner[0].Z > p.work.mold.Cavity[0].Z+3*p.work.job.Clay.Wall {
+		out = append(out, fmt.Sprintf("A neck closes as the wall grows: below %.1f mm the cast would stay full of slip. Make the wall thinner or the neck wider.", p.work.inner[0].Z))
+	}
+	for _, f := range p.Prints {
+		if !f.FitsBed {
+			out = append(out, fmt.Sprintf("The %s (%.0f × %.0f × %.0f mm) is larger than the printer's bed.", f.Name, f.Size[0], f.Size[1], f.Size[2]))
+		}
+	}
+	for _, c := range p.Casting.Cautions {
+		out = append(out, c.Text)
+	}
+	return out
+}
