@@ -74,10 +74,13 @@ func rawInset(base []Point, w float64) []Point {
 			// inside lies to the left; the offset opens where the contour turns
 			// right
 			if turn := wrap(a - last); turn < 0 {
-				steps := int(math.Ceil(-turn / arcStep))
-				for k := 1; k < steps; k++ {
-					m := Normal(last + turn*float64(k)/float64(steps))
-					raw = append(raw, Point{p.R - w*m.R, p.Z - w*m.Z})
+				// chords that touch the arc from without, so that they keep
+				// their distance too
+				steps := math.Ceil(-turn / arcStep)
+				half := turn / (2 * steps)
+				for k := 1.0; k < 2*steps; k += 2 {
+					m, far := Normal(last+k*half), w/math.Cos(half)
+					raw = append(raw, Point{p.R - far*m.R, p.Z - far*m.Z})
 				}
 			}
 		}

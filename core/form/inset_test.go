@@ -17,6 +17,21 @@ func TestInsetOfCylinder(t *testing.T) {
 	}
 }
 
+// A wall that leans in to its mouth, by hand: the inside is the frustum offset
+// square to the wall, 4 mm / cos of its lean from the upright.
+func TestInsetOfLeaningWall(t *testing.T) {
+	in := Inset([]Point{{0, 0}, {60, 0}, {30, 150}}, 4)
+	lean := 4 / math.Cos(math.Atan2(30, 150))
+	want := 60 - 30.0/150*4 - lean
+	found := false
+	for _, p := range in {
+		found = found || math.Abs(p.Z-4) < 1e-9 && math.Abs(p.R-want) < 1e-9
+	}
+	if !found {
+		t.Errorf("no corner at r %.4f, z 4: %v", want, in)
+	}
+}
+
 // A wall thicker than the mouth leaves no bore; a thin neck closes the space
 // below it.
 func TestInsetOfNarrowMouth(t *testing.T) {

@@ -133,7 +133,9 @@ func (l *ledger) try(k kind, k1, k2 int) trial {
 
 // better tells whether a is the better trial of the same kind: by verdict,
 // then the shallower catch; among those that are clear, seams on edges of the
-// form, where they show least; then the least rubbing area.
+// form, where they show least; then the least rubbing area, to a share of the
+// surface that no bench could tell; then the shallower hook, which sets the
+// seam on a belly's widest place.
 func (l *ledger) better(a, b trial) bool {
 	if x, y := a.verdict.rank(), b.verdict.rank(); x != y {
 		return x < y
@@ -148,5 +150,8 @@ func (l *ledger) better(a, b trial) bool {
 			return a.corners > b.corners
 		}
 	}
-	return a.rub < b.rub-1e-6
+	if math.Abs(a.rub-b.rub) > 0.001*l.area[l.end] {
+		return a.rub < b.rub
+	}
+	return a.depth < b.depth-1e-6
 }
