@@ -1,0 +1,182 @@
+package sheet
+
+// A flow sets blocks one under the other in a column grid and goes on to a
+// new page where the next block would not fit. Twelve columns of the frame's
+// width with gutters of 6 mm; one space between sections, one within.
+
+const (
+	gutter   = 6.0
+	between  = 5.2 // mm between sections
+	footRoom = 9.0 // kept for the line at the foot of each page
+)
+
+type flow struct {
+	doc   *document
+	paper Paper
+	p     *page
+	y     float64 // top of the next block
+	fr    rect
+	open  func(p *page) float64 // sets the head of a new page, gives its y
+}
+
+func newFlow(doc *document, paper Paper, open func(p *page) float64) *flow {
+	f := &flow{doc: doc, paper: paper, fr: drawingFrame(paper), open: open}
+	f.turn()
+	return f
+}
+
+// turn goes on to a new page.
+func (f *flow) turn() {
+	f.p = f.doc.newPage(f.paper)
+	f.y = f.open(f.p)
+}
+
+// need turns the page unless h mm are left on it.
+func (f *flow) need(h float64) {
+	if f.y-h < f.fr.y0+footRoom {
+		f.turn()
+	}
+}
+
+// span is the left edge and width of columns from..to (1 to 12).
+func (f *flow) span(from, to int) (x, w float64) {
+	col := (f.fr.w() - 11*gutter) / 12
+	x = f.fr.x0 + float64(from-1)*(col+gutter)
+	return x, float64(to-from+1)*(col+gutter) - gutter
+}
+
+// heading sets a section's name over a rule and gives the y below it.
+func (p *page) heading(x, y, w float64, s string) float64 {
+	p.line(x, y, x+w, y, thin)
+	p.text(x, y-4.6, s, plain(sizeBody).heavy(), left)
+	return y - headingHeight
+}
+
+const headingHeight = 6.8
+
+// column is one column of a table: its share of the width and its side.
+type column struct {
+	name  string
+	share float64
+	side  align
+}
+
+// table is rows of short texts under small column names. A note stands under
+// its row over the whole width.
+type table struct {
+	cols []column
+	rows []tableRow
+}
+
+type tableRow struct {
+	cells []string
+	note  string
+	bold  bool
+}
+
+const cellPad = 0.95
+
+func (t *table) add(cells ...string) *tableRow {
+	t.rows = append(t.rows, tableRow{cells: cells})
+	return &t.rows[len(t.rows)-1]
+}
+
+// places are the left edges and widths of the columns.
+func (t *table) places(x, w float64) (xs, ws []float64) {
+	sum := 0.0
+	for _, c := range t.cols {
+		sum += c.share
+	}
+	const gap = 4.0
+	for _, c := range t.cols {
+		cw := c.share / sum * (w + gap)
+		xs, ws = append(xs, x), append(ws, cw-gap)
+		x += cw
+	}
+	return xs, ws
+}
+
+// rowLines are the wrapped cells of a row and the number of lines it takes.
+func (t *table) rowLines(f *fonts, r tableRow, ws []float64, st style) (cells [][]string, lines int) {
+	st.bold = r.bold
+	lines = 1
+	for i, c := range r.cells {
+		cells = append(cells, f.wrap(c, st, ws[i]))
+		lines = max(lines, len(cells[i]))
+	}
+	return cells, lines
+}
+
+func (t *table) headHeight() float64 {
+	if t.cols[0].name == "" {
+		return 0
+	}
+	return faint(sizeSmall).lead() + cellPad
+}
+
+func (t *table) rowHeight(f *fonts, r tableRow, w float64, st style) float64 {
+	_, ws := t.places(0, w)
+	_, lines := t.rowLines(f, r, ws, st)
+	h := float64(lines)*st.lead() + 2*cellPad
+	if r.note != "" {
+		h += f.height(r.note, st, w-4)
+	}
+	return h
+}
+
+func (t *table) height(f *fonts, w float64, st style) float64 {
+	h := t.headHeight()
+	for _, r := range t.rows {
+		h += t.rowHeight(f, r, w, st)
+	}
+	return h
+}
+
+func (t *table) setHead(p *page, x, y, w float64) float64 {
+	if t.headHeight() == 0 {
+		return y
+	}
+	xs, ws := t.places(x, w)
+	for i, c := range t.cols {
+		p.cellText(xs[i], ws[i], y-2.4, c.name, faint(sizeSmall), c.side)
+	}
+	return y - t.headHeight()
+}
+
+func (t *table) setRow(p *page, r tableRow, x, y, w float64, st style) float64 {
+	xs, ws := t.places(x, w)
+	cells, lines := t.rowLines(p.doc.fonts, r, ws, st)
+	p.line(x, y, x+w, y, hair)
+	y -= cellPad
+	for i, c := range cells {
+		cst := st
+		cst.bold = r.bold
+		for k, s := range c {
+			p.cellText(xs[i], ws[i], y-float64(k+1)*st.lead()+0.26*st.size*mmPerPt, s, cst, t.cols[i].side)
+		}
+	}
+	y -= float64(lines) * st.lead()
+	if r.note != "" {
+		y = p.paragraph(x+4, y, w-4, r.note, st.in(grey))
+	}
+	return y - cellPad
+}
+
+// set draws the whole table at a place with room for it.
+func (t *table) set(p *page, x, y, w float64, st style) float64 {
+	y = t.setHead(p, x, y, w)
+	for _, r := range t.rows {
+		y = t.setRow(p, r, x, y, w, st)
+	}
+	return y
+}
+
+func (p *page) cellText(x, w, y float64, s string, st style, a align) {
+	switch a {
+	case center:
+		x += w / 2
+	case right:
+		x += w
+	}
+	p.text(x, y, s, st, a)
+}

@@ -1,0 +1,316 @@
+package sheet
+
+import (
+	"bufio"
+	"bytes"
+	"fmt"
+	"math"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"regexp"
+	"strconv"
+	"strings"
+	"testing"
+)
+
+// What poppler, a reader that knows nothing of how the sheets are made, makes
+// of the PDFs: paper size, bars and extremes to 0.1 mm, fonts, text in order.
+
+// poppler runs one of its tools on a sheet.
+func poppler(t *testing.T, pdf []byte, tool string, args ...string) string {
+	t.Helper()
+	if _, err := exec.LookPath(tool); err != nil {
+		t.Skipf("%s is not installed (Debian package poppler-utils or qpdf)", tool)
+	}
+	file := filepath.Join(t.TempDir(), "sheet.pdf")
+	if err := os.WriteFile(file, pdf, 0o644); err != nil {
+		t.Fatal(err)
+	}
+	for i, a := range args {
+		if a == "IN" {
+			args[i] = file
+		}
+	}
+	out, err := exec.Command(tool, args...).Output()
+	if err != nil {
+		t.Fatalf("%s: %v", tool, err)
+	}
+	return string(out)
+}
+
+func pdfOf(t *testing.T, name string) []byte {
+	t.Helper()
+	for _, c := range cases() {
+		if c.name == name {
+			blobs, _ := c.write(t, PDF)
+			return blobs[0]
+		}
+	}
+	t.Fatalf("no case %s", name)
+	return nil
+}
+
+// A4 is 210 x 297 mm (ISO 216), 595.276 x 841.890 units of 1/72 in (ISO
+// 32000-1, 8.3.2.3); Letter is 8.5 x 11 in (ANSI/ASME Y14.1).
+func TestPaperSize(t *testing.T) {
+	for name, want := range map[string][2]float64{"report": {595.276, 841.890}, "report-letter": {612, 792}, "report-a3": {841.890, 1190.551}, "profile-dish": {841.890, 595.276}} {
+		info := poppler(t, pdfOf(t, name), "pdfinfo", "-box", "IN")
+		m := regexp.MustCompile(`(?m)^MediaBox:\s+(\S+)\s+(\S+)\s+(\S+)\s+(\S+)`).FindStringSubmatch(info)
+		size := regexp.MustCompile(`(?m)^Page size:\s+(\S+) x (\S+) pts`).FindStringSubmatch(info)
+		if m == nil || size == nil {
+			t.Fatalf("%s: pdfinfo says %s", name, info)
+		}
+		for i, s := range size[1:] {
+			if v, _ := strconv.ParseFloat(s, 64); math.Abs(v-want[i]) > 0.006 {
+				t.Errorf("%s: page size %s, want %v", name, s, want[i])
+			}
+		}
+	}
+}
+
+func TestDocumentFacts(t *testing.T) {
+	pdf := pdfOf(t, "report-foreign-name")
+	info := poppler(t, pdf, "pdfinfo", "IN")
+	for _, want := range []string{"Title:           花瓶 – mold report\n", "Creator:         Moldwright\n", "Pages:           1\n", "Encrypted:       no\n"} {
+		if !strings.Contains(info, want) {
+			t.Errorf("pdfinfo lacks %q:\n%s", want, info)
+		}
+	}
+	for _, bad := range []string{"CreationDate", "ModDate"} {
+		if strings.Contains(info, bad) || bytes.Contains(pdf, []byte(bad)) {
+			t.Errorf("the file holds a %s", bad)
+		}
+	}
+	for _, want := range []string{"/ViewerPreferences<</DisplayDocTitle true/PrintScaling/None>>", "/Lang(en)"} {
+		if !bytes.Contains(pdf, []byte(want)) {
+			t.Errorf("the catalog lacks %s", want)
+		}
+	}
+	if out := poppler(t, pdf, "qpdf", "--check", "IN"); !strings.Contains(out, "No syntax or stream encoding errors found") {
+		t.Error(out)
+	}
+}
+
+func TestFontsEmbeddedAndSubset(t *testing.T) {
+	lines := strings.Split(strings.TrimSpace(poppler(t, pdfOf(t, "report"), "pdffonts", "IN")), "\n")[2:]
+	if len(lines) != 2 {
+		t.Errorf("%d fonts, want 2", len(lines))
+	}
+	for _, l := range lines {
+		// name, type (two words), encoding, embedded, subset, unicode
+		f := strings.Fields(l)
+		if !strings.HasPrefix(f[0], "SUBSET+MoldwrightSans-") || f[4] != "yes" || f[5] != "yes" || f[6] != "yes" {
+			t.Errorf("font %s", l)
+		}
+	}
+}
+
+// Text comes out letter for letter, and in the order in which it is read.
+func TestTextInOrder(t *testing.T) {
+	for name, order := range map[string][]string{
+		"report": {"Harbour jar", "Two parts, parted 68.6 mm above the foot. Clear.", "Section", "upper", "Why not fewer", "One part catches: above 68.6 mm the wall turns inward",
+			"Order of taking apart", "Parts", "clear", "Every scheme judged", "sides2+lower", "Casting time", "18 min", "Printed kit", "176.1 × 176.1 × 98.6", "too large", "Take care", "Plaster burns skin"},
+		"report-accents": {"Žluťoučký džbán – façade № 4, Ærø", "Two parts"},
+		"profile-both":   {"Half profile at true size", "Harbour jar", "Print at 100 %, actual size; if this bar measures 97 mm the", "printer is at 97 %.", "Ø 56.0", "Rim", "Ø 84.0", "Ø 50.0", "Foot", "120.0"},
+	} {
+		text := poppler(t, pdfOf(t, name), "pdftotext", "-raw", "IN", "-")
+		at := 0
+		for _, want := range order {
+			i := strings.Index(text[at:], want)
+			if i < 0 {
+				t.Errorf("%s: %q does not come next in\n%s", name, want, text[at:])
+				break
+			}
+			at += i + len(want)
+		}
+	}
+}
+
+func TestNames(t *testing.T) {
+	for name, want := range map[string]string{"report-no-name": "Unnamed pot", "report-foreign-name": "Name not in Latin letters", "profile-mixed-name": "? Vase № 3", "profile-long-name": longName} {
+		text := strings.Join(strings.Fields(poppler(t, pdfOf(t, name), "pdftotext", "-raw", "IN", "-")), " ")
+		if !strings.Contains(text, want) {
+			t.Errorf("%s: %q is not in %q", name, want, text)
+		}
+	}
+}
+
+// picture is a page in grey at so many dots to the inch.
+type greyPage struct {
+	w, h int
+	pix  []byte
+	dpi  float64
+}
+
+func rasterise(t *testing.T, pdf []byte, page, dpi int) greyPage {
+	raw := poppler(t, pdf, "pdftoppm", "-gray", "-r", fmt.Sprint(dpi), "-f", fmt.Sprint(page), "-l", fmt.Sprint(page), "IN")
+	r := bufio.NewReader(strings.NewReader(raw))
+	var g greyPage
+	var depth int
+	if _, err := fmt.Fscanf(r, "P5\n%d %d\n%d\n", &g.w, &g.h, &depth); err != nil {
+		t.Fatal(err)
+	}
+	g.pix = make([]byte, g.w*g.h)
+	if _, err := readFull(r, g.pix); err != nil {
+		t.Fatal(err)
+	}
+	g.dpi = float64(dpi)
+	return g
+}
+
+func readFull(r *bufio.Reader, b []byte) (int, error) {
+	n := 0
+	for n < len(b) {
+		k, err := r.Read(b[n:])
+		if err != nil {
+			return n, err
+		}
+		n += k
+	}
+	return n, nil
+}
+
+// crossings are the middles in mm of the dark runs met between a and b along
+// a row at height y (or, upright, a column at x), from the lower left corner.
+func (g greyPage) crossings(at, a, b float64, upright bool) (out []float64) {
+	px := func(mm float64) int { return int(mm / 25.4 * g.dpi) }
+	dark := func(i int) bool {
+		if upright {
+			return g.pix[(g.h-1-i)*g.w+px(at)] < 128
+		}
+		return g.pix[(g.h-1-px(at))*g.w+i] < 128
+	}
+	start := -1
+	for i := px(a); i <= px(b); i++ {
+		if dark(i) && start < 0 {
+			start = i
+		}
+		if !dark(i) && start >= 0 {
+			out = append(out, float64(start+i)/2/g.dpi*25.4)
+			start = -1
+		}
+	}
+	return out
+}
+
+func span(c []float64) float64 {
+	if len(c) < 2 {
+		return 0
+	}
+	return c[len(c)-1] - c[0]
+}
+
+// The bars, rasterised at 600 dots to the inch and measured by their tallest
+// ticks, to 0.1 mm; and, compensated for a printer at 97 % and 98.5 %, as long
+// as that printer makes 100 mm of. 1 in = 25.4 mm exactly.
+func TestBars(t *testing.T) {
+	for _, c := range []struct {
+		name   string
+		page   int
+		kx, ky float64
+		y0     float64 // foot of the strip
+	}{
+		{"profile-half", 1, 1, 1, 32},
+		{"profile-full", 1, 1, 1, 32},
+		{"profile-compensated", 1, 1 / 0.97, 1 / 0.985, 32},
+		{"profile-tiled", 2, 1, 1, 10},
+	} {
+		g := rasterise(t, pdfOf(t, c.name), c.page, 600)
+		across := g.crossings(c.y0+11.2+3.2, 20.5, 22+102.2*c.kx, false)
+		if len(across) != 3 || math.Abs(span(across)-100*c.kx) > 0.1 {
+			t.Errorf("%s: bar across %v", c.name, across)
+		}
+		inches := g.crossings(c.y0+9.8-2.6, 20.5, 22+102.2*c.kx, false)
+		if len(inches) != 5 || math.Abs(span(inches)-4*25.4*c.kx) > 0.1 {
+			t.Errorf("%s: inch bar %v", c.name, inches)
+		}
+		mid := float64(g.h) / g.dpi * 25.4 / 2
+		up := g.crossings(12+3.2, mid-60, mid+60, true)
+		if len(up) != 3 || math.Abs(span(up)-100*c.ky) > 0.1 {
+			t.Errorf("%s: bar up %v", c.name, up)
+		}
+	}
+}
+
+// A path in poppler's own SVG of a page, and what is read of it; older and
+// newer versions write the width as a style or as an attribute.
+var (
+	cairoPath   = regexp.MustCompile(`<path [^>]*>`)
+	cairoWidth  = regexp.MustCompile(`stroke-width[:=]"?([0-9.]+)`)
+	cairoD      = regexp.MustCompile(` d="([^"]*)"`)
+	cairoMatrix = regexp.MustCompile(`transform="matrix\(([^)]*)\)"`)
+)
+
+// longestWide is the extent in mm of the wide line (0.5 mm) with most points:
+// the outline.
+func longestWide(t *testing.T, svg string) (w, h float64) {
+	t.Helper()
+	best := 0
+	for _, tag := range cairoPath.FindAllString(svg, -1) {
+		width, d := cairoWidth.FindStringSubmatch(tag), cairoD.FindStringSubmatch(tag)
+		if width == nil || d == nil {
+			continue
+		}
+		nums, f := numbers(d[1]), []float64{1, 0, 0, 1, 0, 0}
+		if m := cairoMatrix.FindStringSubmatch(tag); m != nil {
+			f = numbers(m[1])
+		}
+		sw, _ := strconv.ParseFloat(width[1], 64)
+		if math.Abs(sw*math.Hypot(f[0], f[1])-0.5*72/25.4) > 0.01 || len(nums) <= best {
+			continue
+		}
+		best = len(nums)
+		x0, x1, y0, y1 := math.Inf(1), math.Inf(-1), math.Inf(1), math.Inf(-1)
+		for i := 0; i+1 < len(nums); i += 2 {
+			x, y := f[0]*nums[i]+f[2]*nums[i+1], f[1]*nums[i]+f[3]*nums[i+1]
+			x0, x1, y0, y1 = math.Min(x0, x), math.Max(x1, x), math.Min(y0, y), math.Max(y1, y)
+		}
+		w, h = (x1-x0)*25.4/72, (y1-y0)*25.4/72
+	}
+	if best < 20 {
+		t.Fatalf("no outline among the paths")
+	}
+	return w, h
+}
+
+func numbers(s string) (out []float64) {
+	for _, f := range strings.FieldsFunc(s, func(r rune) bool { return strings.ContainsRune(" ,MLZ", r) }) {
+		v, err := strconv.ParseFloat(f, 64)
+		if err == nil {
+			out = append(out, v)
+		}
+	}
+	return out
+}
+
+// The jar is 120 mm high and 42 mm from its axis to its widest place, by
+// construction; wet it is larger by 1.1439.
+func TestProfileExtremes(t *testing.T) {
+	for name, want := range map[string][2]float64{
+		"profile-half":        {42, 120},
+		"profile-full":        {42 * wetScale, 120 * wetScale}, // each half is one line
+		"profile-compensated": {42 / 0.97, 120 / 0.985},
+		"profile-closed":      {30, 60},
+	} {
+		w, h := longestWide(t, poppler(t, pdfOf(t, name), "pdftocairo", "-svg", "-noshrink", "-nocenter", "IN", "-"))
+		if math.Abs(w-want[0]) > 0.1 || math.Abs(h-want[1]) > 0.1 {
+			t.Errorf("%s: %.3f x %.3f mm, want %.3f x %.3f", name, w, h, want[0], want[1])
+		}
+	}
+}
+
+// Ink keeps off the outer 7 mm of every page, which printers do not reach.
+func TestInkKeepsItsMargin(t *testing.T) {
+	for _, name := range []string{"report", "profile-both", "profile-tiled", "profile-compensated", "report-long"} {
+		g := rasterise(t, pdfOf(t, name), 1, 72)
+		edge := int(7 / 25.4 * g.dpi)
+		for y := range g.h {
+			for x := range g.w {
+				if (x < edge || y < edge || x >= g.w-edge || y >= g.h-edge) && g.pix[y*g.w+x] < 250 {
+					t.Fatalf("%s: ink at %d, %d", name, x, y)
+				}
+			}
+		}
+	}
+}

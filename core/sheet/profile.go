@@ -1,0 +1,280 @@
+package sheet
+
+import (
+	"fmt"
+	"math"
+
+	"moldwright/core/form"
+	"moldwright/core/job"
+)
+
+// The profile at true size: outline, axis, ground, rim and foot, the main
+// dimensions and the check bars. It goes upright or across, whichever holds
+// it on one page; what neither holds is tiled, see tile.go.
+
+// ProfileLines says which size is drawn.
+type ProfileLines int
+
+const (
+	FiredLine ProfileLines = iota // the finished pot
+	WetLine                       // the fresh cast, as the mold has it
+	BothLines
+)
+
+// ProfileOptions choose what a profile sheet shows.
+type ProfileOptions struct {
+	Lines ProfileLines
+	Full  bool // the whole silhouette, else the half right of the axis
+	// MeasuredX and MeasuredY are the lengths in mm that the 100 mm bars of an
+	// earlier sheet had on paper, across and up; 0 is 100. The sheet is drawn
+	// larger or smaller to make up for that printer.
+	MeasuredX, MeasuredY float64
+}
+
+// compensation is the factor that makes up for a bar of the measured length.
+func compensation(field string, measured float64) (float64, error) {
+	if measured == 0 {
+		return 1, nil
+	}
+	if !(measured >= 90 && measured <= 110) {
+		return 0, job.Faultf("bar", field, "A bar of 100 mm should measure between 90 and 110 mm on paper, not %s. Outside that the printer is set to fit the page: set it to 100 %%, actual size.", num(measured, 1))
+	}
+	return 100 / measured, nil
+}
+
+// profileDrawing is what the single and the tiled sheets have in common.
+type profileDrawing struct {
+	in      Input
+	opt     ProfileOptions
+	main    silhouette
+	second  *silhouette // the wet line beside the fired one
+	kx, ky  float64
+	maxR    float64 // over both lines
+	height  float64
+	sizeTag string
+	number  string
+}
+
+func newProfileDrawing(in Input, opt ProfileOptions) (*profileDrawing, error) {
+	d := &profileDrawing{in: in, opt: opt}
+	var err error
+	if d.kx, err = compensation("measuredX", opt.MeasuredX); err != nil {
+		return nil, err
+	}
+	if d.ky, err = compensation("measuredY", opt.MeasuredY); err != nil {
+		return nil, err
+	}
+	if opt.Lines != WetLine {
+		if err := checkLine("fired", in.Fired); err != nil {
+			return nil, err
+		}
+		d.main, d.sizeTag = newSilhouette(in.Fired), "fired"
+	}
+	if opt.Lines != FiredLine {
+		if err := checkLine("wet", in.Wet); err != nil {
+			return nil, err
+		}
+		wet := newSilhouette(in.Wet)
+		if opt.Lines == WetLine {
+			d.main, d.sizeTag = wet, "wet"
+		} else {
+			d.second, d.sizeTag = &wet, "fired, wet"
+		}
+	}
+	d.maxR, d.height = d.main.maxR, d.main.height
+	if d.second != nil {
+		d.maxR, d.height = math.Max(d.maxR, d.second.maxR), math.Max(d.height, d.second.height)
+	}
+	var second []form.Point
+	if d.second != nil {
+		second = d.second.pts
+	}
+	d.number = drawingNumber(in.Name, d.main.pts, second)
+	return d, nil
+}
+
+// Room in mm around the profile for its dimensions.
+const (
+	padSide = 10.0 // beyond the axis or the left outline
+	padDims = 22.0 // right: words and the height
+	padTop  = 15.0
+	padFoot = 15.0
+)
+
+func profileDocument(in Input, paper Paper, opt ProfileOptions) (*document, error) {
+	d, err := newProfileDrawing(in, opt)
+	if err != nil {
+		return nil, err
+	}
+	doc, err := newDocument(in.title() + " – profile 1:1")
+	if err != nil {
+		return nil, err
+	}
+	need := rect{0, 0, d.kx*(d.maxR-d.leftEdge()) + padSide + padDims, d.ky*d.height + padTop + padFoot}
+	for _, paper := range [...]Paper{paper, paper.across()} {
+		fr := drawingFrame(paper)
+		if need.w() <= fr.w() && need.h() <= fr.h()-blockHeight-barStripHeight {
+			d.single(doc, paper, need)
+			return doc, nil
+		}
+	}
+	if err := d.tiled(doc, paper); err != nil {
+		return nil, err
+	}
+	return doc, nil
+}
+
+// leftEdge is the leftmost x of the drawing in model mm.
+func (d *profileDrawing) leftEdge() float64 {
+	if d.opt.Full {
+		return -d.maxR
+	}
+	return 0
+}
+
+// single draws the profile on one page.
+func (d *profileDrawing) single(doc *document, paper Paper, need rect) {
+	p := doc.newPage(paper)
+	area := p.titleBlock(blockFields{name: d.in.title(), kind: d.kind(), number: d.number, scale: "1:1", size: d.sizeTag, sheet: 1, of: 1})
+	area = p.barStrip(area, d)
+	v := view{point{
+		area.x0 + (area.w()-need.w())/2 + padSide - d.kx*d.leftEdge(),
+		area.y0 + (area.h()-need.h())/2 + padFoot,
+	}, d.kx, d.ky}
+	d.draw(p, v, nil)
+	d.dimensions(p, v)
+}
+
+func (d *profileDrawing) kind() string {
+	if d.opt.Full {
+		return "Silhouette at true size"
+	}
+	return "Half profile at true size"
+}
+
+// barStrip draws the check bars and the key to the lines along the foot of
+// the area and gives the room above.
+func (p *page) barStrip(area rect, d *profileDrawing) rect {
+	top := area.y0 + barStripHeight
+	p.line(area.x0, top, area.x1, top, thin)
+	p.checkBars(area.x0, area.y0, area.w(), d.kx, d.ky)
+	x, y := area.x0+2+101.6*d.kx+6, area.y0+6
+	p.key(x, y, outline, d.sizeWords(d.main, d.opt.Lines == WetLine))
+	if d.second != nil {
+		p.key(x, y-3.6, beforeLine, d.sizeWords(*d.second, true))
+	}
+	return rect{area.x0, top, area.x1, area.y1}
+}
+
+func (d *profileDrawing) sizeWords(s silhouette, wet bool) string {
+	word := "Fired"
+	if wet {
+		word = "Wet"
+	}
+	return fmt.Sprintf("%s: %s high, Ø %s mm", word, num(s.height, 1), num(2*s.maxR, 1))
+}
+
+// key is a sample of a line and what it stands for.
+func (p *page) key(x, y float64, l lineType, words string) {
+	p.line(x, y+0.8, x+14, y+0.8, l)
+	p.text(x+16, y, words, plain(sizeSmall), left)
+}
+
+// lines are the drawn lines in model mm, outlines first.
+func (d *profileDrawing) lines() (out []drawnLine) {
+	add := func(s silhouette, l lineType) {
+		pts := make([]point, len(s.pts))
+		for i, q := range s.pts {
+			pts[i] = point{q.R, q.Z}
+		}
+		out = append(out, drawnLine{pts, l, true})
+		mouth := 0.0
+		if d.opt.Full {
+			mouth = -s.rim.R
+			mirror := make([]point, len(pts))
+			for i, q := range pts {
+				mirror[i] = point{-q.x, q.y}
+			}
+			out = append(out, drawnLine{mirror, l, true})
+		}
+		if s.open {
+			out = append(out, drawnLine{[]point{{mouth, s.rim.Z}, {s.rim.R, s.rim.Z}}, thin, false})
+		}
+	}
+	add(d.main, outline)
+	if d.second != nil {
+		add(*d.second, beforeLine)
+	}
+	return out
+}
+
+type drawnLine struct {
+	pts     []point
+	l       lineType
+	outline bool // of the pot, fired or wet
+}
+
+// draw sets the profile, the axis and the ground, within the clip where one
+// is given.
+func (d *profileDrawing) draw(p *page, v view, clip *rect) {
+	lines := d.lines()
+	far := 3 / d.kx
+	lines = append(lines,
+		drawnLine{[]point{{d.leftEdge() - far, 0}, {d.maxR + far, 0}}, thin, false},
+		drawnLine{[]point{{0, -9 / v.ky}, {0, d.height + 12/v.ky}}, axisLine, false})
+	for _, dl := range lines {
+		pts := make([]point, len(dl.pts))
+		for i, q := range dl.pts {
+			pts[i] = v.at(q.x, q.y)
+		}
+		if clip == nil {
+			p.stroke(pts, dl.l, 0)
+			continue
+		}
+		for _, piece := range clipLine(pts, *clip) {
+			p.stroke(piece.pts, dl.l, piece.start)
+		}
+	}
+}
+
+// dimensions sets the height, the diameters at rim, widest place and foot,
+// and the words for rim and foot, of the main line.
+func (d *profileDrawing) dimensions(p *page, v view) {
+	s, st := d.main, plain(sizeBody)
+	side := v.x(d.maxR)
+	across := func(r, y float64) {
+		if d.opt.Full {
+			p.dimAcross(v.x(-r), v.x(r), y, "Ø "+num(2*r, 1), st)
+		} else {
+			p.dimHalf(v.x(0), v.x(r), y, "Ø "+num(2*r, 1), st)
+		}
+	}
+	extend := func(r, z, to float64) {
+		gap := math.Copysign(1, to-v.y(z))
+		p.line(v.x(r), v.y(z)+gap, v.x(r), to, thin)
+		if d.opt.Full {
+			p.line(v.x(-r), v.y(z)+gap, v.x(-r), to, thin)
+		}
+	}
+	top := v.y(d.height)
+	if s.open {
+		extend(s.rim.R, s.rim.Z, top+9)
+		across(s.rim.R, top+7)
+		p.text(side+3.5, v.y(s.rim.Z)+0.9, "Rim", faint(sizeSmall), left)
+		p.line(v.x(s.rim.R)+1, v.y(s.rim.Z), side+10, v.y(s.rim.Z), thin)
+	}
+	atRim := s.open && s.maxR-s.rim.R < 0.5 && s.rim.Z-s.maxRZ < 8
+	atFoot := s.maxR-s.footR < 0.5 && s.maxRZ < 8
+	if !atRim && !atFoot {
+		across(s.maxR, v.y(s.maxRZ))
+	}
+	if s.footR > 2 {
+		extend(s.footR, 0, v.y(0)-11)
+		across(s.footR, v.y(0)-9)
+	}
+	p.text(side+3.5, v.y(0)+0.9, "Foot", faint(sizeSmall), left)
+	dx := side + 15
+	p.line(side+3, v.y(0), dx+2, v.y(0), thin)
+	p.line(v.x(s.radiusAt(s.height))+1, v.y(s.height), dx+2, v.y(s.height), thin)
+	p.dimUp(dx, v.y(0), v.y(s.height), num(s.height, 1), st)
+}

@@ -1,0 +1,187 @@
+package sheet
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+	"strings"
+)
+
+// Setting text: measuring, wrapping, shrinking to fit, and what to do with
+// letters that the sheet's Latin font does not hold.
+
+// nbsp holds a number and its unit together; it is set as a plain space.
+const nbsp = "\u00a0"
+
+// printable is the text as the font can set it: letters that it lacks give
+// way to one "?" for each run of them.
+func (f *fonts) printable(s string) string {
+	var b strings.Builder
+	lacking := false
+	for _, r := range tidy(s) {
+		if r == '\u00a0' || r == '\u202f' || r == '\u2009' {
+			r = ' '
+		}
+		if f.holds(r) {
+			b.WriteRune(r)
+			lacking = false
+		} else if !lacking {
+			b.WriteByte('?')
+			lacking = true
+		}
+	}
+	return b.String()
+}
+
+// shownName is the name as a sheet shows it, and whether letters were lost. A
+// name with no letter or digit left is not shown as a row of question marks.
+func (f *fonts) shownName(name string) (shown string, lost bool) {
+	shown = f.printable(name)
+	lost = strings.ReplaceAll(name, nbsp, " ") != shown && strings.Contains(shown, "?")
+	if lost && strings.Trim(shown, " ?.,-") == "" {
+		shown = "Name not in Latin letters"
+	}
+	return shown, lost
+}
+
+// lostNote says under a name what happened to it.
+const lostNote = "The sheet's font lacks letters of this name (?). The file's title has it whole."
+
+// width is the width in mm of a line before kerning, which as good as always
+// takes away: enough for breaking lines, and without shaping them. A line that
+// is set knows its own width.
+func (f *fonts) width(s string, st style) float64 {
+	sfnt := f.face(st).Font.SFNT
+	units := 0
+	for _, r := range s {
+		units += int(sfnt.GlyphAdvance(sfnt.GlyphIndex(r)))
+	}
+	return float64(units) / float64(sfnt.Head.UnitsPerEm) * st.size * mmPerPt
+}
+
+// wrap breaks text into lines no wider than w, at spaces, and within a word
+// only where the word alone is wider.
+func (f *fonts) wrap(s string, st style, w float64) []string {
+	var lines []string
+	var cur string
+	curW, space := 0.0, f.width(" ", st)
+	for _, word := range strings.Split(tidy(s), " ") {
+		word = f.printable(word)
+		ww := f.width(word, st)
+		if cur != "" && curW+space+ww <= w {
+			cur += " " + word
+			curW += space + ww
+			continue
+		}
+		if cur != "" {
+			lines = append(lines, cur)
+		}
+		for ww > w {
+			n := f.breakAt(word, st, w)
+			lines = append(lines, word[:n])
+			word = word[n:]
+			ww = f.width(word, st)
+		}
+		cur, curW = word, ww
+	}
+	if cur != "" {
+		lines = append(lines, cur)
+	}
+	return lines
+}
+
+// breakAt is the number of bytes of the word that fit the width, at least one
+// letter.
+func (f *fonts) breakAt(word string, st style, w float64) int {
+	n := 0
+	for i := range word {
+		if i > 0 && f.width(word[:i], st) > w {
+			break
+		}
+		if i > 0 {
+			n = i
+		}
+	}
+	if n == 0 {
+		n = len(word)
+		for i := range word {
+			if i > 0 {
+				n = i
+				break
+			}
+		}
+	}
+	return n
+}
+
+// fit sets the text in at most max lines of width w, in the largest of the
+// sizes from st.size down to least in half points; what then is still too
+// long is cut with an ellipsis.
+func (f *fonts) fit(s string, st style, w, least float64, max int) ([]string, style) {
+	for size := st.size; ; size -= 0.5 {
+		size = math.Max(size, least)
+		lines := f.wrap(s, st.at(size), w)
+		if len(lines) <= max {
+			return lines, st.at(size)
+		}
+		if size == least {
+			lines = lines[:max]
+			last := []rune(lines[max-1])
+			for len(last) > 0 && f.width(string(last)+"…", st.at(size)) > w {
+				last = last[:len(last)-1]
+			}
+			lines[max-1] = strings.TrimRight(string(last), " ") + "…"
+			return lines, st.at(size)
+		}
+	}
+}
+
+// paragraph sets wrapped text with the top of its first line at y and gives
+// the y below its last line.
+func (p *page) paragraph(x, y, w float64, s string, st style) float64 {
+	for _, line := range p.doc.fonts.wrap(s, st, w) {
+		y -= st.lead()
+		p.text(x, y+0.26*st.size*mmPerPt, line, st, left)
+	}
+	return y
+}
+
+// height is the height in mm that paragraph takes.
+func (f *fonts) height(s string, st style, w float64) float64 {
+	return float64(len(f.wrap(s, st, w))) * st.lead()
+}
+
+// num is a number with the given decimals and a true minus sign; never -0.
+func num(v float64, decimals int) string {
+	s := strconv.FormatFloat(v, 'f', decimals, 64)
+	if strings.HasPrefix(s, "-") {
+		if strings.Trim(s, "-0.") == "" {
+			return s[1:]
+		}
+		return "−" + s[1:]
+	}
+	return s
+}
+
+// mm1 is a length to 0.1 mm with its unit.
+func mm1(v float64) string { return num(v, 1) + nbsp + "mm" }
+
+// grams is a mass, in kg from 1 kg up.
+func grams(g float64) string {
+	if g >= 999.5 {
+		return num(g/1000, 2) + nbsp + "kg"
+	}
+	return num(g, 0) + nbsp + "g"
+}
+
+// pullWords is a pull direction in words.
+func pullWords(d [3]float64) string {
+	switch {
+	case d[2] > 0.999:
+		return "up"
+	case d[2] < -0.999:
+		return "down"
+	}
+	deg := math.Mod(math.Atan2(d[1], d[0])*180/math.Pi+360, 360)
+	return fmt.Sprintf("sideways, %s°", num(math.Mod(math.Round(deg), 360), 0))
+}
