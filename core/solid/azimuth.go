@@ -65,9 +65,10 @@ func (a *Azimuths) Steps() int { return len(a.Cos) }
 
 // Round is the Place of a turned form. Step i is taken round the turn.
 func (a *Azimuths) Round(r, z float64, i int) Vec {
-	i %= len(a.Cos)
-	if i < 0 {
-		i += len(a.Cos)
+	if i < 0 || i >= len(a.Cos) {
+		if i %= len(a.Cos); i < 0 {
+			i += len(a.Cos)
+		}
 	}
 	return Vec{r * a.Cos[i], r * a.Sin[i], z}
 }

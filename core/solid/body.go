@@ -18,16 +18,11 @@ type Body struct {
 // NewBody prepares a mesh for which Check finds no flaw.
 func NewBody(m *Mesh) *Body {
 	b := &Body{mesh: m, tree: growTree(m.V, m.T), normal: make([]Vec, len(m.T)), next: make([][3]int32, len(m.T))}
-	start, corner := corners(m)
+	twin, _ := twinEdges(len(m.V), m.T)
 	for i, t := range m.T {
 		b.normal[i] = unit(m.normal2(t))
 		for k := range 3 {
-			from, to := t[(k+1)%3], t[k]
-			for _, c := range corner[start[from]:start[from+1]] {
-				if m.T[c/3][(c%3+1)%3] == to {
-					b.next[i][k] = c / 3
-				}
-			}
+			b.next[i][k] = twin[3*i+k] / 3
 		}
 	}
 	return b
@@ -92,8 +87,8 @@ func (b *Body) alongRay(p, d Vec, f func(t int32) bool) {
 			top += 2
 			continue
 		}
-		for _, t := range b.tree.leaf(n) {
-			if !f(t) {
+		for i, j := b.tree.leaf(n); i < j; i++ {
+			if !f(b.tree.order[i]) {
 				return
 			}
 		}

@@ -9,6 +9,7 @@ package solid
 import (
 	"fmt"
 	"math"
+	"slices"
 )
 
 // Loop is a row of vertices of a builder's mesh: all round for a whole turn,
@@ -96,8 +97,15 @@ func (b *Builder) Row(at func(i int) Vec) Loop {
 		n++
 	}
 	l := make(Loop, n)
+	base := len(b.mesh.V)
+	b.mesh.V = slices.Grow(b.mesh.V, n)[:base+n]
+	i := b.span.From % b.span.Steps
 	for k := range l {
-		l[k] = b.Vertex(at((b.span.From + k) % b.span.Steps))
+		b.mesh.V[base+k] = at(i)
+		l[k] = int32(base + k)
+		if i++; i == b.span.Steps {
+			i = 0
+		}
 	}
 	return l
 }
@@ -105,6 +113,7 @@ func (b *Builder) Row(at func(i int) Vec) Loop {
 // Rings is a ring for each point.
 func (b *Builder) Rings(points [][2]float64) []Loop {
 	ls := make([]Loop, len(points))
+	b.mesh.V = slices.Grow(b.mesh.V, len(points)*(b.span.To-b.span.From+1))
 	for i, p := range points {
 		ls[i] = b.Ring(p[0], p[1])
 	}
@@ -128,6 +137,7 @@ func (b *Builder) Wall(from, to Loop) {
 	if !b.span.Whole() {
 		quads--
 	}
+	ts := slices.Grow(b.mesh.T, 2*quads)
 	rising := len(from) == n && len(to) == n && below(b.mesh.V[from[0]], b.mesh.V[to[0]])
 	for i := range quads {
 		j := i + 1
@@ -136,17 +146,16 @@ func (b *Builder) Wall(from, to Loop) {
 		}
 		switch {
 		case len(from) == 1:
-			b.Triangle(from[0], to[j], to[i])
+			ts = append(ts, [3]int32{from[0], to[j], to[i]})
 		case len(to) == 1:
-			b.Triangle(from[i], from[j], to[0])
+			ts = append(ts, [3]int32{from[i], from[j], to[0]})
 		case rising:
-			b.Triangle(from[i], from[j], to[j])
-			b.Triangle(from[i], to[j], to[i])
+			ts = append(ts, [3]int32{from[i], from[j], to[j]}, [3]int32{from[i], to[j], to[i]})
 		default:
-			b.Triangle(from[i], from[j], to[i])
-			b.Triangle(from[j], to[j], to[i])
+			ts = append(ts, [3]int32{from[i], from[j], to[i]}, [3]int32{from[j], to[j], to[i]})
 		}
 	}
+	b.mesh.T = ts
 }
 
 // below orders two points of one half-plane by height, then by radius.
@@ -160,6 +169,7 @@ func below(p, q Vec) bool {
 // Walls lays the walls of the closed outline through the rings, except on the
 // edges named: edge k runs from ring k to the next.
 func (b *Builder) Walls(rings []Loop, except ...int) {
+	b.mesh.T = slices.Grow(b.mesh.T, 2*len(rings)*(b.span.To-b.span.From))
 next:
 	for k := range rings {
 		for _, e := range except {

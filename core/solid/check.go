@@ -143,9 +143,9 @@ next:
 
 // corners lists, vertex by vertex, the triangles' corners there: corner 3t+k is
 // corner k of triangle t. start[v] to start[v+1] are those of vertex v.
-func corners(m *Mesh) (start, corner []int32) {
-	start = make([]int32, len(m.V)+2)
-	for _, t := range m.T {
+func corners(points int, tris [][3]int32) (start, corner []int32) {
+	start = make([]int32, points+2)
+	for _, t := range tris {
 		start[t[0]+2]++
 		start[t[1]+2]++
 		start[t[2]+2]++
@@ -153,21 +153,21 @@ func corners(m *Mesh) (start, corner []int32) {
 	for i := 2; i < len(start); i++ {
 		start[i] += start[i-1]
 	}
-	corner = make([]int32, 3*len(m.T))
-	for t, v := range m.T {
+	corner = make([]int32, 3*len(tris))
+	for t, v := range tris {
 		for k := range 3 {
 			corner[start[v[k]+1]] = int32(3*t + k)
 			start[v[k]+1]++
 		}
 	}
-	return start[:len(m.V)+1], corner
+	return start[:points+1], corner
 }
 
 // fans goes round every vertex: each edge out of it must be unique and have an
 // edge that comes in along it, and stepping from triangle to triangle must pass
 // through all of them before it returns.
 func fans(m *Mesh, r *Report) {
-	start, corner := corners(m)
+	start, corner := corners(len(m.V), m.T)
 	out := make([]int32, len(m.V)) // by neighbour: place + 1 of the edge out to it
 	half := 0
 	for v := range m.V {

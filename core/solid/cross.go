@@ -11,7 +11,7 @@ func SelfIntersects(m *Mesh) (bool, [2]int32) {
 	v := rounded(m)
 	var pair [2]int32
 	clean := growTree(v, m.T).selfPairs(func(a, b int32) bool {
-		if !triangleBox(v, m.T[a]).meets(triangleBox(v, m.T[b])) || !trianglesMeet(v, m.T[a], m.T[b]) {
+		if !trianglesMeet(v, m.T[a], m.T[b]) {
 			return true
 		}
 		pair = [2]int32{min(a, b), max(a, b)}
@@ -36,16 +36,22 @@ func trianglesMeet(v []Vec, s, t [3]int32) bool {
 	corner := func(t [3]int32, k int) Vec { return v[t[k%3]] }
 	switch n {
 	case 0:
-		return apartMeet(
-			[3]Vec{v[s[0]], v[s[1]], v[s[2]]},
-			[3]Vec{v[t[0]], v[t[1]], v[t[2]]})
+		ts := [3]Vec{v[s[0]], v[s[1]], v[s[2]]}
+		tt := [3]Vec{v[t[0]], v[t[1]], v[t[2]]}
+		return !parted(&ts, &tt, 0) && !parted(&tt, &ts, 0) && apartMeet(ts, tt)
 	case 1:
 		ts := [3]Vec{corner(s, i[0]), corner(s, i[0]+1), corner(s, i[0]+2)}
 		tt := [3]Vec{corner(t, j[0]), corner(t, j[0]+1), corner(t, j[0]+2)}
-		return edgeMeets(ts[1], ts[2], tt) || edgeMeets(tt[1], tt[2], ts)
+		return !parted(&ts, &tt, 1) && !parted(&tt, &ts, 1) &&
+			(edgeMeets(ts[1], ts[2], tt) || edgeMeets(tt[1], tt[2], ts))
 	case 2:
 		a, b := v[s[i[0]]], v[s[i[1]]]
 		c, d := corner(s, 3-i[0]-i[1]), corner(t, 3-j[0]-j[1])
+		ab := sub(b, a)
+		m, n := cross(ab, sub(c, a)), cross(ab, sub(d, a))
+		if fold := dot(m, n); fold < 0 && fold*fold > 1e-12*dot(m, m)*dot(n, n) {
+			return false // they open away from one another
+		}
 		if orient3(a, b, c, d) != 0 {
 			return false
 		}
@@ -53,6 +59,44 @@ func trianglesMeet(v []Vec, s, t [3]int32) bool {
 		return sameSide(orient2(flat(a), flat(b), flat(c)), orient2(flat(a), flat(b), flat(d)))
 	}
 	return true
+}
+
+// parted says whether the plane of triangle s, or one upright on it along an
+// edge, clearly has t on its far side: most pairs are settled so, without exact
+// arithmetic. With shared = 1 the triangles have their first corner in common,
+// and only planes through it count.
+func parted(s, t *[3]Vec, shared int) bool {
+	e, f := sub(s[1], s[0]), sub(s[2], s[0])
+	n := cross(e, f)
+	if side := beyond(s[0], n, t, shared); side != 0 {
+		return true
+	}
+	return beyond(s[0], cross(e, n), t, shared) > 0 ||
+		beyond(s[0], cross(n, f), t, shared) > 0 ||
+		shared == 0 && beyond(s[1], cross(sub(s[2], s[1]), n), t, 0) > 0
+}
+
+// beyond is 1 where the corners of t, from the first unshared on, clearly lie
+// before the plane through o of normal n, -1 where behind, 0 where neither.
+func beyond(o, n Vec, t *[3]Vec, shared int) int {
+	side := 0
+	nn := 1e-18 * dot(n, n)
+	for _, p := range t[shared:] {
+		d := sub(p, o)
+		h := dot(d, n)
+		if h*h <= nn*dot(d, d) {
+			return 0
+		}
+		way := 1
+		if h < 0 {
+			way = -1
+		}
+		if side != 0 && way != side {
+			return 0
+		}
+		side = way
+	}
+	return side
 }
 
 // apartMeet is for triangles that share no vertex.

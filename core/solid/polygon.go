@@ -46,61 +46,45 @@ func Triangulate(p [][2]float64, loops ...[]int32) ([][3]int32, error) {
 // direction, every other edge used once each way, and the areas sum to that of
 // the polygon. For simple loops these together leave no gap and no overlap.
 func CheckTriangles(p [][2]float64, tris [][3]int32, loops ...[]int32) error {
-	want, got, span := 0.0, 0.0, 0.0
-	edges := make(map[[2]int32]int8, 3*len(tris))
-	n := 0
+	want, got, span, corners := 0.0, 0.0, 0.0, 0
+	next := make([]int32, len(p)) // along the loops: corner + 1
 	for _, l := range loops {
-		n += len(l)
 		a := loopArea(p, l)
 		want += a
 		span += math.Abs(a)
+		corners += len(l)
+		for i, c := range l {
+			next[c] = l[(i+1)%len(l)] + 1
+		}
 	}
-	if need := n + 2*(len(loops)-1) - 2; len(tris) != need {
-		return fmt.Errorf("%d triangles where a polygon of %d corners and %d holes has %d", len(tris), n, len(loops)-1, need)
+	if need := corners + 2*len(loops) - 4; len(tris) != need {
+		return fmt.Errorf("%d triangles where a polygon of %d corners and %d holes has %d", len(tris), corners, len(loops)-1, need)
 	}
 	for _, t := range tris {
 		if orient2(p[t[0]], p[t[1]], p[t[2]]) <= 0 {
 			return fmt.Errorf("triangle %v is flat or turned over", t)
 		}
 		got += loopArea(p, t[:])
-		for k := range 3 {
-			e := [2]int32{t[k], t[(k+1)%3]}
-			if edges[e]++; edges[e] > 1 {
-				return fmt.Errorf("edge %v is used twice", e)
-			}
-		}
 	}
 	if math.Abs(got-want) > 1e-9*span {
 		return fmt.Errorf("triangles cover %g of a polygon of area %g", got, want)
 	}
-	open := 0
-	for _, l := range loops {
-		for i, a := range l {
-			e := [2]int32{a, l[(i+1)%len(l)]}
-			if edges[e] != 1 || edges[[2]int32{e[1], e[0]}] != 0 {
-				return fmt.Errorf("edge %v of the outline is not an edge of one triangle", e)
-			}
-			open++
+	twin, ok := twinEdges(len(p), tris)
+	if !ok {
+		return fmt.Errorf("an edge is used twice in one direction")
+	}
+	for h, o := range twin {
+		t, k := h/3, h%3
+		if onLoop := next[tris[t][k]] == tris[t][(k+1)%3]+1; onLoop != (o < 0) {
+			return fmt.Errorf("edge %d of triangle %v does not pair up", k, tris[t])
+		} else if onLoop {
+			corners--
 		}
 	}
-	if 3*len(tris) != 2*innerEdges(tris, edges)+open {
-		return fmt.Errorf("inner edges do not pair up")
+	if corners != 0 {
+		return fmt.Errorf("%d edges of the loops belong to no triangle", corners)
 	}
 	return nil
-}
-
-// innerEdges counts the edges that are used both ways, each once.
-func innerEdges(tris [][3]int32, edges map[[2]int32]int8) int {
-	n := 0
-	for _, t := range tris {
-		for k := range 3 {
-			a, b := t[k], t[(k+1)%3]
-			if a < b && edges[[2]int32{b, a}] == 1 {
-				n++
-			}
-		}
-	}
-	return n
 }
 
 // loopArea is the signed area of a loop, positive counterclockwise.

@@ -11,45 +11,78 @@ package solid
 import "math"
 
 // refine turns edges of tris in place. Edges used by one triangle only, those
-// of the outline and the holes, are kept.
+// of the outline and the holes, are kept. The tris must be a sound cover.
 func refine(p [][2]float64, tris [][3]int32) {
-	type side struct{ t, k int32 } // edge k of triangle t runs from corner k
-	across := make(map[[2]int32]side, 3*len(tris))
-	work := make([][2]int32, 0, 3*len(tris))
-	for t := range tris {
-		for k := range 3 {
-			e := [2]int32{tris[t][k], tris[t][(k+1)%3]}
-			across[e] = side{int32(t), int32(k)}
-			if e[0] > e[1] {
-				work = append(work, e)
-			}
+	twin, ok := twinEdges(len(p), tris)
+	if !ok {
+		return // CheckTriangles will say why
+	}
+	after := func(h int32) int32 { return h - h%3 + (h%3+1)%3 }
+	from := func(h int32) int32 { return tris[h/3][h%3] }
+	work := make([]int32, 0, len(twin))
+	for h, o := range twin {
+		if int32(h) < o {
+			work = append(work, int32(h))
+		}
+	}
+	join := func(h, o int32) {
+		twin[h] = o
+		if o >= 0 {
+			twin[o] = h
 		}
 	}
 	for budget := 64 * len(tris); len(work) > 0 && budget > 0; budget-- {
-		e := work[len(work)-1]
+		h := work[len(work)-1]
 		work = work[:len(work)-1]
-		s, ok1 := across[e]
-		o, ok2 := across[[2]int32{e[1], e[0]}]
-		if !ok1 || !ok2 {
+		o := twin[h]
+		if o < 0 {
 			continue
 		}
-		a, b := e[0], e[1]
-		c, d := tris[s.t][(s.k+2)%3], tris[o.t][(o.k+2)%3]
+		// h runs from a to b, with c on its left and d on its right.
+		bc, ad := after(h), after(o)
+		ca, db := after(bc), after(ad)
+		a, b, c, d := from(h), from(o), from(ca), from(db)
 		if !gains(p[a], p[b], p[c], p[d]) ||
 			orient2(p[a], p[d], p[c]) <= 0 || orient2(p[d], p[b], p[c]) <= 0 {
 			continue
 		}
-		delete(across, e)
-		delete(across, [2]int32{b, a})
-		tris[s.t] = [3]int32{a, d, c}
-		tris[o.t] = [3]int32{d, b, c}
-		for _, t := range [2]int32{s.t, o.t} {
-			for k := range int32(3) {
-				across[[2]int32{tris[t][k], tris[t][(k+1)%3]}] = side{t, k}
-			}
-		}
-		work = append(work, [2]int32{a, d}, [2]int32{d, b}, [2]int32{b, c}, [2]int32{c, a})
+		tbc, tca, tad, tdb := twin[bc], twin[ca], twin[ad], twin[db]
+		s, t := h/3, o/3
+		tris[s] = [3]int32{a, d, c}
+		tris[t] = [3]int32{d, b, c}
+		join(3*s, tad)
+		join(3*s+1, 3*t+2)
+		join(3*s+2, tca)
+		join(3*t, tdb)
+		join(3*t+1, tbc)
+		work = append(work, 3*s, 3*s+2, 3*t, 3*t+1)
 	}
+}
+
+// twinEdges is, for edge k of triangle t at place 3t+k, the place of the same
+// edge in the other direction, or -1. It is not ok where a directed edge is
+// used twice.
+func twinEdges(points int, tris [][3]int32) (twin []int32, ok bool) {
+	start, corner := corners(points, tris)
+	twin = make([]int32, 3*len(tris))
+	out := make([]int32, points) // by neighbour: place + 1 of the edge out to it
+	ok = true
+	for v := range points {
+		fan := corner[start[v]:start[v+1]]
+		for _, c := range fan {
+			w := tris[c/3][(c%3+1)%3]
+			ok = ok && out[w] == 0
+			out[w] = c + 1
+		}
+		for _, c := range fan {
+			in := c - c%3 + (c%3+2)%3 // the edge that comes in
+			twin[in] = out[tris[in/3][in%3]] - 1
+		}
+		for _, c := range fan {
+			out[tris[c/3][(c%3+1)%3]] = 0
+		}
+	}
+	return twin, ok
 }
 
 // gains says whether d lies clearly inside the circle through a, b, c.

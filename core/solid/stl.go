@@ -24,7 +24,7 @@ const (
 // STL is the mesh as a binary STL file: 84 bytes and 50 for each triangle. The
 // header holds the name in ASCII, other characters replaced; it never begins
 // with "solid", by which readers know the text variant. Coordinates are rounded
-// to float32, normals are those of the rounded corners (zero for a triangle
+// to float32, normals are those of the corners before that (zero for a triangle
 // without area) and attributes are zero. The same mesh gives the same bytes.
 func STL(m *Mesh, name string) []byte {
 	out := make([]byte, stlHead+stlRecord*len(m.T))
@@ -35,11 +35,8 @@ func STL(m *Mesh, name string) []byte {
 		rec := rest[:stlRecord:stlRecord]
 		rest = rest[stlRecord:]
 		a, b, c := &m.V[t[0]], &m.V[t[1]], &m.V[t[2]]
-		ax, ay, az := float32(a[0]), float32(a[1]), float32(a[2])
-		bx, by, bz := float32(b[0]), float32(b[1]), float32(b[2])
-		cx, cy, cz := float32(c[0]), float32(c[1]), float32(c[2])
-		ux, uy, uz := float64(bx)-float64(ax), float64(by)-float64(ay), float64(bz)-float64(az)
-		vx, vy, vz := float64(cx)-float64(ax), float64(cy)-float64(ay), float64(cz)-float64(az)
+		ux, uy, uz := b[0]-a[0], b[1]-a[1], b[2]-a[2]
+		vx, vy, vz := c[0]-a[0], c[1]-a[1], c[2]-a[2]
 		nx := float64(uy*vz) - float64(uz*vy)
 		ny := float64(uz*vx) - float64(ux*vz)
 		nz := float64(ux*vy) - float64(uy*vx)
@@ -47,23 +44,20 @@ func STL(m *Mesh, name string) []byte {
 			l = 1 / l
 			nx, ny, nz = nx*l, ny*l, nz*l
 		}
-		put(rec[0:4], float32(nx))
-		put(rec[4:8], float32(ny))
-		put(rec[8:12], float32(nz))
-		put(rec[12:16], ax)
-		put(rec[16:20], ay)
-		put(rec[20:24], az)
-		put(rec[24:28], bx)
-		put(rec[28:32], by)
-		put(rec[32:36], bz)
-		put(rec[36:40], cx)
-		put(rec[40:44], cy)
-		put(rec[44:48], cz)
+		put2(rec[0:8], nx, ny)
+		put2(rec[8:16], nz, a[0])
+		put2(rec[16:24], a[1], a[2])
+		put2(rec[24:32], b[0], b[1])
+		put2(rec[32:40], b[2], c[0])
+		put2(rec[40:48], c[1], c[2])
 	}
 	return out
 }
 
-func put(b []byte, f float32) { binary.LittleEndian.PutUint32(b, math.Float32bits(f)) }
+// put2 writes two float32 at once.
+func put2(b []byte, f, g float64) {
+	binary.LittleEndian.PutUint64(b, uint64(math.Float32bits(float32(g)))<<32|uint64(math.Float32bits(float32(f))))
+}
 
 func stlName(name string) string {
 	ascii := strings.Map(func(r rune) rune {

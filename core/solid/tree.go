@@ -42,6 +42,7 @@ func (b box) grown(d Vec, w float64) box {
 
 type tree struct {
 	order []int32 // triangles, leaf after leaf
+	each  []box   // their boxes, in that order
 	boxes []box   // node i has children 2i and 2i+1; the root is 1
 	first int     // the first leaf
 }
@@ -78,7 +79,7 @@ func growTree(v []Vec, ts [][3]int32) *tree {
 		keys[i] = code<<32 | uint64(i)
 	}
 	sortKeys(keys)
-	t := &tree{order: make([]int32, len(ts)), first: 1}
+	t := &tree{order: make([]int32, len(ts)), each: make([]box, len(ts)), first: 1}
 	for i, k := range keys {
 		t.order[i] = int32(uint32(k))
 	}
@@ -91,7 +92,8 @@ func growTree(v []Vec, ts [][3]int32) *tree {
 	}
 	for i, tri := range t.order {
 		n := t.first + i/leafSize
-		t.boxes[n] = t.boxes[n].with(triangleBox(v, ts[tri]))
+		t.each[i] = triangleBox(v, ts[tri])
+		t.boxes[n] = t.boxes[n].with(t.each[i])
 	}
 	for i := t.first - 1; i > 0; i-- {
 		t.boxes[i] = t.boxes[2*i].with(t.boxes[2*i+1])
@@ -130,13 +132,13 @@ func sortKeys(keys []uint64) {
 	copy(other, keys) // three passes: the result is in the spare slice
 }
 
-// leaf is the triangles of a leaf node.
-func (t *tree) leaf(n int) []int32 {
-	i := (n - t.first) * leafSize
-	return t.order[min(i, len(t.order)):min(i+leafSize, len(t.order))]
+// leaf is the places in order of a leaf's triangles: from i up to j.
+func (t *tree) leaf(n int) (i, j int) {
+	i = (n - t.first) * leafSize
+	return min(i, len(t.order)), min(i+leafSize, len(t.order))
 }
 
-// within calls f for triangles of the leaves that meet the box until f is false.
+// within calls f for triangles whose boxes meet the box, until f is false.
 func (t *tree) within(q box, f func(tri int32) bool) bool {
 	var stack [64]int
 	stack[0] = 1
@@ -151,8 +153,8 @@ func (t *tree) within(q box, f func(tri int32) bool) bool {
 			top += 2
 			continue
 		}
-		for _, tri := range t.leaf(n) {
-			if !f(tri) {
+		for i, j := t.leaf(n); i < j; i++ {
+			if t.each[i].meets(q) && !f(t.order[i]) {
 				return false
 			}
 		}
@@ -160,7 +162,7 @@ func (t *tree) within(q box, f func(tri int32) bool) bool {
 	return true
 }
 
-// pairs calls f for pairs of triangles of two trees whose leaves meet, t being
+// pairs calls f for pairs of triangles of two trees whose boxes meet, t being
 // moved by d and widened by w, until f is false.
 func (t *tree) pairs(o *tree, d Vec, w float64, f func(a, b int32) bool) bool {
 	var visit func(i, j int) bool
@@ -170,9 +172,10 @@ func (t *tree) pairs(o *tree, d Vec, w float64, f func(a, b int32) bool) bool {
 		}
 		switch {
 		case i >= t.first && j >= o.first:
-			for _, a := range t.leaf(i) {
-				for _, b := range o.leaf(j) {
-					if !f(a, b) {
+			for a, end := t.leaf(i); a < end; a++ {
+				moved := t.each[a].grown(d, w)
+				for b, end := o.leaf(j); b < end; b++ {
+					if moved.meets(o.each[b]) && !f(t.order[a], o.order[b]) {
 						return false
 					}
 				}
@@ -187,7 +190,7 @@ func (t *tree) pairs(o *tree, d Vec, w float64, f func(a, b int32) bool) bool {
 	return visit(1, 1)
 }
 
-// selfPairs calls f once for every two triangles whose leaves meet, until f is
+// selfPairs calls f once for every two triangles whose boxes meet, until f is
 // false.
 func (t *tree) selfPairs(f func(a, b int32) bool) bool {
 	var both func(i, j int) bool
@@ -198,9 +201,12 @@ func (t *tree) selfPairs(f func(a, b int32) bool) bool {
 		if i < t.first {
 			return both(2*i, 2*j) && both(2*i, 2*j+1) && both(2*i+1, 2*j) && both(2*i+1, 2*j+1)
 		}
-		for _, a := range t.leaf(i) {
-			for _, b := range t.leaf(j) {
-				if !f(a, b) {
+		for a, end := t.leaf(i); a < end; a++ {
+			if !t.each[a].meets(t.boxes[j]) {
+				continue
+			}
+			for b, end := t.leaf(j); b < end; b++ {
+				if t.each[a].meets(t.each[b]) && !f(t.order[a], t.order[b]) {
 					return false
 				}
 			}
@@ -212,10 +218,9 @@ func (t *tree) selfPairs(f func(a, b int32) bool) bool {
 		if i < t.first {
 			return within(2*i) && within(2*i+1) && both(2*i, 2*i+1)
 		}
-		l := t.leaf(i)
-		for x, a := range l {
-			for _, b := range l[x+1:] {
-				if !f(a, b) {
+		for a, end := t.leaf(i); a < end; a++ {
+			for b := a + 1; b < end; b++ {
+				if t.each[a].meets(t.each[b]) && !f(t.order[a], t.order[b]) {
 					return false
 				}
 			}
