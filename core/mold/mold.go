@@ -103,7 +103,7 @@ func NewBase(m *form.Meridian, end int, schemes []parting.Scheme) *Base {
 	return b
 }
 
-// Lay lays a scheme out in plaster around the contour.
+// Lay lays a scheme out in plaster around the contour, without natches.
 func Lay(j *job.Job, base *Base, s *parting.Scheme) *Mold {
 	mouth := base.Cavity[len(base.Cavity)-1]
 	md := &Mold{Scheme: s, Cavity: base.Cavity, TrimZ: mouth.Z, Spare: !base.Closed}
@@ -125,9 +125,6 @@ func Lay(j *job.Job, base *Base, s *parting.Scheme) *Mold {
 	k1, k2 := base.index[s.K1], base.index[s.K2]
 	md.Block = block(j, s, base.Cavity[k1].Z, maxR+j.Plaster.Wall, top)
 	md.parts(k1, k2)
-	if j.Mold.Natches {
-		md.placeNatches(j.Printer.Clearance)
-	}
 	return md
 }
 

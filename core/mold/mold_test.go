@@ -34,7 +34,9 @@ func laid(t *testing.T, nodes []job.Node, staves int, visit func(*job.Job, *Mold
 	all := parting.Judge(release.New(m), end, parting.RulesOf(&j), parting.Wanted{Sides: 6})
 	base := NewBase(m, end, all)
 	for i := range all {
-		visit(&j, Lay(&j, base, &all[i]))
+		md := Lay(&j, base, &all[i])
+		md.PlaceNatches(j.Printer.Clearance)
+		visit(&j, md)
 	}
 }
 

@@ -86,7 +86,9 @@ func natchRadius(width float64) (float64, bool) {
 	return r, r >= 0.75*leastNatch
 }
 
-func (md *Mold) placeNatches(clearance float64) {
+// PlaceNatches puts natches into every seam that has room for them, their
+// sockets larger by the clearance (mm).
+func (md *Mold) PlaceNatches(clearance float64) {
 	md.placeLevel(clearance)
 	if md.Scheme.Sides > 0 {
 		md.placeUpright(clearance)

@@ -144,7 +144,8 @@ func (l *ledger) changes(k int) bool {
 			return true
 		}
 	}
-	for _, rub := range [2][]float64{l.rubDown, l.rubUp} {
+	for _, pull := range [2]release.Pull{release.Down, release.Up} {
+		rub := l.tables[way{pull, 0}].below[0]
 		if (rub[k] > rub[k-1]) != (rub[k+1] > rub[k]) {
 			return true
 		}
@@ -206,12 +207,12 @@ func round(v float64) float64 {
 }
 
 // part tells in full how the contour from point a to point b lets go.
-func (l *ledger) part(name string, pull [3]float64, way release.Pull, a, b, sides int) Part {
-	p := Part{Name: name, Pull: pull, ZFrom: math.Inf(1), ZTo: math.Inf(-1), Catches: []Catch{}}
-	edges := append([]float64{l.rules.LeastDraft}, bandEdges...)
-	sum := release.Surface{Below: make([]float64, len(edges)), MinDraft: 90}
+func (l *ledger) part(name string, vector [3]float64, pull release.Pull, a, b, sides int) Part {
+	p := Part{Name: name, Pull: vector, ZFrom: math.Inf(1), ZTo: math.Inf(-1), Catches: []Catch{}}
+	t := l.tables[way{pull, sides}]
+	p.MinDraft = 90
 	for i := a; i < b; i++ {
-		sum.Add(release.SpanSurface(l.m, i, way, sides, edges))
+		p.MinDraft = math.Min(p.MinDraft, t.least[i])
 	}
 	for i := a; i <= b; i++ {
 		p.ZFrom, p.ZTo = math.Min(p.ZFrom, l.m.Pts[i].Z), math.Max(p.ZTo, l.m.Pts[i].Z)
@@ -221,19 +222,20 @@ func (l *ledger) part(name string, pull [3]float64, way release.Pull, a, b, side
 		share = 1 / float64(sides)
 	}
 	cm2 := share / 100
-	p.MinDraft, p.Area, p.RubArea = sum.MinDraft, sum.Area*cm2, sum.Below[0]*cm2
-	if sum.Area > 0 {
-		p.RubShare = 100 * sum.Below[0] / sum.Area
+	area := l.area[b] - l.area[a]
+	below := func(e int) float64 { return t.below[e][b] - t.below[e][a] }
+	p.Area, p.RubArea = area*cm2, below(0)*cm2
+	if area > 0 {
+		p.RubShare = 100 * below(0) / area
 	}
-	last := len(edges) - 1
-	for i := 1; i < last; i++ {
-		to := sum.Below[i+1]
-		if i == last-1 {
-			to = sum.Area // face-on counts in the last band
+	for e := 1; e < len(bandEdges); e++ { // table column e holds bandEdges[e-1]
+		to := area // face-on counts in the last band
+		if e < len(bandEdges)-1 {
+			to = below(e + 1)
 		}
-		p.Bands = append(p.Bands, Band{edges[i], edges[i+1], (to - sum.Below[i]) * cm2})
+		p.Bands = append(p.Bands, Band{bandEdges[e-1], bandEdges[e], (to - below(e)) * cm2})
 	}
-	p.Catches = l.catches(way, a, b)
+	p.Catches = l.catches(pull, a, b)
 	p.ClayForgives = len(p.Catches) > 0
 	for _, c := range p.Catches {
 		p.ClayForgives = p.ClayForgives && c.ClayForgives

@@ -21,15 +21,42 @@ type ledger struct {
 	up      []float64   // up[k] is the deepest Up catch from point k on
 	out     [][]float64 // out[j][i] is the deepest Out catch on 2^j spans from i
 	area    []float64   // area[k] is the surface in mm2 before point k
-	rubDown []float64   // rubDown[k]: of that, below the least draft, pulled down
-	rubUp   []float64
-	rubOut  map[int][]float64 // by number of side parts
-	seam    []bool            // a seam may run straight outward from point k
+	tables  map[way]*table
+	seam    []bool // a seam may run straight outward from point k
+}
+
+// way is a pull, with the number of side parts where it is Out.
+type way struct {
+	pull  release.Pull
+	sides int
+}
+
+// table tells how the surface stands to one way.
+type table struct {
+	// below[e][k] is the area in mm2 before point k with less draft than edge
+	// e: the least draft, then the edges of the bands.
+	below [][]float64
+	least []float64 // of each span, degrees
+}
+
+func (l *ledger) table(w way, edges release.Edges) *table {
+	t := &table{below: make([][]float64, len(edges.Deg)), least: make([]float64, l.end)}
+	for e := range t.below {
+		t.below[e] = make([]float64, l.end+1)
+	}
+	sum := make([]float64, len(edges.Deg))
+	for i := range l.end {
+		_, t.least[i] = release.SpanSurface(l.m, i, w.pull, w.sides, edges, sum)
+		for e, v := range sum {
+			t.below[e][i+1] = v
+		}
+	}
+	return t
 }
 
 func newLedger(s *release.Survey, end int, rules Rules, sides []int) *ledger {
 	m := s.M
-	l := &ledger{m: m, s: s, rules: rules, end: end, rubOut: map[int][]float64{}}
+	l := &ledger{m: m, s: s, rules: rules, end: end, tables: map[way]*table{}}
 	for _, pull := range release.Pulls {
 		l.deepest[pull] = make([]float64, len(m.Spans))
 		for _, c := range s.Samples[pull] {
@@ -54,17 +81,13 @@ func newLedger(s *release.Survey, end int, rules Rules, sides []int) *ledger {
 		}
 		l.out = append(l.out, next)
 	}
-	edge := []float64{rules.LeastDraft}
-	sum := func(pull release.Pull, sides int) []float64 {
-		rub := make([]float64, n)
-		for i := range end {
-			rub[i+1] = rub[i] + release.SpanSurface(m, i, pull, sides, edge).Below[0]
-		}
-		return rub
-	}
-	l.rubDown, l.rubUp = sum(release.Down, 0), sum(release.Up, 0)
+	edges := release.NewEdges(append([]float64{rules.LeastDraft}, bandEdges...)...)
+	ways := []way{{release.Down, 0}, {release.Up, 0}}
 	for _, k := range sides {
-		l.rubOut[k] = sum(release.Out, k)
+		ways = append(ways, way{release.Out, k})
+	}
+	for _, w := range ways {
+		l.tables[w] = l.table(w, edges)
 	}
 	l.seam = make([]bool, n)
 	for k := 1; k < n; k++ {
@@ -83,6 +106,12 @@ func (l *ledger) outDepth(a, b int) float64 {
 		j++
 	}
 	return math.Max(l.out[j][a], l.out[j][b-1<<j])
+}
+
+// rub is the area in mm2 between two points below the least draft.
+func (l *ledger) rub(w way, a, b int) float64 {
+	below := l.tables[w].below[0]
+	return below[b] - below[a]
 }
 
 // trial is a kind with its seams settled, judged.
@@ -106,14 +135,13 @@ func (l *ledger) try(k kind, k1, k2 int) trial {
 		}
 	}
 	if k.lower {
-		part(l.down[k1], l.area[k1], l.rubDown[k1])
+		part(l.down[k1], l.area[k1], l.rub(way{release.Down, 0}, 0, k1))
 	}
 	if k.sides > 0 {
-		rub := l.rubOut[k.sides]
-		part(l.outDepth(k1, k2), l.area[k2]-l.area[k1], rub[k2]-rub[k1])
+		part(l.outDepth(k1, k2), l.area[k2]-l.area[k1], l.rub(way{release.Out, k.sides}, k1, k2))
 	}
 	if k.upper {
-		part(l.up[k2], l.area[l.end]-l.area[k2], l.rubUp[l.end]-l.rubUp[k2])
+		part(l.up[k2], l.area[l.end]-l.area[k2], l.rub(way{release.Up, 0}, k2, l.end))
 	}
 	switch {
 	case t.depth > CatchDepth:

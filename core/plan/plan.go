@@ -119,6 +119,9 @@ func Make(j *job.Job) (*Plan, error) {
 		}
 	}
 	w.mold = molds[chosen]
+	if j.Mold.Natches {
+		w.mold.PlaceNatches(j.Printer.Clearance)
+	}
 	p.Chosen, p.Advised = schemes[chosen].ID, schemes[advised].ID
 	p.WhyNotFewer = parting.WhyNotFewer(schemes, chosen)
 	p.Order = schemes[chosen].Order()

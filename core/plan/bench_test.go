@@ -1,0 +1,54 @@
+package plan
+
+import (
+	"math"
+	"testing"
+
+	"moldwright/core/job"
+)
+
+// wavy is an invented vase of n smooth nodes.
+func wavy(n int) *job.Job {
+	j := job.Defaults()
+	j.Name = "wavy"
+	j.Form.Size = job.SizeMold
+	j.Form.Outer = append(j.Form.Outer, job.Node{Corner: true}, job.Node{R: 40, Corner: true})
+	for i := 1; i < n-1; i++ {
+		t := float64(i) / float64(n-2)
+		j.Form.Outer = append(j.Form.Outer, job.Node{R: 45 + 12*math.Sin(5*t) + 4*math.Sin(17*t) - 5*math.Exp(-20*t), Z: 180 * t})
+	}
+	return &j
+}
+
+func BenchmarkPlan500(b *testing.B) {
+	text, err := wavy(500).Write()
+	if err != nil {
+		b.Fatal(err)
+	}
+	request := []byte(`{"job":` + string(text) + `}`)
+	b.ReportAllocs()
+	for b.Loop() {
+		if reply, _ := Call("plan", request, nil, nil); len(reply) < 1000 {
+			b.Fatal(string(reply))
+		}
+	}
+}
+
+func BenchmarkSolidsPrints(b *testing.B) {
+	j := wavy(500)
+	j.Mold.Scheme = "two"
+	text, err := j.Write()
+	if err != nil {
+		b.Fatal(err)
+	}
+	request := []byte(`{"what":"prints","as":"stl","job":` + string(text) + `}`)
+	n := 0
+	for b.Loop() {
+		_, blobs := Call("solids", request, nil, nil)
+		n = 0
+		for _, x := range blobs {
+			n += len(x) / 50
+		}
+	}
+	b.ReportMetric(float64(n), "triangles")
+}
