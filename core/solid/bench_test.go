@@ -34,6 +34,15 @@ func BenchmarkSTL500k(b *testing.B) {
 	}
 }
 
+func BenchmarkAppendSTL500k(b *testing.B) {
+	m := bigCup(b)
+	b.SetBytes(int64(84 + 50*len(m.T)))
+	buf := STL(m, "cup")
+	for b.Loop() {
+		buf = AppendSTL(buf[:0], m, "cup")
+	}
+}
+
 // The library's writer, from triangles laid out for it beforehand.
 func BenchmarkSTLLibrary500k(b *testing.B) {
 	m := bigCup(b)

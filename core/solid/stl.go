@@ -9,6 +9,7 @@ import (
 	"bytes"
 	"encoding/binary"
 	"math"
+	"slices"
 	"strings"
 
 	"github.com/hschendel/stl"
@@ -26,13 +27,20 @@ const (
 // with "solid", by which readers know the text variant. Coordinates are rounded
 // to float32, normals are those of the corners before that (zero for a triangle
 // without area) and attributes are zero. The same mesh gives the same bytes.
-func STL(m *Mesh, name string) []byte {
-	out := make([]byte, stlHead+stlRecord*len(m.T))
+func STL(m *Mesh, name string) []byte { return AppendSTL(nil, m, name) }
+
+// AppendSTL appends the file that STL gives to dst. With room in dst nothing is
+// allocated: for a large file, getting fresh memory takes longer than filling it.
+func AppendSTL(dst []byte, m *Mesh, name string) []byte {
+	size := stlHead + stlRecord*len(m.T)
+	dst = slices.Grow(dst, size)
+	out := dst[len(dst) : len(dst)+size]
+	clear(out[:80])
 	copy(out[:80], stlName(name))
 	binary.LittleEndian.PutUint32(out[80:], uint32(len(m.T)))
 	rest := out[stlHead:]
 	for _, t := range m.T {
-		rec := rest[:stlRecord:stlRecord]
+		rec := (*[stlRecord]byte)(rest)
 		rest = rest[stlRecord:]
 		a, b, c := &m.V[t[0]], &m.V[t[1]], &m.V[t[2]]
 		ux, uy, uz := b[0]-a[0], b[1]-a[1], b[2]-a[2]
@@ -44,19 +52,25 @@ func STL(m *Mesh, name string) []byte {
 			l = 1 / l
 			nx, ny, nz = nx*l, ny*l, nz*l
 		}
-		put2(rec[0:8], nx, ny)
-		put2(rec[8:16], nz, a[0])
-		put2(rec[16:24], a[1], a[2])
-		put2(rec[24:32], b[0], b[1])
-		put2(rec[32:40], b[2], c[0])
-		put2(rec[40:48], c[1], c[2])
+		put(rec[0:4], nx)
+		put(rec[4:8], ny)
+		put(rec[8:12], nz)
+		put(rec[12:16], a[0])
+		put(rec[16:20], a[1])
+		put(rec[20:24], a[2])
+		put(rec[24:28], b[0])
+		put(rec[28:32], b[1])
+		put(rec[32:36], b[2])
+		put(rec[36:40], c[0])
+		put(rec[40:44], c[1])
+		put(rec[44:48], c[2])
+		rec[48], rec[49] = 0, 0
 	}
-	return out
+	return dst[:len(dst)+size]
 }
 
-// put2 writes two float32 at once.
-func put2(b []byte, f, g float64) {
-	binary.LittleEndian.PutUint64(b, uint64(math.Float32bits(float32(g)))<<32|uint64(math.Float32bits(float32(f))))
+func put(b []byte, x float64) {
+	binary.LittleEndian.PutUint32(b, math.Float32bits(float32(x)))
 }
 
 func stlName(name string) string {

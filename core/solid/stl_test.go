@@ -43,6 +43,10 @@ func TestSTLReadsBack(t *testing.T) {
 	if len(data) != 84+50*len(m.T) || !bytes.Equal(data, STL(m, "Harbour jar, side part A")) {
 		t.Fatal("length or bytes differ")
 	}
+	used := bytes.Repeat([]byte{7}, 10+len(data)) // nothing of what was there may show
+	if got := AppendSTL(used[:10], m, "Harbour jar, side part A"); !bytes.Equal(got[10:], data) || &got[0] != &used[0] {
+		t.Error("appended to a used buffer, the bytes differ")
+	}
 	back, err := ReadSTL(data)
 	r := sound(t, back, err)
 	was := sound(t, m, nil)
@@ -138,7 +142,7 @@ func TestReadSTLRefuses(t *testing.T) {
 	forged := append([]byte(nil), good...)
 	binary.LittleEndian.PutUint32(forged[80:], 0xFFFFFFFF)
 	notFinite := append([]byte(nil), good...)
-	put2(notFinite[84+12:], math.NaN(), 0)
+	put(notFinite[84+12:], math.NaN())
 	for name, data := range map[string][]byte{
 		"empty":       nil,
 		"cut short":   good[:len(good)-7],
