@@ -2,6 +2,7 @@ package plan
 
 import (
 	"encoding/json"
+	"slices"
 	"strconv"
 
 	"moldwright/core/form"
@@ -53,6 +54,11 @@ func sheets(request []byte, _ Progress) (any, [][]byte, error) {
 	return map[string]any{"pages": n}, blobs, err
 }
 
+// reported are the casting figures that the report shows; the page has them
+// all.
+var reported = []string{"totalShrinkage", "oversize", "plaster", "plasterWater", "waterToDry", "slipFill", "slipTaken",
+	"minutes", "castWet", "castFired", "capacityFired", "castsPerDay", "liftForce", "bandForce", "liftFull"}
+
 // paper hands the plan to the sheets: the same values that the page shows.
 func (p *Plan) paper() sheet.Input {
 	w := p.work
@@ -82,6 +88,9 @@ func (p *Plan) paper() sheet.Input {
 		in.Traps = append(in.Traps, sheet.Trap{ZFrom: t.ZFrom, ZTo: t.ZTo, DepthMM: t.Depth, VolumeML: t.Volume})
 	}
 	for _, r := range p.Casting.Rows() {
+		if !slices.Contains(reported, r.Key) {
+			continue
+		}
 		in.Casting = append(in.Casting, sheet.Figure{Label: r.Label, Value: strconv.FormatFloat(r.Value, 'f', r.Digits, 64), Unit: r.Unit})
 	}
 	for _, f := range p.Prints {
