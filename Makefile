@@ -2,7 +2,7 @@
 
 DIST := dist
 GO_FILES := $(shell find core wasm -name '*.go' -not -name '*_test.go') $(shell find core -path '*/fonts/*') go.mod go.sum
-SITE_FILES := $(shell find site/src -type f) site/index.html site/build.mjs site/tsconfig.json
+SITE_FILES := $(shell find site/src site/samples -type f) site/index.html site/build.mjs site/tsconfig.json site/package-lock.json
 
 .PHONY: all build run test bench clean
 all: build

@@ -25,7 +25,7 @@ export interface Job {
 }
 
 /** Bad input, with the field and line where they apply and the remedy in the message. */
-export interface Fault { code: string; message: string; field?: string; line?: number; more?: Fault[] }
+export interface Fault { code: string; message: string; field?: string; line?: number }
 
 export type Verdict = "clear" | "rubs" | "catches";
 
@@ -46,7 +46,10 @@ export interface Part {
 }
 
 export interface Scheme {
-  id: string; count: number; verdict: Verdict; partingHeights?: number[]; parts: Part[]; why?: string;
+  id: string; count: number; verdict: Verdict; partingHeights: number[]; parts: Part[];
+  /** Its parts in words, and what stands against it. */
+  name: string; against: string;
+  plaster: number;
 }
 
 export interface Trap { zFrom: number; zTo: number; depth: number; volume: number }
@@ -59,15 +62,21 @@ export interface Print {
 export type At = [number, number];
 
 export interface Plan {
+  /** The verdict and what to do next, in words. */
+  verdict: string;
+  next: string[];
   scale: number;
-  size: { height: number; maxRadius: number; capacityFired: number; castArea: number };
+  size: {
+    height: number; maxRadius: number; firedHeight: number; firedRadius: number; capacityFired: number; castArea: number;
+  };
   schemes: Scheme[];
   chosen: string;
+  advised: string;
   whyNotFewer: string;
   order: string[];
   traps: Trap[];
   cautions: string[];
-  casting: Record<string, number>;
+  casting: Record<string, unknown>;
   prints: Print[];
   drawing: Drawing;
 }
@@ -77,19 +86,25 @@ export interface SolidFile {
   name: string; kind: string; part: string; triangles: number; volume: number; size: [number, number, number];
 }
 
-/** What the drawing shows, at mold size. */
+/** What the drawing shows, in the half-plane at mold size. */
 export interface Drawing {
   /** What was added to every z of the scaled nodes so that the foot stands at 0. */
   lift: number;
-  /** The outer wall from the axis under the foot to the rim; corners by index. */
-  outer: At[];
-  corners: number[];
-  /** The inside of the cast, in the same order; empty where there is none. */
+  /** The outer wall from the axis under the foot to the rim. */
+  contour: At[];
+  /** The inside of the cast, in the same order; null where the wall fills it. */
   inner: At[];
-  /** For each piece of outer between two points: the part it belongs to and its draft. */
-  wall: { part: string; draft: number }[];
-  /** The plaster parts in the half-plane; a side part as in its middle. */
-  parts: { name: string; rings: At[][] }[];
-  /** Where parts meet, as lines in the half-plane. */
-  seams: At[][];
+  /** The wall of the spare or the fill hole, on from the mouth. */
+  opening: At[];
+  /** The plaster parts in section; one stands for all side parts. */
+  parts: { name: string; outline: At[] }[];
+  natches: { part: string; at: At; azimuth: number; radius: number; level: boolean }[];
+  /** For each piece of contour: draft and depth of catch for the pulls down, up, outward. */
+  stretches: { draft: [number, number, number]; depth: [number, number, number] }[];
+}
+
+/** One figure of casting with how it comes about. */
+export interface Row {
+  group: string; key: string; label: string; value: number; unit: string; digits: number;
+  formula: string; source: string; status: string;
 }

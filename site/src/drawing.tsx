@@ -3,19 +3,19 @@
 // colour, hatching and letter; the clay wall is filled solid, as sections are.
 import { useLayoutEffect, useRef, useState } from "preact/hooks";
 import { draftColour } from "./cividis";
-import type { Plan, Scheme } from "./contract";
+import type { At, Plan, Scheme } from "./contract";
 import { Marks, Pulls } from "./marks";
 import { Nodes } from "./nodes";
 import { show, withUnit } from "./numbers";
 import { look } from "./parts-look";
 import { now } from "./state";
-import { fit, path, tick, type View, X, Y } from "./view";
+import { fit, held, path, pullOf, seam, tick, type View, X, Y } from "./view";
 import { w } from "./words";
 
 export function Drawing({ plan, scheme }: { plan: Plan; scheme: Scheme }) {
   const box = useRef<HTMLDivElement>(null);
   const [size, setSize] = useState<[number, number]>([0, 0]);
-  const held = useRef<View | null>(null);
+  const kept = useRef<View | null>(null);
   const [, wake] = useState(0);
   useLayoutEffect(() => {
     const el = box.current!;
@@ -25,7 +25,7 @@ export function Drawing({ plan, scheme }: { plan: Plan; scheme: Scheme }) {
     measure();
     return () => watch.disconnect();
   }, []);
-  const v = held.current ?? (size[0] > 0 ? fit(plan, size[0], size[1]) : null);
+  const v = kept.current ?? (size[0] > 0 ? fit(plan, size[0], size[1]) : null);
   const { job, tab } = now();
   return (
     <div class="drawing" ref={box}>
@@ -33,16 +33,17 @@ export function Drawing({ plan, scheme }: { plan: Plan; scheme: Scheme }) {
         <svg width={v.width} height={v.height} role="group" aria-label={w.drawing}>
           <Hatches plan={plan} />
           <Grid v={v} />
-          <Mold v={v} plan={plan} />
+          <Mold v={v} plan={plan} scheme={scheme} />
           <Pot v={v} plan={plan} />
-          {tab === "release" && <Draft v={v} plan={plan} />}
+          {tab === "release" && <Draft v={v} plan={plan} scheme={scheme} />}
           <Seams v={v} plan={plan} />
+          <Captions v={v} plan={plan} />
           <line class="axis" x1={v.x0} x2={v.x0} y1={Y(v, v.top) - 16} y2={Y(v, v.bottom) + 16} />
           <Marks v={v} plan={plan} scheme={scheme} />
           <Pulls v={v} plan={plan} scheme={scheme} />
           <Nodes
             job={job} plan={plan} view={v}
-            hold={(on) => { held.current = on ? v : null; if (!on) wake((n) => n + 1); }}
+            hold={(on) => { kept.current = on ? v : null; if (!on) wake((n) => n + 1); }}
           />
         </svg>
       )}
@@ -87,88 +88,117 @@ function Grid({ v }: { v: View }) {
   );
 }
 
-function Mold({ v, plan }: { v: View; plan: Plan }) {
-  const named = new Map<string, string[]>(); // side parts share one place
-  for (const p of plan.drawing.parts) {
-    const d = p.rings.map((r) => path(v, r, true)).join("");
-    named.set(d, [...(named.get(d) ?? []), p.name]);
-  }
+function Mold({ v, plan, scheme }: { v: View; plan: Plan; scheme: Scheme }) {
+  const sides = scheme.parts.filter((p) => p.sector).map((p) => p.name);
   return (
     <g class="mold">
-      {[...named].map(([d, names]) => {
-        const l = look(names[0]!);
-        const [x, y] = letterAt(v, plan.drawing.parts.find((p) => p.name === names[0])!.rings);
+      {plan.drawing.parts.map((p) => {
+        const l = look(p.name), d = path(v, p.outline, true);
+        const letters = (sides.includes(p.name) ? sides : [p.name]).map((n) => look(n).letter).join(" ");
+        const [x, y] = letterAt(v, p.outline), wide = 15 + 9 * letters.length;
         return (
-          <g key={names[0]}>
+          <g key={p.name}>
             <path d={d} class="plaster" />
-            <path d={d} fill={l.colour} fill-opacity={0.14} fill-rule="evenodd" />
-            <path d={d} fill={`url(#hatch-${l.letter})`} fill-opacity={0.75} fill-rule="evenodd" class="edge" />
-            <g transform={`translate(${x} ${y})`}>
-              <rect class="letter" x={-4 - 9 * names.length} y={-12} width={8 + 18 * names.length} height={24} rx={12} stroke={l.colour} />
-              <text class="letter" text-anchor="middle" y={5}>{names.map((n) => look(n).letter).join(" ")}</text>
+            <path d={d} fill={l.colour} fill-opacity={0.14} />
+            <path d={d} fill={`url(#hatch-${l.letter})`} fill-opacity={0.75} class="edge" />
+            <g transform={`translate(${x - wide / 2} ${y})`}>
+              <rect class="letter" x={-wide / 2} y={-12} width={wide} height={24} rx={12} stroke={l.colour} />
+              <text class="letter" text-anchor="middle" y={5}>{letters}</text>
             </g>
           </g>
         );
       })}
+      {plan.drawing.natches.map((n, i) => <circle key={i} class="natch" cx={X(v, n.at[0])} cy={Y(v, n.at[1])} r={n.radius * v.k} />)}
     </g>
   );
 }
 
-/** Where a part's letter stands: by its outer face, half way up that face. */
-function letterAt(v: View, rings: readonly (readonly (readonly [number, number])[])[]): [number, number] {
-  const all = rings.flat();
-  const r = Math.max(...all.map((p) => p[0]));
-  const face = all.filter((p) => p[0] > r - 1e-6).map((p) => p[1]);
-  return [X(v, r) - 20, Y(v, (Math.min(...face) + Math.max(...face)) / 2)];
+/** Where a part's letter ends: by its outer face, half way up that face. */
+function letterAt(v: View, outline: readonly At[]): [number, number] {
+  const r = Math.max(...outline.map((p) => p[0]));
+  const face = outline.filter((p) => p[0] > r - 1).map((p) => p[1]);
+  return [X(v, r) - 8, Y(v, (Math.min(...face) + Math.max(...face)) / 2)];
 }
 
 function Pot({ v, plan }: { v: View; plan: Plan }) {
-  const { outer, inner, corners } = plan.drawing;
-  const rim = outer[outer.length - 1]!;
-  const wall = inner.length > 1 ? [...outer, ...[...inner].reverse()] : outer;
+  const { contour, lift } = plan.drawing;
+  const inner = plan.drawing.inner ?? [];
+  const rim = contour[contour.length - 1]!;
+  const seen: At[] = contour.slice(standing(contour)); // from the side the foot's recess is hidden
+  const wall = inner.length > 1 ? [...contour, ...[...inner].reverse()] : contour;
+  const edges = now().planned!.form.outer.filter((n) => n.corner && n.r > 0).map((n): At => [n.r * plan.scale, n.z * plan.scale + lift]);
   return (
     <g class="pot">
-      <path class="body" d={path(v, [[0, outer[0]![1]], ...outer, [0, rim[1]]], true, -1)} />
-      <path
-        class="edges"
-        d={corners.map((i) => outer[i]!).filter((p) => p[0] > 0).map((p) => `M${X(v, -p[0])} ${Y(v, p[1])}H${v.x0}`).join("")}
-      />
-      <path class="outline" d={path(v, outer, false, -1)} />
+      <path class="body" d={path(v, [[0, seen[0]![1]], ...seen, [0, rim[1]]], true, -1)} />
+      <path class="edges" d={edges.filter((p) => p[0] >= seen[0]![0] - 0.01).map((p) => `M${X(v, -p[0])} ${Y(v, p[1])}H${v.x0}`).join("")} />
+      <path class="outline" d={path(v, [[0, seen[0]![1]], ...seen], false, -1)} />
       <path class="clay" d={path(v, wall, inner.length > 1)} />
-      <path class="outline" d={path(v, outer)} />
+      <path class="outline" d={path(v, contour)} />
     </g>
   );
 }
 
-/** The wall of the elevation in the colour of its draft. */
-function Draft({ v, plan }: { v: View; plan: Plan }) {
-  const { outer, wall } = plan.drawing;
+/** The index of the point on which the pot stands farthest out. */
+function standing(contour: readonly At[]): number {
+  let at = 0;
+  contour.forEach((p, i) => { if (p[1] <= contour[at]![1]) at = i; });
+  return at;
+}
+
+/** The wall of the elevation in the colour of its draft, to the whole degree,
+ *  as far as the part that is looked at holds it. */
+function Draft({ v, plan, scheme }: { v: View; plan: Plan; scheme: Scheme }) {
+  const { contour, stretches } = plan.drawing;
+  const runs: { colour: string; at: At[] }[] = [];
+  const only = scheme.parts.find((p) => p.name === now().part) ?? scheme.parts[0]!;
+  for (const part of scheme.parts) {
+    if (part.sector && part.name !== "A") continue; // side parts are alike
+    if (only.name !== part.name && !(only.sector && part.sector)) continue;
+    const [from, to] = held(plan, part);
+    for (let i = from; i < to; i++) {
+      const a = contour[i]!, b = contour[i + 1]!;
+      const colour = draftColour(Math.round(stretches[i]!.draft[pullOf(part)])), last = runs[runs.length - 1];
+      if (last?.colour === colour && last.at[last.at.length - 1] === a) last.at.push(b);
+      else runs.push({ colour, at: [a, b] });
+    }
+  }
   return (
     <g class="draft">
-      {wall.map((s, i) => {
-        const a = outer[i]!, b = outer[i + 1];
-        if (!b || (now().part !== null && s.part !== now().part)) return null;
-        return (
-          <line
-            key={i} x1={X(v, -a[0])} y1={Y(v, a[1])} x2={X(v, -b[0])} y2={Y(v, b[1])}
-            stroke={draftColour(s.draft)} class={s.draft < 0 ? "under" : ""}
-          />
-        );
-      })}
+      <path class="rim" d={runs.map((r) => path(v, r.at, false, -1)).join("")} />
+      {runs.map((r, i) => <path key={i} d={path(v, r.at, false, -1)} stroke={r.colour} />)}
+    </g>
+  );
+}
+
+/** What the two halves are, and where the spare is trimmed off. */
+function Captions({ v, plan }: { v: View; plan: Plan }) {
+  const mouth = plan.drawing.opening[0], y = Y(v, v.bottom) + 18;
+  return (
+    <g class="captions">
+      <text x={v.x0 - 10} y={y} text-anchor="end">{w.elevation}</text>
+      <text x={v.x0 + 10} y={y}>{w.section}</text>
+      {mouth && plan.drawing.opening.length > 1 && (
+        <>
+          <path d={`M${v.x0} ${Y(v, mouth[1])}H${X(v, mouth[0])}`} />
+          <text x={v.x0 + 8} y={Y(v, mouth[1]) - 6}>{w.trimLine}</text>
+        </>
+      )}
     </g>
   );
 }
 
 function Seams({ v, plan }: { v: View; plan: Plan }) {
+  const { parts } = plan.drawing;
+  const lines = parts.flatMap((a, i) => parts.slice(i + 1).map((b) => seam(a.outline, b.outline))).filter((s) => s.length > 1);
   return (
     <g class="seams">
-      {plan.drawing.seams.map((s, i) => {
-        const z = s[0]![1];
+      {lines.map((s, i) => {
+        const [r, z] = s[0]!, out = s[s.length - 1]!;
         return (
           <g key={i}>
             <path d={path(v, s)} />
-            <path d={`M${X(v, -s[0]![0])} ${Y(v, z)}H${v.x0}`} class="behind" />
-            <text x={X(v, v.block) + 6} y={Y(v, s[s.length - 1]![1]) + 4}>{show(z, 1)}<title>{w.seam(withUnit(z, "mm"))}</title></text>
+            <path d={`M${X(v, -r)} ${Y(v, z)}H${v.x0}`} class="behind" />
+            <text x={X(v, v.block) + 6} y={Y(v, out[1]) + 4}>{show(z, 1)}<title>{w.seam(withUnit(z, "mm"))}</title></text>
           </g>
         );
       })}

@@ -27,7 +27,7 @@ export function NumberField(p: NumberProps) {
   const id = useId();
   const [draft, setDraft] = useState<string | null>(null);
   const bad = draft !== null && !(draft.trim() === "" && p.empty) && read(draft, p.length) === null;
-  const fault = now().fault?.field === p.field ? now().fault!.message : null;
+  const fault = now().faults.find((f) => f.field === p.field)?.message ?? null;
   const message = bad ? w.notNumber : fault;
   const words = w.changed(p.label.toLowerCase());
   const input = (

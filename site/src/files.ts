@@ -2,7 +2,7 @@
 // comes in is read by the core; what it cannot read is told, and the job on the
 // bench stays as it is.
 import type { Fault, Job } from "./contract";
-import { coreOf, now, parse, replace, say, set } from "./state";
+import { coreOf, edit, faults, now, parse, replace, say, set, settle } from "./state";
 import { canonical } from "./storage";
 import { w } from "./words";
 
@@ -35,8 +35,8 @@ export async function take(text: string, from: string): Promise<void> {
   if (start.startsWith("{")) return openJob(text, from);
   if (start.startsWith("<")) {
     set({ tab: "form" });
-    const fault = await read({ kind: "svg", text, units: "mm" }, w.stepOpened(from));
-    if (fault) say(fault.message);
+    const [fault] = await read({ kind: "svg", text, units: "mm" }, w.stepOpened(from));
+    if (fault) say(w.notOpened(from, fault.message));
     return;
   }
   set({ tab: "form", rows: { ...now().rows, text, units: "", open: true, faults: [] } });
@@ -44,20 +44,35 @@ export async function take(text: string, from: string): Promise<void> {
 }
 
 async function openJob(text: string, from: string): Promise<void> {
-  const fault = await read({ kind: "job", text }, w.stepOpened(from), true);
+  const [fault] = await read({ kind: "job", text }, w.stepOpened(from), true);
   if (fault) say(w.notOpened(from, fault.message));
 }
 
-/** Lets the core read a text; on success its job is on the bench, else the
- *  fault comes back and nothing changes. */
-export async function read(request: object, words: string, saved = false): Promise<Fault | null> {
+/** Lets the core read a text; on success its job is on the bench, else all its
+ *  faults come back and nothing changes. */
+export async function read(request: object, words: string, saved = false): Promise<Fault[]> {
   const a = await coreOf().ask("read", request);
-  if (!a) return null;
+  if (!a) return [];
   const reply = parse<{ job: Job }>(a.reply);
-  if ("error" in reply) return reply.error;
+  if ("error" in reply) return faults(reply);
   replace(reply.job, words, saved);
   say(words, true);
-  return null;
+  return [];
+}
+
+/** Puts typed rows in place of the form; everything else of the job stays. */
+export async function readRows(text: string, units: string, across: string): Promise<Fault[]> {
+  const a = await coreOf().ask("read", { kind: "coordinates", text, units, across });
+  if (!a) return [];
+  const reply = parse<{ job: Job }>(a.reply);
+  if ("error" in reply) return faults(reply);
+  edit(w.rowsStep, "", (j) => {
+    j.form.outer = reply.job.form.outer;
+    j.mold.partingHeights = null;
+  });
+  settle();
+  set({ node: null });
+  return [];
 }
 
 /** Drop and paste anywhere on the page, except into a field. */

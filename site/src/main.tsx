@@ -26,7 +26,7 @@ function run(): void {
   if (last === undefined) say(w.noStorage);
   if (location.hash.startsWith("#job=")) {
     void fromLink(location.hash).then(async (t) => {
-      const fault = t === null ? null : await read({ kind: "job", text: t }, w.stepOpened(w.link.toLowerCase()));
+      const [fault] = t === null ? [] : await read({ kind: "job", text: t }, w.stepOpened(w.link.toLowerCase()));
       if (t === null) say(w.badLink);
       else if (fault) say(fault.message);
     });

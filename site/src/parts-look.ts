@@ -4,21 +4,20 @@
 
 export interface Look { letter: string; colour: string; angle: number; gap: number; cross: boolean }
 
-const looks: Record<string, Look> = {
+const axial: Record<string, Look> = {
   lower: { letter: "L", colour: "#0072B2", angle: 45, gap: 7, cross: false },
   upper: { letter: "U", colour: "#E69F00", angle: -45, gap: 7, cross: false },
-  sideA: { letter: "A", colour: "#009E73", angle: 0, gap: 6, cross: false },
-  sideB: { letter: "B", colour: "#CC79A7", angle: 90, gap: 6, cross: false },
-  sideC: { letter: "C", colour: "#56B4E9", angle: 20, gap: 6, cross: false },
-  sideD: { letter: "D", colour: "#D55E00", angle: -20, gap: 6, cross: false },
-  core: { letter: "K", colour: "#F0E442", angle: 45, gap: 8, cross: true },
+  core: { letter: "core", colour: "#F0E442", angle: 45, gap: 8, cross: true },
 };
+const side = [["#009E73", 0], ["#CC79A7", 90], ["#56B4E9", 20], ["#D55E00", -20]] as const;
 
-/** The look of a part by its name in the plan: lower, upper, core, or a side
- *  part, whose name ends in its letter. */
+/** The look of a part by its name in the plan: lower, upper, core, or the letter
+ *  of a side part. From the fifth side part on, colours come again, hatched
+ *  crosswise. */
 export function look(name: string): Look {
-  const side = /([A-D])$/.exec(name);
-  return looks[side ? "side" + side[1] : name] ?? looks["core"]!;
+  const known = axial[name];
+  if (known) return known;
+  const i = Math.max(0, name.charCodeAt(0) - 65);
+  const [colour, angle] = side[i % side.length]!;
+  return { letter: name, colour, angle, gap: 6, cross: i >= side.length };
 }
-
-export const key = (name: string): string => look(name).letter;

@@ -13,9 +13,12 @@ export type Tab = "form" | "release" | "parts" | "tooling" | "casting" | "sheets
 export interface State {
   job: Job;
   plan: Plan | null;
-  /** The job that plan answers; another than job while the core works or refuses. */
+  /** The job that plan is of, and the last job that the core has answered,
+   *  with a plan or with faults; another than job while it works. */
   planned: Job | null;
-  fault: Fault | null;
+  answered: Job | null;
+  /** What the core has against the job; empty where there is a plan. */
+  faults: Fault[];
   progress: Progress | null;
   slow: boolean;
   tab: Tab;
@@ -48,7 +51,7 @@ export function begin(job: Job, storage: boolean, c: Core, render: () => void): 
   draw = render;
   history = new History(job);
   state = {
-    job, plan: null, planned: null, fault: null, progress: null, slow: false,
+    job, plan: null, planned: null, answered: null, faults: [], progress: null, slow: false,
     tab: "form", node: null, part: null, saved: null, storage, toast: null,
     rows: { text: "", units: "", across: "radius", open: false, faults: [] },
   };
@@ -122,12 +125,17 @@ function replan(): void {
     clearTimeout(slowTimer);
     slowTimer = 0;
     const reply = parse<Plan>(a.reply);
-    if ("error" in reply) set({ fault: reply.error, slow: false });
-    else set({ plan: reply, planned: job, fault: null, slow: false });
+    if ("error" in reply) set({ answered: job, faults: faults(reply), slow: false });
+    else set({ plan: reply, planned: job, answered: job, faults: [], slow: false });
   });
 }
 
-/** A reply as a value, or the fault it carries. */
-export function parse<T>(reply: string): T | { error: Fault } {
-  return JSON.parse(reply) as T | { error: Fault };
+export interface Refusal { error: Fault; errors?: Fault[] }
+
+/** A reply as a value, or what the core has against the request. */
+export function parse<T extends object>(reply: string): T | Refusal {
+  return JSON.parse(reply) as T | Refusal;
 }
+
+/** Every fault of a refusal, the first first. */
+export const faults = (r: Refusal): Fault[] => r.errors ?? [r.error];

@@ -1,7 +1,7 @@
 // From mm in the half-plane to pixels on the screen: one scale for both
 // directions, so that proportions are true. The elevation lies left of the axis,
 // the section, with the plaster around it, right.
-import type { Plan } from "./contract";
+import type { At, Part, Plan } from "./contract";
 
 export interface View {
   width: number; height: number;
@@ -19,12 +19,10 @@ const ROOM = { left: 52, right: 46, top: 44, bottom: 44 };
 export function fit(plan: Plan, width: number, height: number): View {
   let block = plan.size.maxRadius, bottom = 0, top = plan.size.height;
   for (const p of plan.drawing.parts) {
-    for (const ring of p.rings) {
-      for (const [r, z] of ring) {
-        block = Math.max(block, r);
-        bottom = Math.min(bottom, z);
-        top = Math.max(top, z);
-      }
+    for (const [r, z] of p.outline) {
+      block = Math.max(block, r);
+      bottom = Math.min(bottom, z);
+      top = Math.max(top, z);
     }
   }
   const pot = plan.size.maxRadius;
@@ -59,3 +57,21 @@ export function tick(v: View, least: number): number {
   for (const m of [1, 2, 5]) if (m * ten >= want) return m * ten;
   return 10 * ten;
 }
+
+const same = (a: At, b: At) => a[0] === b[0] && a[1] === b[1];
+
+/** The seam between two parts' outlines: the points they share, from the pot outward. */
+export function seam(a: readonly At[], b: readonly At[]): At[] {
+  return a.filter((p) => b.some((q) => same(p, q))).sort((p, q) => p[0] - q[0]);
+}
+
+/** The pieces of the contour that a part holds: from and to, as indices. */
+export function held(plan: Plan, part: Part): [number, number] {
+  const { contour, parts } = plan.drawing;
+  const outline = (parts.find((p) => p.name === part.name) ?? parts.find((p) => p.name === "A"))?.outline ?? [];
+  const on = contour.map((p, i) => (outline.some((q) => same(p, q)) ? i : -1)).filter((i) => i >= 0);
+  return on.length ? [on[0]!, on[on.length - 1]!] : [0, 0];
+}
+
+/** Which of the three pulls a part has, as the index of its draft in a stretch. */
+export const pullOf = (part: Part): 0 | 1 | 2 => (part.pull[2] < 0 ? 0 : part.pull[2] > 0 ? 1 : 2);

@@ -21,7 +21,7 @@ export const w = {
   linkCopied: "Link copied. It carries the whole job and is sent to nobody.",
   linkShown: "The link now stands in the address bar. It carries the whole job.",
   badLink: "The link carries no whole job; it may have been cut short. Ask for it again.",
-  stepOpened: (s: string) => `opened ${s}`,
+  stepOpened: (s: string) => `Opened ${s}`,
   notOpened: (s: string, why: string) => `${s} was not opened: ${why} The pot on the bench is unchanged.`,
   dropped: "what you dropped", pasted: "what you pasted",
   dropHere: "Drop a saved job, a drawing or rows of coordinates",
@@ -32,15 +32,7 @@ export const w = {
   starting: "Setting up the bench…",
   parts: (n: number) => `${count[n] ?? n} part${n === 1 ? "" : "s"}`,
   verdict: { clear: "Clear", rubs: "Rubs", catches: "Catches" },
-  verdictFull: {
-    clear: "Every part pulls free.",
-    rubs: "It comes off, but rubs.",
-    catches: "It does not come off.",
-  },
-  partedAt: (zs: string[]) => `parted ${zs.join(" and ")} above the foot`,
-  catchesBy: (name: string, d: string, z: string) => `The ${name} catches by ${d} at ${z}.`,
-  rubsBy: (name: string, p: string, deg: string) => `On the ${name}, ${p} of the wall has less than ${deg} of draft.`,
-  plasterNeeded: (m: string) => `Plaster ${m}.`,
+  partName: (name: string) => (name === "lower" || name === "upper" ? `${name} part` : name === "core" ? "core" : `side part ${name}`),
   cannotPlan: "No plan yet.",
   stillShown: "The drawing shows the last form that could be planned.",
   next: "Next",
@@ -60,11 +52,11 @@ export const w = {
     `Node ${i} of ${n}, radius ${r}, height ${z}, ${kind}`,
   node: (i: number) => `Node ${i}`,
   noNode: "Select a node on the drawing or in the table to move it.",
-  corner: "corner", smooth: "smooth", makeCorner: "Corner", makeSmooth: "Smooth",
+  corner: "corner", smooth: "smooth", makeCorner: "make it a corner", makeSmooth: "make it smooth",
   addAfter: "Add after", remove: "Remove",
   moved: (i: number) => `node ${i} moved`, added: (i: number) => `node added after ${i}`,
   removed: (i: number) => `node ${i} removed`, turned: (i: number) => `node ${i} corner or smooth`,
-  elevation: "Elevation", section: "Section",
+  elevation: "elevation", section: "section", trimLine: "trim line",
   seam: (z: string) => `seam ${z}`,
   catchMark: (d: string) => `catches ${d}`, trapMark: (d: string) => `trap ${d}`,
   clay: "clay", slip: "slip",
@@ -103,7 +95,6 @@ export const w = {
   schemes: "Ways to part this form", chosen: "chosen", auto: "Choose for me",
   autoHint: "the fewest parts that pull clear",
   useThis: "Use this", whyTitle: "Why not fewer",
-  scheme: (id: string) => schemeWords(id),
   order: "Take the mold apart in this order", heights: "Parting height",
   heightsAuto: "as planned", sides: "Side parts", sidesAuto: "as planned", natches: "Natches",
   natchesHint: "domes and sockets in the seams, so that the mold closes one way only",
@@ -111,7 +102,7 @@ export const w = {
   plasterWall: "Plaster, least wall", plasterBase: "Plaster, base",
   fillHole: "Fill hole, across", drainHole: "Drain hole, across",
   pull: { down: "pulls down", up: "pulls up", side: "pulls sideways" },
-  chose: (s: string) => `scheme: ${s}`,
+  advised: "advised", chose: (s: string) => `scheme: ${s}`,
 
   // tooling
   printsTitle: "Pieces to print", piece: "Piece", pieceSize: "Size, mm", pieceVolume: "Volume", fit: "Bed",
@@ -134,6 +125,7 @@ export const w = {
   } as Record<string, string>,
   wall: "Wall of the cast, wet", slipDensity: "Slip weighs", solidsDensity: "Clay weighs, dry and solid",
   testWall: "A trial gave a wall of", testMinutes: "after", how: "How",
+  allFigures: "Every figure, and how it comes about",
   slipSettings: "Slip and wall", plasterSettings: "Plaster",
 
   // sheets
@@ -148,16 +140,3 @@ export const w = {
   cautions: "Before you start", notNumber: "Write a number, such as 12.5 or 12,5.",
   changed: (s: string) => `${s} changed`,
 };
-
-/** A scheme id in words: "sides3+lower" is "three side parts and a lower part". */
-function schemeWords(id: string): string {
-  if (id === "one") return "lower part alone";
-  if (id === "two") return "lower and upper part";
-  if (id === "core") return "with a core";
-  const m = /^sides(\d)(\+lower)?(\+upper)?$/.exec(id);
-  if (!m) return id;
-  const list = [`${count[Number(m[1])]!.toLowerCase()} side parts`];
-  if (m[2]) list.push("a lower part");
-  if (m[3]) list.push("an upper part");
-  return list.length === 3 ? `${list[0]}, ${list[1]} and ${list[2]}` : list.join(" and ");
-}

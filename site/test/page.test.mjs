@@ -99,9 +99,11 @@ onPage("12,5 and 12.5 are the same number; a word is named under its field and k
 onPage("a fault of the form is said in the verdict line, under its field, and undo heals it", async (page) => {
   const was = await verdict(page);
   const field = page.getByLabel("Node 4, Radius, mm");
-  await field.fill("900000");
+  await field.fill("-5");
   await page.locator(".verdict.fault").waitFor();
   assert.match(await page.locator(".verdict p").innerText(), /^No plan yet\./);
+  const said = page.locator(`[id="${await field.getAttribute("aria-describedby")}"]`);
+  assert.match(await page.locator(".verdict p").innerText(), new RegExp((await said.innerText()).slice(0, 20)));
   assert.equal(await page.locator(".drawing .mold").count(), 1);
   await field.blur();
   await page.getByRole("button", { name: "Undo", exact: true }).first().click();
@@ -163,7 +165,7 @@ onPage("fifty rapid edits end with the plan of the last", async (page) => {
 onPage("schemes are listed with verdicts, and one can be taken", async (page) => {
   await page.locator("#tab-parts").click();
   const list = page.locator(".schemes li");
-  assert.ok(await list.count() >= 3);
+  await until(async () => await list.count() >= 3, "true");
   await list.filter({ hasText: "One part" }).locator("input").check();
   assert.match(await verdict(page), /^One part\./);
 });

@@ -6,7 +6,7 @@ import { mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { dist, startCore } from "./core.mjs";
 
-const sample = readFileSync(new URL("../../testdata/samples/harbour-jar.json", import.meta.url), "utf8");
+const sample = readFileSync(new URL("../samples/harbour-jar.json", import.meta.url), "utf8");
 const core = await startCore();
 const must = (op, request) => {
   const a = core.ask(op, request);
@@ -36,7 +36,7 @@ for (const what of ["prints", "plaster"]) {
   const { files, blobs } = must("solids", { job, what, as: "stl" });
   files.forEach((f, i) => write(f.name, blobs[i]));
 }
-console.log(`${job.name}: ${plan.headline}`);
+console.log(`${job.name}: ${plan.verdict}`);
 console.log(written.join("\n"));
 
 const page = join(dist, "moldwright.html");

@@ -1,9 +1,10 @@
 // The Casting panel: what to weigh out for each part, and what the cast needs,
 // weighs and holds, each figure with how it comes about where the core says so.
-import type { Plan } from "../contract";
+import { useEffect, useState } from "preact/hooks";
+import type { Plan, Row } from "../contract";
 import { NumberField, Section } from "../fields";
 import { mass, show, volume, withUnit } from "../numbers";
-import { now } from "../state";
+import { coreOf, now, parse } from "../state";
 import { chosen, partName } from "../verdict";
 import { w } from "../words";
 import { Tag } from "./parts";
@@ -35,11 +36,12 @@ export function CastingPanel({ plan }: { plan: Plan }) {
       <Section title={w.slipTitle}>
         <dl class="figures">
           {Object.entries(shape).map(([k, f]) => {
-            const x = plan.casting[k];
-            return typeof x === "number" && <div key={k}><dt>{w.figures[k]}</dt><dd>{f(x)}</dd></div>;
+            const x = plan.casting[k] as number;
+            return <div key={k}><dt>{w.figures[k]}</dt><dd>{f(x)}</dd></div>;
           })}
         </dl>
       </Section>
+      <All />
       <Section title={w.slipSettings}>
         <div class="row">
           <NumberField length label={w.wall} unit="mm" field="clay.wall" value={job.clay.wall} set={(j, x) => { j.clay.wall = x; }} />
@@ -56,5 +58,40 @@ export function CastingPanel({ plan }: { plan: Plan }) {
         </aside>
       )}
     </>
+  );
+}
+
+/** Every figure in groups, each with its formula, its source and how far to
+ *  trust it. Asked for once opened, and again for each new job. */
+function All() {
+  const { job } = now();
+  const [open, setOpen] = useState(false);
+  const [rows, setRows] = useState<Row[]>([]);
+  useEffect(() => {
+    if (!open) return;
+    let gone = false;
+    void coreOf().ask("figures", { job }).then((a) => {
+      const reply = a && parse<{ rows: Row[] }>(a.reply);
+      if (!gone && reply && !("error" in reply)) setRows(reply.rows);
+    });
+    return () => { gone = true; };
+  }, [open, job]);
+  return (
+    <details class="all" onToggle={(e) => setOpen(e.currentTarget.open)}>
+      <summary>{w.allFigures}</summary>
+      {[...new Set(rows.map((r) => r.group))].map((g) => (
+        <table key={g}>
+          <caption>{g}</caption>
+          <tbody>
+            {rows.filter((r) => r.group === g).map((r) => (
+              <tr key={r.key}>
+                <th scope="row">{r.label}<span class="hint how">{r.formula}. {r.source}. <em>{r.status}</em></span></th>
+                <td class="num">{r.unit ? withUnit(r.value, r.unit, r.digits) : show(r.value, r.digits)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      ))}
+    </details>
   );
 }

@@ -9,14 +9,13 @@ import { Rows } from "./rows";
 
 export function FormPanel() {
   const { job, plan } = now();
-  const fired = 1 - (1 - (1 - job.clay.dryingShrinkage / 100) * (1 - job.clay.firingShrinkage / 100));
-  const line = (f: number) => w.sizeLine(withUnit(plan!.size.height * f, "mm"), withUnit(plan!.size.maxRadius * 2 * f, "mm"));
+  const line = (height: number, radius: number) => w.sizeLine(withUnit(height, "mm"), withUnit(2 * radius, "mm"));
   return (
     <>
       {plan && (
         <dl class="figures">
-          <div><dt>{w.sizeFired}</dt><dd>{line(fired)}</dd></div>
-          <div><dt>{w.sizeWet}</dt><dd>{line(1)}</dd></div>
+          <div><dt>{w.sizeFired}</dt><dd>{line(plan.size.firedHeight, plan.size.firedRadius)}</dd></div>
+          <div><dt>{w.sizeWet}</dt><dd>{line(plan.size.height, plan.size.maxRadius)}</dd></div>
           <div><dt>{w.capacity}</dt><dd>{volume(plan.size.capacityFired)}</dd></div>
         </dl>
       )}
@@ -56,7 +55,7 @@ function Coordinates() {
             <td><NumberField bare length label={`${w.node(i + 1)}, ${w.radius}`} field={`form.outer[${i}].r`} value={n.r} set={(j, x) => { j.form.outer[i]!.r = x; }} /></td>
             <td><NumberField bare length label={`${w.node(i + 1)}, ${w.height}`} field={`form.outer[${i}].z`} value={n.z} set={(j, x) => { j.form.outer[i]!.z = x; }} /></td>
             <td>
-              <button type="button" class="small" aria-label={`${w.node(i + 1)}: ${n.corner ? w.makeSmooth : w.makeCorner}`} onClick={() => turnNode(i)}>
+              <button type="button" class="small" aria-label={`${w.node(i + 1)}: ${nodeKind(n)}, ${n.corner ? w.makeSmooth : w.makeCorner}`} onClick={() => turnNode(i)}>
                 <span class={n.corner ? "dot square" : "dot"} />{nodeKind(n)}
               </button>
             </td>

@@ -3,7 +3,7 @@
 import type { Plan, Scheme } from "../contract";
 import { Check, Choice, NumberField, Section } from "../fields";
 import { Icon } from "../icons";
-import { mass, show, withUnit } from "../numbers";
+import { mass, show } from "../numbers";
 import { look } from "../parts-look";
 import { edit, now, settle } from "../state";
 import { partName } from "../verdict";
@@ -11,8 +11,8 @@ import { w } from "../words";
 
 export function PartsPanel({ plan }: { plan: Plan }) {
   const { job } = now();
-  const use = (id: string) => {
-    edit(w.chose(id === "auto" ? w.auto.toLowerCase() : w.scheme(id)), "", (j) => {
+  const use = (id: string, name: string) => {
+    edit(w.chose(name), "", (j) => {
       j.mold.scheme = id;
       j.mold.partingHeights = null;
     });
@@ -22,11 +22,11 @@ export function PartsPanel({ plan }: { plan: Plan }) {
     <>
       <Section title={w.schemes}>
         <ul class="schemes">
-          <li class={job.mold.scheme === "auto" ? "on" : ""}>
-            <label><input type="radio" name="scheme" checked={job.mold.scheme === "auto"} onChange={() => use("auto")} />
+          <li>
+            <label><input type="radio" name="scheme" checked={job.mold.scheme === "auto"} onChange={() => use("auto", w.auto.toLowerCase())} />
               <span class="what"><b>{w.auto}</b><span class="hint">{w.autoHint}</span></span></label>
           </li>
-          {plan.schemes.map((s) => <SchemeRow key={s.id} s={s} on={job.mold.scheme === s.id} used={plan.chosen === s.id} use={() => use(s.id)} />)}
+          {plan.schemes.map((s) => <SchemeRow key={s.id} s={s} on={job.mold.scheme === s.id} used={plan.chosen === s.id} advised={plan.advised === s.id} use={() => use(s.id, s.name)} />)}
         </ul>
       </Section>
       {plan.whyNotFewer && <Section title={w.whyTitle}><p>{plan.whyNotFewer}</p></Section>}
@@ -41,31 +41,23 @@ export function PartsPanel({ plan }: { plan: Plan }) {
   );
 }
 
-function SchemeRow({ s, on, used, use }: { s: Scheme; on: boolean; used: boolean; use: () => void }) {
-  const plaster = s.parts.reduce((sum, p) => sum + p.plaster, 0);
+interface RowProps { s: Scheme; on: boolean; used: boolean; advised: boolean; use: () => void }
+
+function SchemeRow({ s, on, used, advised, use }: RowProps) {
   return (
-    <li class={on || used ? "on" : ""}>
+    <li class={used ? "on" : ""}>
       <label>
         <input type="radio" name="scheme" checked={on} onChange={use} />
-        <span class="what">
-          <b>{w.parts(s.count)}</b> {w.scheme(s.id)}
-          <span class="hint">{s.why ?? reason(s)} {used && <em>{w.chosen}</em>}</span>
-        </span>
+        <span class="what"><b>{w.parts(s.count)}:</b> {s.name} {used ? <em>{w.chosen}</em> : advised && <em>{w.advised}</em>}</span>
         <span class={`badge ${s.verdict}`}><Icon name={s.verdict} />{w.verdict[s.verdict]}</span>
-        <span class="num">{mass(plaster)}</span>
+        <span class="num">{mass(s.plaster)}</span>
+        {s.verdict !== "clear" && <span class="hint">{sentence(s.against)}</span>}
       </label>
     </li>
   );
 }
 
-/** Why a scheme has its verdict, from its worst part. */
-function reason(s: Scheme): string {
-  const worst = s.parts.find((p) => p.verdict === s.verdict);
-  if (!worst || s.verdict === "clear") return w.verdictFull[s.verdict];
-  if (s.verdict === "rubs") return w.rubsBy(partName(worst.name), withUnit(worst.rubShare, "%", 0), `${show(now().job.rules.leastDraft)}°`);
-  const c = worst.catches.reduce((a, b) => (b.depth > a.depth ? b : a), worst.catches[0]!);
-  return c ? w.catchesBy(partName(worst.name), withUnit(c.depth, "mm"), withUnit(c.zFrom, "mm", 0)) : w.verdictFull.catches;
-}
+const sentence = (s: string): string => (s ? s[0]!.toUpperCase() + s.slice(1) + "." : "");
 
 export function Tag({ name }: { name: string }) {
   const l = look(name);

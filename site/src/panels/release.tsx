@@ -50,7 +50,7 @@ function Bands({ part }: { part: Part }) {
       <table class="bands">
         <thead><tr><th scope="col">{w.draftLegend}</th><th scope="col" colSpan={2}>{w.area}</th></tr></thead>
         <tbody>
-          {part.draftBands.map((b) => (
+          {part.draftBands.filter((b) => b.area >= 0.05).map((b) => (
             <tr key={b.from}>
               <th scope="row">{b.to <= 0 ? w.underDraft : w.draftRange(show(b.from, 0) + "°", show(b.to, 0) + "°")}</th>
               <td class="bar"><span style={{ width: `${(100 * b.area) / most}%`, background: draftColour(Math.min((b.from + b.to) / 2, FULL)) }} /></td>

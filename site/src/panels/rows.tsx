@@ -1,8 +1,7 @@
 // The box for rows of coordinates. It keeps what was typed until it reads well,
 // asks for the unit, and lists every bad row by its line with the remedy.
 import { useId } from "preact/hooks";
-import type { Fault } from "../contract";
-import { read } from "../files";
+import { readRows } from "../files";
 import { Choice } from "../fields";
 import { now, set } from "../state";
 import { w } from "../words";
@@ -13,11 +12,8 @@ export function Rows() {
   const put = (patch: Partial<typeof rows>) => set({ rows: { ...now().rows, ...patch } });
   const use = async () => {
     if (!rows.units) return put({ faults: [{ code: "unit", message: w.rowsNeedUnit }] });
-    const fault = await read(
-      { kind: "coordinates", text: rows.text, units: rows.units, diameter: rows.across === "diameter", job: now().job },
-      w.rowsStep,
-    );
-    if (fault) put({ faults: list(fault) });
+    const faults = await readRows(rows.text, rows.units, rows.across);
+    if (faults.length) put({ faults });
     else put({ text: "", faults: [], open: false });
   };
   return (
@@ -40,5 +36,3 @@ export function Rows() {
     </details>
   );
 }
-
-const list = (f: Fault): Fault[] => [f, ...(f.more ?? [])];
