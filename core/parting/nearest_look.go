@@ -1,0 +1,90 @@
+package parting
+
+import (
+	"moldwright/core/form"
+	"moldwright/core/job"
+	"moldwright/core/release"
+)
+
+// Mouth tells the radius in mm at which a closed form of the given greatest
+// radius opens into its fill hole.
+type Mouth func(j *job.Job, maxRadius float64) float64
+
+// look is a job's form, surveyed and judged as the plan does it.
+type look struct {
+	m   *form.Meridian
+	s   *release.Survey
+	end int // the contour ends at this point of the meridian
+	all []Scheme
+}
+
+// lookAt surveys the form and judges all schemes, or only the one with the id.
+// Errors are job.Faults of the form.
+func lookAt(j *job.Job, mouth Mouth, only string) (*look, error) {
+	m, err := form.Build(j)
+	if err != nil {
+		return nil, err
+	}
+	m.Cut(j.Mold.PartingHeights)
+	l := &look{m: m, end: len(m.Pts) - 1}
+	if m.Closed {
+		_, maxR := m.Extent()
+		l.end = m.CutMouth(mouth(j, maxR))
+	}
+	l.s = release.New(m)
+	w := Wanted{Heights: j.Mold.PartingHeights}
+	if j.Mold.Sides != nil {
+		w.Sides = *j.Mold.Sides
+	}
+	if only == "" {
+		l.all = Judge(l.s, l.end, RulesOf(j), w)
+		return l, nil
+	}
+	table := newLedger(l.s, l.end, RulesOf(j), nil)
+	for _, k := range kinds(0) {
+		if k.id() != only {
+			continue
+		}
+		if t, ok := table.search(k, w.Heights); ok {
+			l.all = append(l.all, table.scheme(k, t))
+		}
+	}
+	return l, nil
+}
+
+// scheme is the judged scheme with the id, or nil.
+func (l *look) scheme(id string) *Scheme {
+	if i := Index(l.all, id); i >= 0 {
+		return &l.all[i]
+	}
+	return nil
+}
+
+// clear tells whether the scheme with the id lets go.
+func (l *look) clear(id string) bool {
+	s := l.scheme(id)
+	return s != nil && s.Verdict == Clear
+}
+
+// rubShares is, for the stretch after each of n nodes, the share of its area
+// that has less than the draft in degrees when what comes before node peak is
+// pulled down and what comes after it up.
+func (l *look) rubShares(n, peak int, draft float64) []float64 {
+	area, rub := make([]float64, n), make([]float64, n)
+	node, edge := 0, release.NewEdges(draft)
+	for i := range l.end {
+		node = max(node, l.m.Node[i])
+		pull := release.Down
+		if node >= peak {
+			pull = release.Up
+		}
+		a, _ := release.SpanSurface(l.m, i, pull, 0, edge, rub[node:node+1])
+		area[node] += a
+	}
+	for i := range rub {
+		if area[i] > 0 {
+			rub[i] /= area[i]
+		}
+	}
+	return rub
+}
