@@ -27,7 +27,7 @@ export class Core {
 
   constructor(
     private readonly source: string,
-    private readonly packed: string,
+    private readonly packed: Promise<string>,
     private readonly onProgress: (p: Progress | null) => void,
   ) {}
 
@@ -42,7 +42,7 @@ export class Core {
       e.preventDefault();
       if (w === this.worker) this.restart(e.message);
     };
-    w.postMessage({ core: this.packed } satisfies ToWorker);
+    void this.packed.then((core) => w.postMessage({ core } satisfies ToWorker));
   }
 
   /** Asks the core; the answer always comes, a failure as {"error":…}. A plan

@@ -90,6 +90,10 @@ function Grid({ v }: { v: View }) {
 
 function Mold({ v, plan, scheme }: { v: View; plan: Plan; scheme: Scheme }) {
   const sides = scheme.parts.filter((p) => p.sector).map((p) => p.name);
+  const all = plan.drawing.natches, upright = all.find((n) => !n.level)?.azimuth;
+  const natches = all.filter((n, i) => (n.level // those of one upright seam, and one for each ring of a level seam
+    ? all.findIndex((m) => m.level && m.at[0] === n.at[0] && m.at[1] === n.at[1]) === i
+    : n.azimuth === upright));
   return (
     <g class="mold">
       {plan.drawing.parts.map((p) => {
@@ -108,7 +112,7 @@ function Mold({ v, plan, scheme }: { v: View; plan: Plan; scheme: Scheme }) {
           </g>
         );
       })}
-      {plan.drawing.natches.map((n, i) => <circle key={i} class="natch" cx={X(v, n.at[0])} cy={Y(v, n.at[1])} r={n.radius * v.k} />)}
+      {natches.map((n, i) => <circle key={i} class="natch" cx={X(v, n.at[0])} cy={Y(v, n.at[1])} r={n.radius * v.k} />)}
     </g>
   );
 }
@@ -125,7 +129,10 @@ function Pot({ v, plan }: { v: View; plan: Plan }) {
   const inner = plan.drawing.inner ?? [];
   const rim = contour[contour.length - 1]!;
   const seen: At[] = contour.slice(standing(contour)); // from the side the foot's recess is hidden
-  const wall = inner.length > 1 ? [...contour, ...[...inner].reverse()] : contour;
+  const mouth = plan.drawing.opening[0];
+  const open = mouth ? contour.findIndex((p) => p[0] === mouth[0] && p[1] === mouth[1]) : -1;
+  const cast = open > 0 ? contour.slice(0, open + 1) : contour; // a closed form is cast up to its fill hole
+  const wall = inner.length > 1 ? [...cast, ...[...inner].reverse()] : cast;
   const edges = now().planned!.form.outer.filter((n) => n.corner && n.r > 0).map((n): At => [n.r * plan.scale, n.z * plan.scale + lift]);
   return (
     <g class="pot">
@@ -133,7 +140,8 @@ function Pot({ v, plan }: { v: View; plan: Plan }) {
       <path class="edges" d={edges.filter((p) => p[0] >= seen[0]![0] - 0.01).map((p) => `M${X(v, -p[0])} ${Y(v, p[1])}H${v.x0}`).join("")} />
       <path class="outline" d={path(v, [[0, seen[0]![1]], ...seen], false, -1)} />
       <path class="clay" d={path(v, wall, inner.length > 1)} />
-      <path class="outline" d={path(v, contour)} />
+      <path class="edges" d={path(v, contour)} />
+      <path class="outline" d={path(v, cast)} />
     </g>
   );
 }
@@ -180,7 +188,7 @@ function Captions({ v, plan }: { v: View; plan: Plan }) {
       {mouth && plan.drawing.opening.length > 1 && (
         <>
           <path d={`M${v.x0} ${Y(v, mouth[1])}H${X(v, mouth[0])}`} />
-          <text x={v.x0 + 8} y={Y(v, mouth[1]) - 6}>{w.trimLine}</text>
+          <text x={v.x0 - 8} y={Y(v, mouth[1]) - 6} text-anchor="end">{w.trimLine}</text>
         </>
       )}
     </g>

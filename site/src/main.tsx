@@ -1,5 +1,6 @@
-// The start: paint the page with the job of the last visit, of the link or of
-// the sample, then let the worker unpack the core, then show the plan.
+// The start: while the browser still reads the packed core, which comes last in
+// the file, the page is painted with the job of the last visit, of the link or
+// of the sample, and the worker is made ready to unpack it.
 import { render } from "preact";
 import { App } from "./app";
 import type { Job } from "./contract";
@@ -17,10 +18,14 @@ function paint(): void { render(<App />, root); }
 
 function run(): void {
   const last = kept();
-  const core = new Core(text("worker"), text("core"), (progress) => set({ progress }));
+  const packed = new Promise<string>((resolve) => {
+    if (document.readyState !== "loading") resolve(text("core"));
+    else addEventListener("DOMContentLoaded", () => resolve(text("core")));
+  });
+  const core = new Core(text("worker"), packed, (progress) => set({ progress }));
+  core.start();
   begin(job(last) ?? structuredClone(samples[0]!), last !== undefined, core, paint);
   paint();
-  core.start();
   listen();
   addEventListener("keydown", keys);
   if (last === undefined) say(w.noStorage);
@@ -56,5 +61,4 @@ function keys(e: KeyboardEvent): void {
   e.preventDefault();
 }
 
-if (document.readyState === "loading") addEventListener("DOMContentLoaded", run);
-else run();
+run();

@@ -33,11 +33,13 @@ function die(e: unknown): void {
   scope.postMessage({ kind: "dead", message: e instanceof Error ? e.message : String(e) } satisfies FromWorker);
 }
 
+function fromBase64(text: string): Uint8Array<ArrayBuffer> {
+  const fast = (Uint8Array as unknown as { fromBase64?: (s: string) => Uint8Array<ArrayBuffer> }).fromBase64;
+  return fast ? fast(text) : Uint8Array.from(atob(text), (c) => c.charCodeAt(0));
+}
+
 async function start(packed: string): Promise<void> {
-  const text = atob(packed);
-  const bytes = new Uint8Array(text.length);
-  for (let i = 0; i < text.length; i++) bytes[i] = text.charCodeAt(i);
-  const unpacked = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"));
+  const unpacked = new Blob([fromBase64(packed)]).stream().pipeThrough(new DecompressionStream("gzip"));
   const go = new scope.Go();
   const answer = new Response(unpacked, { headers: { "Content-Type": "application/wasm" } });
   const { instance } = await WebAssembly.instantiateStreaming(answer, go.importObject);

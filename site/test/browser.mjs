@@ -15,7 +15,7 @@ const flags = [
 export const launch = () => chromium.launch({ executablePath: "/usr/bin/chromium", args: flags });
 
 /** A page opened and planned, in storage of its own; errors and requests are collected. */
-export async function open(browser, { width = 1280, height = 800, ...options } = {}) {
+export async function open(browser, { width = 1280, height = 800, init, ...options } = {}) {
   const context = await browser.newContext({ viewport: { width, height }, acceptDownloads: true, ...options });
   context.setDefaultTimeout(10_000);
   const page = await context.newPage();
@@ -23,6 +23,7 @@ export async function open(browser, { width = 1280, height = 800, ...options } =
   page.on("pageerror", (e) => seen.errors.push(String(e)));
   page.on("console", (m) => { if (m.type() === "error") seen.errors.push(m.text()); });
   context.on("request", (r) => { if (!/^(data|blob):/.test(r.url()) && r.url() !== address) seen.requests.push(r.url()); });
+  if (init) await page.addInitScript(init);
   await page.goto(address);
   await planned(page);
   return { context, page, seen };

@@ -1,0 +1,118 @@
+// The meshes as they are handed out, checked by others than the core: manifold
+// (closed, genus, overlap, the simulated pull) and admesh (nothing to repair).
+// All schemes of two pots, one foot that no pull frees and one waist, and some
+// schemes of the others.
+import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import { test } from "node:test";
+import { startCore } from "../tools/core.mjs";
+import { floorOf, Manifold, repairs, shared, solidOf, turned } from "./solids-help.mjs";
+
+const core = await startCore();
+const must = (op, request) => {
+  const a = core.ask(op, request);
+  assert.equal(a.error, undefined, a.error?.message);
+  return a;
+};
+
+/** mm3 that solids may share: what float32 loses on touching faces of 100 cm2 and more. */
+const NOISE = 1;
+const PULLS = [0.5, 2, 10, 100]; // mm
+
+function potJob(name) {
+  const text = readFileSync(new URL(`../../testdata/pots/${name}.txt`, import.meta.url), "utf8");
+  const { job } = must("read", { kind: "coordinates", text, units: "mm" });
+  job.name = name;
+  job.form.size = "mold";
+  return job;
+}
+
+const withScheme = (job, scheme) => ({ ...job, mold: { ...job.mold, scheme } });
+
+/** The handles that a plaster part is designed with: one where it goes round an opening. */
+const genus = (part, holdsAxis) => (part.sector || holdsAxis ? 0 : 1);
+
+function checkMold(job) {
+  const plan = must("plan", { job }), scheme = plan.schemes.find((s) => s.id === plan.chosen);
+  const { files, blobs } = must("solids", { job, what: "all", as: "stl" });
+  const of = (kind) => files.map((f, i) => ({ ...f, bytes: blobs[i] })).filter((f) => f.kind === kind);
+
+  const parts = new Map(scheme.parts.map((p) => [p.name, { ...p, solid: null }]));
+  for (const f of of("plaster")) parts.get(f.part).solid = solidOf(f.bytes);
+  for (const p of parts.values()) {
+    assert.ok(p.solid, `part ${p.name} has a mesh`);
+    const holdsAxis = !p.sector && plan.drawing.parts.find((d) => d.name === p.name).outline.some(([r]) => r === 0);
+    assert.equal(p.solid.genus(), genus(p, holdsAxis), `genus of part ${p.name}`);
+    assert.equal(p.solid.decompose().length, 1, `part ${p.name} is one piece`);
+  }
+  const [castFile] = of("cast");
+  const cast = solidOf(castFile.bytes);
+  assert.equal(cast.genus(), 0, "genus of the cast");
+
+  // Neighbours touch and no more; the cast lies in the cavity.
+  const list = [...parts.values()];
+  list.forEach((a, i) => {
+    assert.ok(shared(a.solid, cast) < NOISE, `part ${a.name} and the cast share ${shared(a.solid, cast)} mm3`);
+    for (const b of list.slice(i + 1)) {
+      assert.ok(shared(a.solid, b.solid) < NOISE, `parts ${a.name} and ${b.name} share ${shared(a.solid, b.solid)} mm3`);
+    }
+  });
+
+  // Parts, cast and openings fill the block, which is convex.
+  const block = Manifold.hull(list.map((p) => p.solid));
+  const plaster = Manifold.union(list.map((p) => p.solid));
+  const d = plan.drawing, top = d.opening.at(-1);
+  const openings = turned([...d.opening, [0, top[1]], [0, d.opening[0][1]]])
+    + (d.inner.length ? turned([...d.inner, [0, d.inner.at(-1)[1]]]) : 0);
+  const sum = list.reduce((v, p) => v + p.solid.volume(), 0) + cast.volume() + openings;
+  assert.ok(Math.abs(sum - block.volume()) < 1e-3 * block.volume(), `parts, cast and openings are ${sum} mm3, the block is ${block.volume()}`);
+
+  // The positive is what the plaster leaves free, without the gaps at natches.
+  const positive = block.subtract(plaster).decompose().sort((a, b) => b.volume() - a.volume())[0];
+  assert.ok(positive.volume() > cast.volume() - NOISE);
+
+  // Each part in turn, along its pull.
+  const left = new Map(parts), met = [];
+  for (const name of plan.order) {
+    const part = left.get(name);
+    left.delete(name);
+    const stays = Manifold.union([positive, ...[...left.values()].map((p) => p.solid)]);
+    for (const mm of PULLS) {
+      const moved = part.solid.translate(part.pull.map((x) => x * mm));
+      const v = shared(moved, stays);
+      if (v > NOISE) met.push(`${name} at ${mm} mm: ${v.toFixed(1)} mm3`);
+      moved.delete();
+    }
+    stays.delete();
+  }
+  assert.equal(left.size, 0, "the order names every part");
+  if (scheme.verdict === "catches") assert.notEqual(met.length, 0, "a scheme that catches meets something");
+  else assert.deepEqual(met, [], `a scheme that is said to be ${scheme.verdict} comes apart`);
+
+  // Prints: closed, on the bed, and each fits against its plaster.
+  for (const f of of("print")) {
+    const print = solidOf(f.bytes);
+    assert.equal(print.decompose().length, 1, `${f.name} is one piece`);
+    assert.ok(Math.abs(floorOf(print)) < 1e-6, `${f.name} rests on z = 0`);
+    const there = solidOf(f.bytes, f.toMold), part = parts.get(f.part).solid;
+    const v = shared(there, part);
+    assert.ok(v < NOISE, `${f.name} and part ${f.part} share ${v} mm3`);
+    assert.ok(there.minGap(part, 1) < 0.01, `${f.name} touches part ${f.part}`);
+  }
+
+  assert.deepEqual(repairs(files.map((f, i) => [f.name, blobs[i]])), [], "admesh finds nothing to repair");
+}
+
+const all = (plan) => plan.schemes.map((s) => s.id);
+const some = (plan) => [plan.chosen, plan.schemes.find((s) => s.verdict === "catches" && s.id !== plan.chosen)?.id].filter(Boolean);
+const pots = {
+  "dovetail-foot": all, "waisted-vase": all,
+  "round-jar": () => ["one", "two", "sides2", "sides3+lower+upper"],
+  "open-bowl": some, "straight-cylinder": some, "tall-vase": some, "tapered-foot": some,
+};
+for (const [name, schemes] of Object.entries(pots)) {
+  const job = potJob(name);
+  for (const id of schemes(must("plan", { job }))) {
+    test(`${name}, ${id}: sound, fits, fills the block, comes apart as judged`, () => checkMold(withScheme(job, id)));
+  }
+}
