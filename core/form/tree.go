@@ -63,6 +63,69 @@ func (t *Tree) visit(k int, b box, f func(int)) {
 	t.visit(2*k+1, b, f)
 }
 
+// First is the chord that a ray from p first meets, and how far off, mm; -1
+// and infinity where it meets none. The ray runs level (dr is 1 or -1, dz 0) or
+// upright (dr 0, dz 1 or -1). Chords that lie along the ray do not count.
+func (t *Tree) First(p Point, dr, dz int) (chord int, dist float64) {
+	chord, dist = -1, math.Inf(1)
+	t.first(1, p, dr, dz, &chord, &dist)
+	return chord, dist
+}
+
+func (t *Tree) first(k int, p Point, dr, dz int, chord *int, dist *float64) {
+	if t.gap(k, p, dr, dz) >= *dist {
+		return
+	}
+	if k < t.size {
+		a, b := 2*k, 2*k+1
+		if t.gap(b, p, dr, dz) < t.gap(a, p, dr, dz) {
+			a, b = b, a
+		}
+		t.first(a, p, dr, dz, chord, dist)
+		t.first(b, p, dr, dz, chord, dist)
+		return
+	}
+	a, b := t.pts[k-t.size], t.pts[k-t.size+1]
+	var d float64
+	if dz == 0 {
+		if (a.Z >= p.Z) == (b.Z >= p.Z) {
+			return
+		}
+		d = float64(dr) * (a.R + (p.Z-a.Z)/(b.Z-a.Z)*(b.R-a.R) - p.R)
+	} else {
+		if (a.R >= p.R) == (b.R >= p.R) {
+			return
+		}
+		d = float64(dz) * (a.Z + (p.R-a.R)/(b.R-a.R)*(b.Z-a.Z) - p.Z)
+	}
+	if d > 0 && d < *dist {
+		*chord, *dist = k-t.size, d
+	}
+}
+
+// gap is how far along a ray from p a box begins, infinite where the ray
+// misses it.
+func (t *Tree) gap(k int, p Point, dr, dz int) float64 {
+	b := &t.box[k]
+	var d, end float64
+	switch {
+	case dz == 0 && (p.Z < b.z0 || p.Z > b.z1), dr == 0 && (p.R < b.r0 || p.R > b.r1):
+		return math.Inf(1)
+	case dr > 0:
+		d, end = b.r0-p.R, b.r1-p.R
+	case dr < 0:
+		d, end = p.R-b.r1, p.R-b.r0
+	case dz > 0:
+		d, end = b.z0-p.Z, b.z1-p.Z
+	default:
+		d, end = p.Z-b.z1, p.Z-b.z0
+	}
+	if end < 0 {
+		return math.Inf(1)
+	}
+	return math.Max(0, d)
+}
+
 // crossing finds two chords of the meridian that meet otherwise than as
 // neighbours in their common point.
 func (m *Meridian) crossing() (i, j int, ok bool) {

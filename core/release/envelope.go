@@ -177,14 +177,22 @@ func (e *envelope) free(x, y float64) bool {
 	return k < 0 || e.on(e.pieces[k].chord, x) >= y
 }
 
-// next is the nearest place at or beyond x, going in direction dir (+1, -1),
-// from which the curve lies nowhere below y. Where there is none before the
-// curve's end, it is that end, with beyond true. block is the least y of the
-// curve just before that place: what stands in the way.
-func (e *envelope) next(x, y float64, dir int) (at, block float64, beyond bool) {
+// exit is the nearest place across the pull from which the curve lies nowhere
+// below a height.
+type exit struct {
+	at    float64
+	block float64 // the least y of the curve just before it: what stands in the way
+	piece int     // whose end or slope it is
+	// beyond tells that there is none before the curve's end, which at then is.
+	beyond bool
+}
+
+// next is the nearest exit at or beyond x for the height y, going in direction
+// dir (+1, -1).
+func (e *envelope) next(x, y float64, dir int) exit {
 	k := e.find(x)
 	if k < 0 {
-		return x, y, true
+		return exit{x, y, -1, true}
 	}
 	far := e.pieces[k].x1
 	if dir < 0 {
@@ -192,7 +200,7 @@ func (e *envelope) next(x, y float64, dir int) (at, block float64, beyond bool) 
 	}
 	if yf := e.on(e.pieces[k].chord, far); yf >= y && e.on(e.pieces[k].chord, x) < y {
 		yx := e.on(e.pieces[k].chord, x)
-		return x + (y-yx)/(yf-yx)*(far-x), y, false
+		return exit{x + (y-yx)/(yf-yx)*(far-x), y, k, false}
 	}
 	// the rest of this piece is blocked, whatever it was behind x
 	switch k += dir; {
@@ -206,10 +214,10 @@ func (e *envelope) next(x, y float64, dir int) (at, block float64, beyond bool) 
 	if k < 0 {
 		if dir > 0 {
 			last := e.pieces[len(e.pieces)-1]
-			return last.x1, e.on(last.chord, last.x1), true
+			return exit{last.x1, e.on(last.chord, last.x1), len(e.pieces), true}
 		}
 		first := e.pieces[0]
-		return first.x0, e.on(first.chord, first.x0), true
+		return exit{first.x0, e.on(first.chord, first.x0), -1, true}
 	}
 	p := e.pieces[k]
 	near := p.x0
@@ -219,9 +227,9 @@ func (e *envelope) next(x, y float64, dir int) (at, block float64, beyond bool) 
 	}
 	yn, yf := e.on(p.chord, near), e.on(p.chord, far)
 	if yn >= y { // the piece begins free: the one before it ends the block
-		return near, e.on(e.pieces[k-dir].chord, near), false
+		return exit{near, e.on(e.pieces[k-dir].chord, near), k, false}
 	}
-	return near + (y-yn)/(yf-yn)*(far-near), y, false
+	return exit{near + (y-yn)/(yf-yn)*(far-near), y, k, false}
 }
 
 // scan is the first piece after or at k that reaches y somewhere, or -1.

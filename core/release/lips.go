@@ -1,46 +1,45 @@
 package release
 
 import (
-	"math"
 	"slices"
 
 	"moldwright/core/form"
 )
 
-// lips are the places on the contour level with an edge of the pot that ends a
-// block, as seen across the pull: just past the edge's height the plaster
-// there has farther to go, so that depth can leap in the middle of a long
-// straight span. They come in order along the contour.
+// nick is how far in mm to either side of an edge's level the samples stand.
+const nick = 1e-7
+
+// lips are the places on the contour, in order along it, at which depth may
+// leap or turn inside a span: level with an end of what blocks, where a free
+// place comes or goes, and level with a tip of the pot, where a gap parts in
+// two. Between neighbours of them what ends an open gap stays the same, so
+// that depth runs evenly with the height of a span.
 func (s *Survey) lips(f *frame) []place {
 	var out []place
 	e := f.env
-	for k := range e.pieces {
-		p := e.pieces[k]
-		y0, y1 := e.on(p.chord, p.x0), e.on(p.chord, p.x1)
-		before, after := math.Inf(1), math.Inf(1)
-		if k > 0 {
-			b := e.pieces[k-1]
-			before = e.on(b.chord, b.x1)
+	for k := 1; k < len(e.pieces); k++ {
+		a, b := e.pieces[k-1], e.pieces[k]
+		y0, y1 := e.on(a.chord, a.x1), e.on(b.chord, b.x0)
+		if y0 == y1 {
+			continue
 		}
-		if k+1 < len(e.pieces) {
-			a := e.pieces[k+1]
-			after = e.on(a.chord, a.x0)
+		out = s.level(f, b.x0, y0, out)
+		out = s.level(f, b.x0, y1, out)
+		high := a.chord
+		if y1 > y0 {
+			high = b.chord
 		}
-		if y0 >= y1 && y0 >= before && k > 0 || k > 0 && before != y0 {
-			out = s.level(f, p.x0, math.Min(y0, before), out)
-			out = s.level(f, p.x0, math.Max(y0, before), out)
-		}
-		if k+1 < len(e.pieces) && (y1 > y0 && s.edge(f, p.chord, e.pieces[k+1].chord)) && after == y1 {
-			out = s.level(f, p.x1, y1, out)
-		}
+		out = f.besideColumn(high, b.x0, out)
 	}
 	if n := len(e.pieces); n > 0 {
-		for _, end := range [2]float64{e.pieces[0].x0, e.pieces[n-1].x1} {
-			k := 0
-			if end != e.pieces[0].x0 {
-				k = n - 1
-			}
-			out = s.level(f, end, e.on(e.pieces[k].chord, end), out)
+		first, last := e.pieces[0], e.pieces[n-1]
+		out = s.level(f, first.x0, e.on(first.chord, first.x0), out)
+		out = s.level(f, last.x1, e.on(last.chord, last.x1), out)
+	}
+	for k := 1; k+1 < len(f.pts); k++ {
+		p, q, r := f.pts[k-1], f.pts[k], f.pts[k+1]
+		if sign(q.y-p.y)*sign(r.y-q.y) <= 0 && convex(s.body[k-1], s.body[k], s.body[k+1]) {
+			out = s.level(f, q.x, q.y, out)
 		}
 	}
 	slices.SortFunc(out, func(a, b place) int {
@@ -52,36 +51,88 @@ func (s *Survey) lips(f *frame) []place {
 	return out
 }
 
-// edge tells whether two chords of the envelope meet at more than the turn of
-// a smooth curve.
-func (s *Survey) edge(f *frame, a, b int) bool {
-	d := func(c int) float64 {
-		p, q := f.env.pts[c], f.env.pts[c+1]
-		return math.Atan2(math.Abs(q.y-p.y), math.Abs(q.x-p.x))
-	}
-	return math.Abs(d(a)-d(b)) > 1.5*form.TurnTol
+// convex tells whether the pot stands out at q.
+func convex(p, q, r form.Point) bool {
+	return (q.R-p.R)*(r.Z-q.Z) >= (q.Z-p.Z)*(r.R-q.R)
 }
 
-// level appends where the line at height y, just past the edge at x, first
-// meets the contour on either side.
-func (s *Survey) level(f *frame, x, y float64, out []place) []place {
-	y += 1e-7
-	for _, dir := range [2]float64{1, -1} {
-		best, at := math.Inf(1), place{}
-		a, b := f.from(vec{x, y}), f.from(vec{x + dir*1e5, y})
-		s.tree.Visit(math.Min(a.R, b.R), math.Max(a.R, b.R), math.Min(a.Z, b.Z), math.Max(a.Z, b.Z), func(i int) {
-			p, q := f.pts[i], f.pts[i+1]
-			if (p.y >= y) == (q.y >= y) {
-				return
-			}
-			t := (y - p.y) / (q.y - p.y)
-			if d := dir * (p.x + t*(q.x-p.x) - x); d >= 0 && d < best {
-				best, at = d, place{i, t}
-			}
-		})
-		if !math.IsInf(best, 1) {
-			out = append(out, at)
+// besideColumn appends the places of a chord just to either side of x.
+func (f *frame) besideColumn(chord int, x float64, out []place) []place {
+	p, q := f.pts[chord], f.pts[chord+1]
+	for _, at := range [2]float64{x - nick, x + nick} {
+		if t := (at - p.x) / (q.x - p.x); t > 0 && t < 1 {
+			out = append(out, place{chord, t})
 		}
 	}
 	return out
+}
+
+// level appends where lines just short of and just past the height y of an
+// edge at x meet the contour on either side: the first place that is not the
+// edge itself.
+func (s *Survey) level(f *frame, x, y float64, out []place) []place {
+	for _, at := range [2]float64{y - nick, y + nick} {
+		for _, dir := range [2]int{1, -1} {
+			from := x
+			for range 3 { // into the edge and out of it, then the far wall
+				chord, d := f.first(s.tree, vec{from, at}, dir)
+				if chord < 0 {
+					break
+				}
+				p, q := f.pts[chord], f.pts[chord+1]
+				out = append(out, place{chord, (at - p.y) / (q.y - p.y)})
+				if d > edge {
+					break
+				}
+				from += float64(dir) * (d + nick/100)
+			}
+		}
+	}
+	return out
+}
+
+// edge is the width in mm within which what lies on an edge's level belongs to
+// the edge.
+const edge = 1e-3
+
+// first is the first chord of the pot across the pull from v in direction dir
+// (+1, -1), and how far off it is, mm; -1 where there is none.
+func (f *frame) first(t *form.Tree, v vec, dir int) (chord int, dist float64) {
+	to := f.from(vec{v.x + float64(dir), v.y}).Sub(f.from(v))
+	return t.First(f.from(v), sign(to.R), sign(to.Z))
+}
+
+// peaks appends samples between two of one span that are both caught in a gap
+// shut on both sides, where the nearest free place lies beyond the pot and may
+// pass along many pieces of it, until the deepest place in between is found to
+// within depthStep.
+func (s *Survey) peaks(f *frame, a, b Sample, out []Sample, left int) []Sample {
+	if left == 0 || a.Depth <= Free || b.Depth <= Free || !a.hook.shut || !b.hook.shut ||
+		a.hook.piece == b.hook.piece && a.hook.dir == b.hook.dir {
+		return out
+	}
+	if f.bound(a, b) <= max(a.Depth, b.Depth)+depthStep {
+		return out
+	}
+	mid := s.at(f, a.Span, (a.T+b.T)/2)
+	out = s.peaks(f, a, mid, out, left-1)
+	out = append(out, mid)
+	return s.peaks(f, mid, b, out, left-1)
+}
+
+// depthStep is by how much, in mm, the deepest place in a shut gap may be
+// missed.
+const depthStep = 0.005
+
+// bound is more than any depth between two samples of a span. The higher a
+// place, the farther the nearest free ones on its level.
+func (f *frame) bound(a, b Sample) float64 {
+	p, q := f.to(a.P), f.to(b.P)
+	lo, hi, y := min(p.x, q.x), max(p.x, q.x), max(p.y, q.y)
+	up := f.env.next(hi, y, 1)
+	down := f.env.next(lo, y, -1)
+	if down.beyond && f.pull != Out {
+		return up.at - lo
+	}
+	return min(up.at-lo, hi-down.at)
 }

@@ -9,6 +9,7 @@ package release
 
 import (
 	"math"
+	"slices"
 
 	"moldwright/core/form"
 )
@@ -38,6 +39,14 @@ type Sample struct {
 	// Outward tells that Block lies farther from the axis than P, so that a
 	// shrinking body draws away.
 	Outward bool
+	hook    hook
+}
+
+// hook tells what ends the catch of a sample: whether its gap is shut on both
+// sides, and which piece of the envelope lets it go in which direction.
+type hook struct {
+	shut       bool
+	piece, dir int
 }
 
 // Survey holds, for one meridian, how deep each place catches for each pull.
@@ -47,7 +56,8 @@ type Survey struct {
 	M       *form.Meridian
 	Samples [3][]Sample // by Pull
 	frames  [3]frame
-	tree    *form.Tree
+	body    []form.Point // the meridian, and of an open form the disc at its rim
+	tree    *form.Tree   // of body
 }
 
 // Free is the depth in mm below which a place counts as free: the noise of the
@@ -84,19 +94,19 @@ func (f *frame) from(v vec) form.Point {
 
 // New surveys the meridian for all three pulls.
 func New(m *form.Meridian) *Survey {
-	s := &Survey{M: m, tree: form.NewTree(m.Pts)}
+	body := m.Pts
+	if !m.Closed { // the positive is solid up to the rim
+		body = append(slices.Clip(body), form.Point{R: 0, Z: m.Rim().Z})
+	}
+	s := &Survey{M: m, body: body, tree: form.NewTree(body)}
 	for _, pull := range Pulls {
 		f := &s.frames[pull]
 		f.pull = pull
-		f.pts = make([]vec, 0, len(m.Pts)+1)
-		for _, p := range m.Pts {
-			f.pts = append(f.pts, f.to(p))
+		f.pts = make([]vec, len(body))
+		for i, p := range body {
+			f.pts[i] = f.to(p)
 		}
-		curve := f.pts
-		if pull == Up && !m.Closed { // the positive is solid up to the rim
-			curve = append(f.pts, f.to(form.Point{R: 0, Z: m.Rim().Z}))
-		}
-		f.env = newEnvelope(curve)
+		f.env = newEnvelope(f.pts)
 		s.Samples[pull] = s.sweep(f)
 	}
 	return s
@@ -125,9 +135,11 @@ func (s *Survey) sweep(f *frame) []Sample {
 		step := func(t float64) {
 			n := s.at(f, i, t)
 			if (n.Depth > Free) != (last.Depth > Free) {
-				out = append(out, s.onset(f, i, last, n))
+				on := s.onset(f, i, last, n)
+				out = append(s.peaks(f, last, on, out, 40), on)
+				last = on
 			}
-			out = append(out, n)
+			out = append(s.peaks(f, last, n, out, 40), n)
 			last = n
 		}
 		for ; next < len(extra) && extra[next].span == i; next++ {
@@ -161,8 +173,9 @@ func (s *Survey) onset(f *frame, span int, a, b Sample) Sample {
 // at is the sample of a span at share t of its length.
 func (s *Survey) at(f *frame, span int, t float64) Sample {
 	at, plaster := s.beside(span, t)
-	depth, block, outward := s.depth(f, plaster)
-	return Sample{Span: span, T: t, P: at, Depth: depth, Block: block, Outward: outward}
+	c := s.depth(f, plaster)
+	c.Span, c.T, c.P = span, t, at
+	return c
 }
 
 // beside is the place at share t of a span, and the plaster just off it.
@@ -173,47 +186,30 @@ func (s *Survey) beside(span int, t float64) (at, plaster form.Point) {
 	return at, form.Point{R: at.R + off*(q.Z-p.Z)/l, Z: at.Z - off*(q.R-p.R)/l}
 }
 
-// depth is how far across the pull the empty point p lies from the nearest
+// depth tells how far across the pull the empty point p lies from the nearest
 // place of the same gap from which it could leave; 0 when it is free. Where
 // the gap is shut on both sides it is the distance to the nearest free place
 // beyond the pot: what would have to go for it to leave.
-func (s *Survey) depth(f *frame, p form.Point) (depth float64, block form.Point, outward bool) {
+func (s *Survey) depth(f *frame, p form.Point) Sample {
 	v := f.to(p)
 	if f.env.free(v.x, v.y) {
-		return 0, form.Point{}, false
+		return Sample{}
 	}
-	depth = math.Inf(1)
-	shut := true
+	best := Sample{Depth: math.Inf(1), hook: hook{shut: true}}
 	for _, dir := range [2]int{1, -1} {
-		at, y, beyond := f.env.next(v.x, v.y, dir)
-		if beyond && dir < 0 && f.pull != Out {
+		to := f.env.next(v.x, v.y, dir)
+		if to.beyond && dir < 0 && f.pull != Out {
 			continue // the axis: the other side of the pot is the same pot
 		}
-		walled := s.walled(f, v, at)
-		d := math.Abs(at - v.x)
-		if walled && !shut || walled == shut && d >= depth {
+		_, wall := f.first(s.tree, v, dir)
+		d := math.Abs(to.at - v.x)
+		walled := wall < d-nick
+		if walled && !best.hook.shut || walled == best.hook.shut && d >= best.Depth {
 			continue
 		}
-		depth, block, outward, shut = d, f.from(vec{at, y}), f.pull != Out && dir > 0, walled
+		best = Sample{Depth: d, Block: f.from(vec{to.at, to.block}), Outward: f.pull != Out && dir > 0, hook: hook{walled, to.piece, dir}}
 	}
-	return depth, block, outward
-}
-
-// walled tells whether pot stands in the gap between v and x = limit.
-func (s *Survey) walled(f *frame, v vec, limit float64) bool {
-	a, b := f.from(v), f.from(vec{limit, v.y})
-	hit := false
-	s.tree.Visit(math.Min(a.R, b.R), math.Max(a.R, b.R), math.Min(a.Z, b.Z), math.Max(a.Z, b.Z), func(i int) {
-		p, q := f.pts[i], f.pts[i+1]
-		if (p.y >= v.y) == (q.y >= v.y) {
-			return
-		}
-		at := p.x + (v.y-p.y)/(q.y-p.y)*(q.x-p.x)
-		if (at-v.x)*(limit-v.x) > 0 && math.Abs(at-v.x) < math.Abs(limit-v.x)-1e-7 {
-			hit = true
-		}
-	})
-	return hit
+	return best
 }
 
 type place struct {

@@ -13,32 +13,37 @@ type Trap struct {
 	Depth      float64 // mm, the greatest width of the trap across the axis
 	Area       float64 // mm2 in the half-plane
 	Volume     float64 // mm3 turned about the axis
-	z, a, b    float64 // last height met and its interval, while it grows
 }
 
 type interval struct{ a, b float64 }
 
+// growing is a trap that may go on above height z, over its last interval.
+type growing struct {
+	Trap
+	z    float64
+	last interval
+}
+
 // Traps finds every trapped region. The half-plane is cut into slabs at all
-// heights where the contour or an envelope turns; inside a slab widths run
-// evenly with height, so that Simpson's rule is exact for area and volume.
+// heights where the contour or an envelope turns; inside a slab all edges of
+// trapped space run straight, so that two Gauss points are exact for area and
+// volume.
 func (s *Survey) Traps() []Trap {
 	if !s.anyTrap() {
 		return nil
 	}
 	zs := s.heights()
-	var open, done []Trap
+	var open []growing
+	var done []Trap
 	for i := 0; i+1 < len(zs); i++ {
 		z0, z1 := zs[i], zs[i+1]
-		h := z1 - z0
-		mid := s.trapped((z0 + z1) / 2)
-		low, high := s.trapped(z0+1e-7*h), s.trapped(z1-1e-7*h)
-		var still []Trap
-		for _, iv := range mid {
-			t := Trap{ZFrom: z0, ZTo: z1, RFrom: iv.a, RTo: iv.b, z: z1, a: iv.a, b: iv.b}
-			t.add(h, nearest(low, iv), iv, nearest(high, iv))
+		var still []growing
+		for _, p := range s.slab(z0, z1) {
+			low := p.at(z0)
+			t := growing{p.trap(z0, z1), z1, p.at(z1)}
 			for k := range open {
-				if o := &open[k]; o.z == z0 && o.a <= iv.b && iv.a <= o.b {
-					t.join(*o)
+				if o := &open[k]; o.z == z0 && o.last.a <= low.b+contact && low.a <= o.last.b+contact {
+					t.join(o.Trap)
 					o.z = math.Inf(-1)
 				}
 			}
@@ -46,26 +51,62 @@ func (s *Survey) Traps() []Trap {
 		}
 		for _, o := range open {
 			if !math.IsInf(o.z, -1) {
-				done = append(done, o)
+				done = append(done, o.Trap)
 			}
 		}
 		open = still
 	}
-	done = append(done, open...)
+	for _, o := range open {
+		done = append(done, o.Trap)
+	}
 	slices.SortStableFunc(done, func(a, b Trap) int { return sign(b.Depth - a.Depth) })
 	return slices.DeleteFunc(done, func(t Trap) bool { return t.Depth < 1e-3 })
 }
 
-// add takes in a slab of height h whose interval is low at its foot, mid in
-// the middle and high at its top.
-func (t *Trap) add(h float64, low, mid, high interval) {
-	for _, iv := range [3]interval{low, mid, high} {
-		t.Depth = math.Max(t.Depth, iv.b-iv.a)
-		t.RFrom, t.RTo = math.Min(t.RFrom, iv.a), math.Max(t.RTo, iv.b)
+// contact is how near in mm trapped space on two sides of a height must come
+// to be one.
+const contact = 1e-5
+
+// strip is trapped space between two heights of a slab, with straight edges:
+// its intervals at the slab's Gauss points.
+type strip struct {
+	za, zb float64
+	ia, ib interval
+}
+
+// slab tells the trapped strips between two neighbouring heights.
+func (s *Survey) slab(z0, z1 float64) []strip {
+	mid, g := (z0+z1)/2, (z1-z0)/(2*math.Sqrt(3))
+	za, zb := mid-g, mid+g
+	a, b := s.trapped(za), s.trapped(zb)
+	if len(a) != len(b) { // one is too thin to tell at one of them
+		a = s.trapped(mid)
+		b = a
 	}
+	out := make([]strip, len(a))
+	for i := range a {
+		out[i] = strip{za, zb, a[i], b[i]}
+	}
+	return out
+}
+
+// at is the strip's interval at height z.
+func (p strip) at(z float64) interval {
+	t := (z - p.za) / (p.zb - p.za)
+	return interval{p.ia.a + t*(p.ib.a-p.ia.a), p.ia.b + t*(p.ib.b-p.ia.b)}
+}
+
+// trap is the strip by itself.
+func (p strip) trap(z0, z1 float64) Trap {
+	low, high := p.at(z0), p.at(z1)
 	ring := func(iv interval) float64 { return math.Pi * (iv.b*iv.b - iv.a*iv.a) }
-	t.Area += h / 6 * (low.b - low.a + 4*(mid.b-mid.a) + high.b - high.a)
-	t.Volume += h / 6 * (ring(low) + 4*ring(mid) + ring(high))
+	return Trap{
+		ZFrom: z0, ZTo: z1,
+		RFrom: math.Min(low.a, high.a), RTo: math.Max(low.b, high.b),
+		Depth:  math.Max(low.b-low.a, high.b-high.a),
+		Area:   (z1 - z0) / 2 * (p.ia.b - p.ia.a + p.ib.b - p.ib.a),
+		Volume: (z1 - z0) / 2 * (ring(p.ia) + ring(p.ib)),
+	}
 }
 
 func (t *Trap) join(o Trap) {
@@ -74,22 +115,6 @@ func (t *Trap) join(o Trap) {
 	t.Depth = math.Max(t.Depth, o.Depth)
 	t.Area += o.Area
 	t.Volume += o.Volume
-}
-
-// nearest is the interval of the list that overlaps iv most; where none does,
-// the trap narrows to nothing there.
-func nearest(list []interval, iv interval) interval {
-	best, at := math.Inf(-1), interval{}
-	for _, l := range list {
-		if o := math.Min(l.b, iv.b) - math.Max(l.a, iv.a); o > best {
-			best, at = o, l
-		}
-	}
-	if best < -(iv.b - iv.a) {
-		m := (iv.a + iv.b) / 2
-		return interval{m, m}
-	}
-	return at
 }
 
 // anyTrap tells whether some place on the contour catches under every pull.
@@ -138,6 +163,9 @@ func (s *Survey) heights() []float64 {
 func (s *Survey) trapped(z float64) []interval {
 	var cross []float64
 	s.tree.Visit(0, math.Inf(1), z, z, func(i int) {
+		if i+1 == len(s.M.Pts) {
+			return // the disc at the rim lies level
+		}
 		p, q := s.M.Pts[i], s.M.Pts[i+1]
 		if (p.Z >= z) != (q.Z >= z) {
 			cross = append(cross, p.R+(z-p.Z)/(q.Z-p.Z)*(q.R-p.R))
