@@ -67,8 +67,10 @@ func TestPartsAreSoundAndFillTheBlock(t *testing.T) {
 				if !r.Sound() || r.Shells != 1 || r.Genus != p.genus() {
 					t.Errorf("%s, %s, part %s: %v, %d shells, genus %d, want %d", name, md.Scheme.ID, p.Name, r.Err(), r.Shells, r.Genus, p.genus())
 				}
-				if bad, at := solid.SelfIntersects(m); bad {
-					t.Errorf("%s, %s, part %s passes through itself at triangles %v", name, md.Scheme.ID, p.Name, at)
+				if i < 2 { // the other side parts are turns of these
+					if bad, at := solid.SelfIntersects(m); bad {
+						t.Errorf("%s, %s, part %s passes through itself at triangles %v", name, md.Scheme.ID, p.Name, at)
+					}
 				}
 				natches := 0.0
 				for _, n := range p.Natches {

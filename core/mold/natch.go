@@ -199,23 +199,40 @@ func (md *Mold) room(p *Part, z float64) (form.Point, float64, bool) {
 		return r
 	}
 	for d := 0.0; d < hi-lo; d += 2 {
-		for _, at := range [2]float64{z - d, z + d} {
-			wide := md.Block.R - inner(at-leastNatch, at+leastNatch)
+		for _, z := range [2]float64{z - d, z + d} {
+			wide := md.Block.R - inner(z-leastNatch, z+leastNatch)
 			r, ok := natchRadius(wide)
 			if !ok {
 				continue
 			}
 			need := r + natchMargin
-			if at-need < lo || at+need > hi {
-				continue
-			}
-			wide = md.Block.R - inner(at-need, at+need)
-			if wide >= 2*need {
-				return form.Point{R: md.Block.R - wide/2, Z: at}, r, true
+			at := form.Point{R: md.Block.R - (md.Block.R-inner(z-need, z+need))/2, Z: z}
+			if within(loop, at, need) {
+				return at, r, true
 			}
 		}
 	}
 	return form.Point{}, 0, false
+}
+
+// within tells whether a disc lies inside a closed loop.
+func within(loop []form.Point, at form.Point, radius float64) bool {
+	inside := false
+	for i := 1; i < len(loop); i++ {
+		a, b := loop[i-1], loop[i]
+		if (a.Z > at.Z) != (b.Z > at.Z) && at.R < a.R+(at.Z-a.Z)/(b.Z-a.Z)*(b.R-a.R) {
+			inside = !inside
+		}
+		u, v := b.Sub(a), at.Sub(a)
+		t := 0.0
+		if l := u.R*u.R + u.Z*u.Z; l > 0 {
+			t = math.Max(0, math.Min(1, (u.R*v.R+u.Z*v.Z)/l))
+		}
+		if at.Dist(a.Lerp(b, t)) < radius {
+			return false
+		}
+	}
+	return inside
 }
 
 // clipZ is the piece of the chord a-b between two heights.

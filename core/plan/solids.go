@@ -19,6 +19,9 @@ type File struct {
 	Triangles int        `json:"triangles"`
 	Volume    float64    `json:"volume"` // ml
 	Size      [3]float64 `json:"size"`   // mm
+	// ToMold takes a print back to where it stands around its plaster part:
+	// three rows of a turn and a shift in mm; nil for what stands there already.
+	ToMold *[12]float64 `json:"toMold"`
 
 	mesh *solid.Mesh
 }
@@ -55,11 +58,12 @@ func (p *Plan) Meshes(what string, say Progress) ([]File, error) {
 		for i := range p.Prints {
 			piece := &p.Prints[i]
 			say(float64(i)/float64(len(p.Prints)), piece.Name)
-			m, err := piece.Mesh(so)
+			m, toMold, err := piece.Mesh(so)
 			if err != nil {
 				return nil, err
 			}
 			add("print-"+piece.Name, "print", piece.Part, m)
+			out[len(out)-1].ToMold = &toMold
 		}
 	}
 	return out, nil

@@ -169,17 +169,21 @@ func fits(size, bed [3]float64) bool {
 	return flat && size[2] <= bed[2]+noise
 }
 
-// Mesh is the piece turned for printing: working face up, resting on z = 0.
-func (p *Piece) Mesh(so *mold.Solids) (*solid.Mesh, error) {
+// Mesh is the piece turned for printing, working face up and resting on z = 0,
+// and the rows of the turn and shift (mm) that take it back to the mold.
+func (p *Piece) Mesh(so *mold.Solids) (*solid.Mesh, [12]float64, error) {
 	m, err := p.standing(so)
 	if err != nil {
-		return nil, fmt.Errorf("%s: %w", p.Name, err)
+		return nil, [12]float64{}, fmt.Errorf("%s: %w", p.Name, err)
 	}
-	if p.Part == "lower" {
-		m.RotateX(180)
-	}
+	lo, hi := m.Bounds()
 	m.Rest()
-	return m, nil
+	if p.Part != "lower" {
+		return m, [12]float64{1, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1, lo[2]}, nil
+	}
+	m.RotateX(180)
+	m.Rest()
+	return m, [12]float64{1, 0, 0, 0, 0, -1, 0, 0, 0, 0, -1, hi[2]}, nil
 }
 
 // standing is the piece where it stands around the plaster part.

@@ -107,7 +107,7 @@ const all = (plan) => plan.schemes.map((s) => s.id);
 const some = (plan) => [plan.chosen, plan.schemes.find((s) => s.verdict === "catches" && s.id !== plan.chosen)?.id].filter(Boolean);
 const pots = {
   "dovetail-foot": all, "waisted-vase": all,
-  "round-jar": () => ["one", "two", "sides2", "sides3+lower+upper"],
+  "round-jar": () => ["two", "sides3+lower+upper"],
   "open-bowl": some, "straight-cylinder": some, "tall-vase": some, "tapered-foot": some,
 };
 for (const [name, schemes] of Object.entries(pots)) {

@@ -1,0 +1,154 @@
+package mold
+
+import (
+	"math"
+	"strings"
+
+	"moldwright/core/form"
+	"moldwright/core/job"
+)
+
+// Order is the order in which the parts come away: a part may move when no
+// part still in place, natches included, stands in its path. Where several may,
+// an upper part goes first, then a lower, then side parts by letter. A Fault
+// names the parts that lock one another, where they do.
+func (md *Mold) Order() ([]string, error) {
+	left := make([]int, len(md.Parts))
+	for i := range left {
+		left[i] = i
+	}
+	rank := func(i int) string {
+		switch md.Parts[i].Name {
+		case "upper":
+			return " 0"
+		case "lower":
+			return " 1"
+		}
+		return md.Parts[i].Name
+	}
+	var out []string
+	for len(left) > 0 {
+		pick := -1
+		for k, i := range left {
+			free := true
+			for _, other := range left {
+				free = free && (other == i || !md.blocks(other, i))
+			}
+			if free && (pick < 0 || rank(i) < rank(left[pick])) {
+				pick = k
+			}
+		}
+		if pick < 0 {
+			var names []string
+			for _, i := range left {
+				names = append(names, md.Parts[i].Name)
+			}
+			return nil, job.Faults{job.Faultf("partsLock", "mold.natches",
+				"The parts %s lock one another: none can be moved first. Leave the natches out, or choose another scheme.", strings.Join(names, ", "))}
+		}
+		out = append(out, md.Parts[left[pick]].Name)
+		left = append(left[:pick], left[pick+1:]...)
+	}
+	return out, nil
+}
+
+// blocks tells whether part a, in place, stands in the path of part b.
+func (md *Mold) blocks(a, b int) bool {
+	pa, pb := &md.Parts[a], &md.Parts[b]
+	for _, n := range pb.Natches {
+		if md.facing(pb, n) == pa && !letsGo(pb, n) {
+			return true
+		}
+	}
+	if pa.Sector != nil && pb.Sector != nil {
+		// a side part keeps to its own sector: every point draws nearer to the
+		// sector's middle
+		return false
+	}
+	return inPath(pa.Outline, pb.Outline, pb.Pull)
+}
+
+// facing is the part on the other side of a natch.
+func (md *Mold) facing(p *Part, n Natch) *Part {
+	for i := range md.Parts {
+		o := &md.Parts[i]
+		if o == p {
+			continue
+		}
+		for _, m := range o.Natches {
+			if m.Socket != n.Socket && m.At == n.At && m.Azimuth == n.Azimuth {
+				return o
+			}
+		}
+	}
+	return nil
+}
+
+// letsGo tells whether a part can leave along its pull out of one of its own
+// natches: a dome of half-angle t lets go along directions that lean from the
+// normal of the face by at most 90 degrees less t.
+func letsGo(p *Part, n Natch) bool {
+	var normal [3]float64 // of the face, into the part
+	az := n.Azimuth * math.Pi / 180
+	switch n.Seam {
+	case Below:
+		normal = [3]float64{0, 0, 1}
+	case Above:
+		normal = [3]float64{0, 0, -1}
+	case Start:
+		normal = [3]float64{-math.Sin(az), math.Cos(az), 0}
+	case End:
+		normal = [3]float64{math.Sin(az), -math.Cos(az), 0}
+	}
+	dot := 0.0
+	for i, v := range normal {
+		dot += v * p.Pull[i]
+	}
+	lean := math.Acos(math.Max(-1, math.Min(1, dot))) * 180 / math.Pi
+	return n.HalfAngle <= 90-lean+1e-9
+}
+
+// columns are the places at which two outlines are compared: more than the
+// edges of any seam.
+const columns = 48
+
+// inPath tells whether outline a stands in the way of outline b along the
+// pull, which is along the axis or outward.
+func inPath(a, b []form.Point, pull [3]float64) bool {
+	// x runs across the pull, y against it
+	to := func(p form.Point) (x, y float64) {
+		switch {
+		case pull[2] < 0:
+			return p.R, p.Z
+		case pull[2] > 0:
+			return p.R, -p.Z
+		}
+		return p.Z, -p.R
+	}
+	lo, hi := math.Inf(1), math.Inf(-1)
+	for _, p := range b {
+		x, _ := to(p)
+		lo, hi = math.Min(lo, x), math.Max(hi, x)
+	}
+	extent := func(outline []form.Point, at float64) (least, most float64) {
+		least, most = math.Inf(1), math.Inf(-1)
+		for i, p := range outline {
+			x0, y0 := to(p)
+			x1, y1 := to(outline[(i+1)%len(outline)])
+			if (x0 > at) != (x1 > at) {
+				y := y0 + (at-x0)/(x1-x0)*(y1-y0)
+				least, most = math.Min(least, y), math.Max(most, y)
+			}
+		}
+		return least, most
+	}
+	for k := range columns {
+		at := lo + (float64(k)+0.5)/columns*(hi-lo)
+		first, _ := extent(a, at)
+		_, last := extent(b, at)
+		if first < last-0.01 {
+			return true
+		}
+	}
+	return false
+}
