@@ -76,7 +76,7 @@ func checkMeridian(m *Meridian) job.Faults {
 		a, b := m.nodeBefore(i), m.nodeBefore(j)
 		return job.Faults{job.Faultf("crossesItself", nodeField(b, ""),
 			"The profile crosses itself: the stretch after point %d meets the stretch after point %d, at about r %.2f, z %.2f mm of mold size; move one of them.",
-			a+1, b+1, m.Pts[j].R, m.Pts[j].Z-m.Lift)}
+			a+1, b+1, m.Pts[j].R, m.nodeZ(m.Pts[j].Z))}
 	}
 	if m.Volume() <= 0 {
 		return job.Faults{job.Faultf("wrongWay", "form.outer",
@@ -90,6 +90,14 @@ func checkMeridian(m *Meridian) job.Faults {
 		}
 	}
 	return nil
+}
+
+// nodeZ is the height of the scaled nodes that z of the meridian stands for.
+func (m *Meridian) nodeZ(z float64) float64 {
+	if m.Turned {
+		return m.Lift - z
+	}
+	return z - m.Lift
 }
 
 // nodeBefore is the index of the job's node at or before point i.

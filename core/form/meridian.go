@@ -47,6 +47,10 @@ type Meridian struct {
 	// Lift is what was added to every z of the scaled nodes so that the
 	// lowest point lies at 0, mm.
 	Lift float64
+	// Turned tells that the form is cast upside down: its nodes run from the
+	// axis down to an open rim, as those of a lid do, so that z is Lift less
+	// the scaled z of the nodes.
+	Turned bool
 }
 
 // ChordTol is the largest distance in mm between the true curve and the chords
@@ -91,10 +95,14 @@ func fromNodes(nodes []job.Node, scale float64) (*Meridian, job.Faults) {
 	}
 	low := math.Inf(1)
 	pts := make([]Point, len(nodes))
-	for i, n := range nodes {
-		pts[i] = Point{n.R * scale, n.Z * scale}
+	up := scale
+	m := &Meridian{Closed: nodes[len(nodes)-1].R == 0, Turned: turned(nodes)}
+	if m.Turned {
+		up = -scale
 	}
-	m := &Meridian{Closed: nodes[len(nodes)-1].R == 0}
+	for i, n := range nodes {
+		pts[i] = Point{n.R * scale, n.Z * up}
+	}
 	size := len(nodes) * 4
 	m.Pts = make([]Point, 0, size)
 	m.Spans = make([]Span, 0, size)
@@ -115,6 +123,16 @@ func fromNodes(nodes []job.Node, scale float64) (*Meridian, job.Faults) {
 		m.Pts[i].Z -= low
 	}
 	return m, checkMeridian(m)
+}
+
+// turned tells whether an open form opens downward: whether the body between
+// its chords and the axis lies on their wrong side.
+func turned(nodes []job.Node) bool {
+	v := 0.0
+	for i := 1; i < len(nodes); i++ {
+		v += frustum(Point{nodes[i-1].R, nodes[i-1].Z}, Point{nodes[i].R, nodes[i].Z})
+	}
+	return v < 0 && nodes[len(nodes)-1].R > 0
 }
 
 func (m *Meridian) point(p Point, corner bool, node int) {

@@ -133,12 +133,7 @@ func (s *Scheme) Against() string {
 	}
 	switch worst.Verdict {
 	case Catches:
-		var c Catch
-		for _, x := range worst.Catches {
-			if x.Depth > c.Depth {
-				c = x
-			}
-		}
+		c := worst.worst()
 		where := fmt.Sprintf("from %.1f to %.1f mm", c.ZFrom, c.ZTo)
 		if c.ZTo-c.ZFrom < 0.1 {
 			where = fmt.Sprintf("at %.1f mm", c.ZFrom)
@@ -154,30 +149,58 @@ func (s *Scheme) Against() string {
 	return "it lets go as well"
 }
 
-func (p *Part) deepest() float64 {
-	d := 0.0
+// worst is the deepest catch of a part.
+func (p *Part) worst() Catch {
+	var worst Catch
 	for _, c := range p.Catches {
-		d = math.Max(d, c.Depth)
+		if c.Depth > worst.Depth {
+			worst = c
+		}
 	}
-	return d
+	return worst
 }
+
+func (p *Part) deepest() float64 { return p.worst().Depth }
 
 func upperFirst(s string) string { return strings.ToUpper(s[:1]) + s[1:] }
 
-// Order is the order in which the parts come away. Caps go first: a natch on
-// the level seam of a cap stands in the way of a side part's level pull until
-// the cap is gone, while nothing stands in the way of a cap.
-func (s *Scheme) Order() []string {
-	var caps, rest []string
-	for _, p := range s.Parts {
-		switch p.Name {
-		case "upper":
-			caps = append([]string{p.Name}, caps...)
-		case "lower":
-			caps = append(caps, p.Name)
-		default:
-			rest = append(rest, p.Name)
+// Evidence is one entry of the certificate that no fewer parts do: the place
+// that rules a scheme out, of the family of pulls considered.
+type Evidence struct {
+	Scheme string  `json:"scheme"`
+	Part   string  `json:"part"`
+	Code   string  `json:"code"` // catch or rub
+	R      float64 `json:"r"`    // mm, the plaster that is held
+	Z      float64 `json:"z"`
+	BlockR float64 `json:"blockR"` // mm, the pot that holds it
+	BlockZ float64 `json:"blockZ"`
+	Depth  float64 `json:"depth"` // mm; 0 for rub
+	Share  float64 `json:"share"` // percent that rubs; 0 for catch
+}
+
+// Certificate gives, for every scheme with fewer parts than the chosen one,
+// each part that does not let go and the deepest place where it is held.
+func Certificate(all []Scheme, chosen int) []Evidence {
+	out := []Evidence{}
+	for i := range all {
+		s := &all[i]
+		if s.Count >= all[chosen].Count {
+			continue
+		}
+		for k := range s.Parts {
+			p := &s.Parts[k]
+			e := Evidence{Scheme: s.ID, Part: p.Name}
+			switch p.Verdict {
+			case Catches:
+				c := p.worst()
+				e.Code, e.R, e.Z, e.BlockR, e.BlockZ, e.Depth = "catch", c.AtR, c.AtZ, c.BlockedAtR, c.BlockedAtZ, c.Depth
+			case Rubs:
+				e.Code, e.Share = "rub", p.RubShare
+			default:
+				continue
+			}
+			out = append(out, e)
 		}
 	}
-	return append(caps, rest...)
+	return out
 }

@@ -47,7 +47,8 @@ func Findings(s *release.Survey, end int, sc *Scheme, rules Rules) []Finding {
 			out = append(out, rubbed(s, p, from, to, way, rules)...)
 		}
 	}
-	return out
+	out = append(out, seamFinding(s, sc)...)
+	return append(out, surfaceFindings(sc, rules.Layer)...)
 }
 
 func who(p *Part) string {
@@ -63,7 +64,7 @@ func caught(p *Part, c Catch, rules Rules) Finding {
 	switch {
 	case c.ClayForgives:
 		f.Code = "catchPositive"
-		f.Remedy = fmt.Sprintf("The cast will have shrunk by %.1f %% and come free; the rigid positive will not. Use a positive that gives, or change the form by %.2f mm there.", rules.ReleaseShrinkage, c.Depth)
+		f.Remedy = fmt.Sprintf("The cast will have shrunk by %.1f %%, %.2f mm there, and come free; the rigid positive will not. Use a positive that gives, or change the form by %.2f mm there.", rules.ReleaseShrinkage, rules.ReleaseShrinkage/100*c.BlockedAtR, c.Depth)
 	case p.Sector != nil:
 		f.Remedy = fmt.Sprintf("Give the stretch between %.1f and %.1f mm to a lower or an upper part, or lower what stands in the way by %.2f mm.", c.ZFrom, c.ZTo, c.Depth)
 	default:

@@ -258,6 +258,7 @@ func (l *ledger) catches(way release.Pull, a, b int) []Catch {
 	open := false
 	shut := func() {
 		if open && c.Depth > CatchDepth {
+			c.ClayForgives = c.ClayDepth <= CatchDepth
 			out = append(out, c)
 		}
 		open = false
@@ -271,16 +272,18 @@ func (l *ledger) catches(way release.Pull, a, b int) []Catch {
 			continue
 		}
 		if !open {
-			c = Catch{ZFrom: s.P.Z, ZTo: s.P.Z, ClayForgives: true}
+			c = Catch{ZFrom: s.P.Z, ZTo: s.P.Z}
 			open = true
 		}
 		c.ZFrom, c.ZTo = math.Min(c.ZFrom, s.P.Z), math.Max(c.ZTo, s.P.Z)
 		if s.Depth > c.Depth {
 			c.Depth, c.AtZ, c.AtR, c.BlockedAtZ, c.BlockedAtR = s.Depth, s.P.Z, s.P.R, s.Block.Z, s.Block.R
 		}
-		if s.Depth > CatchDepth && !(s.Outward && s.Depth <= l.rules.ReleaseShrinkage/100*s.Block.R) {
-			c.ClayForgives = false
+		left := s.Depth // the cast draws away from what lies outside it only
+		if s.Outward {
+			left = math.Max(0, s.Depth-l.rules.ReleaseShrinkage/100*s.Block.R)
 		}
+		c.ClayDepth = math.Max(c.ClayDepth, left)
 	}
 	shut()
 	return out

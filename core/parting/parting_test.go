@@ -45,6 +45,6 @@ func TestDump(t *testing.T) {
 			fmt.Println(s, s.RubArea, s.Depth)
 		}
 		k := Choose(all, 0, func(int) float64 { return 0 })
-		fmt.Println("->", all[k].ID, WhyNotFewer(all, k), all[k].Order())
+		fmt.Println("->", all[k].ID, WhyNotFewer(all, k))
 	}
 }

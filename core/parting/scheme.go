@@ -103,9 +103,11 @@ type Catch struct {
 	AtR        float64 `json:"atR"`
 	BlockedAtZ float64 `json:"blockedAtZ"`
 	BlockedAtR float64 `json:"blockedAtR"`
-	// ClayForgives tells that the cast, having shrunk by the release
-	// shrinkage, comes free although the rigid positive does not.
-	ClayForgives bool `json:"clayForgives"`
+	// ClayDepth is what is left of the catch for the cast, mm, once it has
+	// shrunk by the release shrinkage; ClayForgives tells that it comes free
+	// although the rigid positive does not.
+	ClayDepth    float64 `json:"clayDepth"`
+	ClayForgives bool    `json:"clayForgives"`
 }
 
 // Rules are what the judging needs of the job.
@@ -113,11 +115,12 @@ type Rules struct {
 	LeastDraft       float64 // degrees
 	RubShare         float64 // percent
 	ReleaseShrinkage float64 // percent
+	Layer            float64 // mm, of the printed positive
 }
 
 // RulesOf takes the rules from the job.
 func RulesOf(j *job.Job) Rules {
-	return Rules{j.Rules.LeastDraft, j.Rules.RubShare, j.Clay.ReleaseShrinkage}
+	return Rules{j.Rules.LeastDraft, j.Rules.RubShare, j.Clay.ReleaseShrinkage, j.Printer.Layer}
 }
 
 // kind is a family of parts, before its heights are settled.

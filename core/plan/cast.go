@@ -8,11 +8,16 @@ import (
 	"moldwright/core/mold"
 )
 
+// leastPocket is the volume in ml from which a pocket of air or slip counts.
+const leastPocket = 0.05
+
 // cast measures the cavity and the cast, and works out the figures.
 func (p *Plan) cast() error {
 	w := p.work
 	j, md := w.job, w.mold
 	w.inner = form.Inset(md.Cavity, j.Clay.Wall)
+	p.Flow = Flow{Air: form.Pockets(md.Cavity, leastPocket), Slip: form.Pockets(w.inner, leastPocket)}
+	p.Flow.Drains = w.inner != nil && len(p.Flow.Slip) == 0
 	lid := form.Point{R: 0, Z: md.TrimZ}
 	in := casting.Input{Clay: j.Clay, Plaster: j.Plaster, Settings: casting.DefaultSettings()}
 	in.CavityML = form.LoopVolume(append(append([]form.Point{}, md.Cavity...), lid)) / 1000

@@ -10,7 +10,10 @@ import (
 // Drawing is what the page draws, in the half-plane: every point is [r, z] in
 // mm at mold size, rounded to a thousandth.
 type Drawing struct {
-	Lift    float64      `json:"lift"` // added to every z of the scaled form
+	// A node's z stands at Lift + z times the scale; where the form is cast
+	// upside down (Turned) at Lift - z times the scale.
+	Lift    float64      `json:"lift"`
+	Turned  bool         `json:"turned"`
 	Contour [][2]float64 `json:"contour"`
 	Inner   [][2]float64 `json:"inner"`
 	Opening [][2]float64 `json:"opening"`
@@ -57,7 +60,7 @@ func (p *Plan) draw() {
 	w := p.work
 	md, m := w.mold, w.meridian
 	d := &p.Drawing
-	d.Lift = mm(m.Lift)
+	d.Lift, d.Turned = mm(m.Lift), m.Turned
 	d.Inner, d.Opening = points(w.inner), points(md.Opening)
 	d.Parts, d.Natches = []Region{}, []NatchMark{}
 	done := false

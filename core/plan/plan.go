@@ -25,16 +25,20 @@ type Plan struct {
 	Schemes []Scheme `json:"schemes"`
 	// Chosen is the id of the scheme to make: the job's own where it names
 	// one, else the planner's.
-	Chosen      string            `json:"chosen"`
-	Advised     string            `json:"advised"` // the planner's choice
-	WhyNotFewer string            `json:"whyNotFewer"`
-	Order       []string          `json:"order"`
-	Traps       []Trap            `json:"traps"`
-	Findings    []parting.Finding `json:"findings"`
-	Cautions    []string          `json:"cautions"`
-	Casting     casting.Figures   `json:"casting"`
-	Prints      []tooling.Piece   `json:"prints"`
-	Drawing     Drawing           `json:"drawing"`
+	Chosen      string `json:"chosen"`
+	Advised     string `json:"advised"` // the planner's choice
+	WhyNotFewer string `json:"whyNotFewer"`
+	// Certificate is what rules out every scheme with fewer parts.
+	Certificate []parting.Evidence `json:"certificate"`
+	Robust      parting.Robustness `json:"robust"`
+	Order       []string           `json:"order"`
+	Flow        Flow               `json:"flow"`
+	Traps       []Trap             `json:"traps"`
+	Findings    []parting.Finding  `json:"findings"`
+	Cautions    []string           `json:"cautions"`
+	Casting     casting.Figures    `json:"casting"`
+	Prints      []tooling.Piece    `json:"prints"`
+	Drawing     Drawing            `json:"drawing"`
 
 	work *work
 }
@@ -47,6 +51,14 @@ type Size struct {
 	FiredRadius   float64 `json:"firedRadius"`
 	CapacityFired float64 `json:"capacityFired"` // ml, to the brim
 	CastArea      float64 `json:"castArea"`      // cm2 of pot on plaster
+}
+
+// Flow tells how slip and air move: air held under the roof of the cavity when
+// slip is poured in, slip held in the cast when the mold is turned over.
+type Flow struct {
+	Air    []form.Pocket `json:"air"`
+	Slip   []form.Pocket `json:"slip"`
+	Drains bool          `json:"drains"` // fully
 }
 
 // Scheme is a judged scheme with the plaster it takes.
@@ -124,7 +136,11 @@ func Make(j *job.Job) (*Plan, error) {
 	}
 	p.Chosen, p.Advised = schemes[chosen].ID, schemes[advised].ID
 	p.WhyNotFewer = parting.WhyNotFewer(schemes, chosen)
-	p.Order = schemes[chosen].Order()
+	p.Certificate = parting.Certificate(schemes, chosen)
+	p.Robust = parting.Robust(m, end, schemes, chosen, parting.RulesOf(j))
+	if p.Order, err = w.mold.Order(); err != nil {
+		return nil, err
+	}
 	p.Traps = traps(survey)
 	p.Findings = append(p.Findings, parting.Findings(survey, end, &schemes[chosen], parting.RulesOf(j))...)
 	p.Prints = append(p.Prints, tooling.Kit(j, w.mold)...)

@@ -50,6 +50,9 @@ func verdictLine(s *Scheme) string {
 
 func (p *Plan) cautions() []string {
 	out := []string{}
+	if p.work.meridian.Turned {
+		out = append(out, "The form opens downward, so it is cast upside down: heights are measured from its top, which lies lowest in the mold.")
+	}
 	for _, t := range p.Traps {
 		out = append(out, fmt.Sprintf("No pull frees the space between %.1f and %.1f mm above the foot, %.2f mm deep (%.1f ml): change the form there, or fill it and carve it by hand.", t.ZFrom, t.ZTo, t.Depth, t.Volume))
 	}
@@ -64,6 +67,12 @@ func (p *Plan) cautions() []string {
 		out = append(out, "The wall fills the mouth: the slip cannot be poured out. Make the wall thinner or the mouth wider.")
 	} else if p.work.inner[0].Z > p.work.mold.Cavity[0].Z+3*p.work.job.Clay.Wall {
 		out = append(out, fmt.Sprintf("A neck closes as the wall grows: below %.1f mm the cast would stay full of slip. Make the wall thinner or the neck wider.", p.work.inner[0].Z))
+	}
+	for _, a := range p.Flow.Air {
+		out = append(out, fmt.Sprintf("Air stays under the roof between %.1f and %.1f mm (%.1f ml) when slip is poured in: tilt the mold while filling, or vent that place.", a.ZFrom, a.ZTo, a.Volume))
+	}
+	for _, a := range p.Flow.Slip {
+		out = append(out, fmt.Sprintf("Turned over, the cast keeps %.1f ml of slip above %.1f mm: roll the mold as it drains.", a.Volume, a.ZFrom))
 	}
 	for _, f := range p.Prints {
 		if !f.FitsBed {

@@ -1,0 +1,141 @@
+package parting
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"moldwright/core/form"
+	"moldwright/core/release"
+)
+
+// Robustness tells how far the verdict can be trusted when the radii of the
+// form are not exact.
+type Robustness struct {
+	// RadiusMM is by how much every radius may be wrong before another scheme
+	// might be the one to make.
+	RadiusMM float64 `json:"radius"`
+	// Reason is what would come about first: fewer (a scheme with fewer parts
+	// would let go), catch (the chosen one would catch) or rub (it would rub);
+	// Scheme is the one meant, ZFrom and ZTo where.
+	Reason string  `json:"reason"`
+	Scheme string  `json:"scheme"`
+	ZFrom  float64 `json:"zFrom"`
+	ZTo    float64 `json:"zTo"`
+}
+
+// swing is the length in mm over which errors of a radius are taken to change
+// from one sign to the other: a shorter ripple is the printer's, not the
+// form's.
+const swing = 10.0
+
+// Robust finds the smallest error of the radii that could change the choice.
+// Radii are taken to be wrong by up to e each, freely but for the swing.
+//
+//   - A scheme with fewer parts that catches by d comes free when radii change
+//     by (d - the depth that counts)/2, and not before: the least largest
+//     change that makes a row of values monotone is half its largest fall.
+//   - A cap catches when two places, a swing or more apart, that draw away from
+//     one another by D are wrong by (D + the depth that counts)/2.
+//   - It rubs when the draft that no more than the rules' share of its surface
+//     stays below falls to the least draft, the wall tilting by 2e in a swing.
+func Robust(m *form.Meridian, end int, all []Scheme, chosen int, rules Rules) Robustness {
+	r := Robustness{RadiusMM: math.Inf(1)}
+	worse := func(e float64, reason, scheme string, a, b float64) {
+		if e < r.RadiusMM {
+			r = Robustness{math.Max(0, e), reason, scheme, math.Min(a, b), math.Max(a, b)}
+		}
+	}
+	c := &all[chosen]
+	for i := range all {
+		s := &all[i]
+		if s.Count >= c.Count || s.Verdict != Catches {
+			continue
+		}
+		for _, p := range s.Parts {
+			for _, k := range p.Catches {
+				if k.Depth == s.deepest() {
+					worse((s.Depth-CatchDepth)/2, "fewer", s.ID, k.ZFrom, k.ZTo)
+				}
+			}
+		}
+	}
+	for i := range c.Parts {
+		p := &c.Parts[i]
+		tell := func(e float64, reason string, a, b float64) { worse(e, reason, c.ID, a, b) }
+		switch {
+		case p.Verdict == Catches:
+		case p.Name == "lower":
+			robustCap(m, 0, c.K1, 1, tell)
+			robustRub(m, 0, c.K1, release.Down, rules, p, tell)
+		case p.Name == "upper":
+			robustCap(m, c.K2, end, -1, tell)
+			robustRub(m, c.K2, end, release.Up, rules, p, tell)
+		}
+	}
+	if math.IsInf(r.RadiusMM, 1) {
+		r.RadiusMM = -1
+	}
+	return r
+}
+
+func (s *Scheme) deepest() float64 {
+	d := 0.0
+	for i := range s.Parts {
+		d = math.Max(d, s.Parts[i].deepest())
+	}
+	return d
+}
+
+// robustCap tells the error at which a cap that holds points a to b would
+// catch; away is 1 for a lower part, which must widen along the contour, and
+// -1 for an upper, which must narrow.
+func robustCap(m *form.Meridian, a, b int, away float64, tell func(float64, string, float64, float64)) {
+	along := make([]float64, b-a+1)
+	for i := a + 1; i <= b; i++ {
+		along[i-a] = along[i-a-1] + m.Pts[i-1].Dist(m.Pts[i])
+	}
+	least := b // the place from j on that has drawn away least
+	j := b
+	for i := b; i >= a; i-- {
+		for j > i && along[j-a]-along[i-a] >= swing {
+			if away*m.Pts[j].R < away*m.Pts[least].R || along[least-a]-along[i-a] < swing {
+				least = j
+			}
+			j--
+		}
+		if along[least-a]-along[i-a] >= swing {
+			d := away * (m.Pts[least].R - m.Pts[i].R)
+			tell((d+CatchDepth)/2, "catch", m.Pts[i].Z, m.Pts[least].Z)
+		}
+	}
+}
+
+// robustRub tells the error at which a clear cap would rub.
+func robustRub(m *form.Meridian, a, b int, pull release.Pull, rules Rules, p *Part, tell func(float64, string, float64, float64)) {
+	if p.Verdict != Clear {
+		return
+	}
+	type span struct {
+		draft, area float64
+		i           int
+	}
+	var list []span
+	total := 0.0
+	for i := a; i < b; i++ {
+		area := form.BandArea(m.Pts[i], m.Pts[i+1])
+		total += area
+		list = append(list, span{release.Draft((m.Spans[i].A0+m.Spans[i].A1)/2, pull), area, i})
+	}
+	slices.SortStableFunc(list, func(x, y span) int { return cmp.Compare(x.draft, y.draft) })
+	sum := 0.0
+	for _, s := range list {
+		if sum += s.area; 100*sum > rules.RubShare*total {
+			tan := func(deg float64) float64 { return math.Tan(deg * math.Pi / 180) }
+			if s.draft < 89 {
+				tell(swing/2*(tan(s.draft)-tan(rules.LeastDraft)), "rub", m.Pts[s.i].Z, m.Pts[s.i+1].Z)
+			}
+			return
+		}
+	}
+}
