@@ -31,6 +31,8 @@ export type Verdict = "clear" | "rubs" | "catches";
 
 export interface Catch {
   zFrom: number; zTo: number; depth: number; blockedAtZ: number; clayForgives: boolean;
+  /** The place of the deepest catch. */
+  atR: number; atZ: number;
 }
 
 export interface Part {
@@ -52,7 +54,7 @@ export interface Scheme {
   plaster: number;
 }
 
-export interface Trap { zFrom: number; zTo: number; depth: number; volume: number }
+export interface Trap { zFrom: number; zTo: number; rFrom: number; rTo: number; depth: number; volume: number }
 
 export interface Print {
   name: string; part: string; size: [number, number, number]; fitsBed: boolean; volume: number;

@@ -31,6 +31,7 @@ export function Drawing({ plan, scheme }: { plan: Plan; scheme: Scheme }) {
     <div class="drawing" ref={box}>
       {v && (
         <svg width={v.width} height={v.height} role="group" aria-label={w.drawing}>
+          <desc>{w.drawingHint}</desc>
           <Hatches plan={plan} />
           <Grid v={v} />
           <Mold v={v} plan={plan} scheme={scheme} />

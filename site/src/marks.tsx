@@ -1,37 +1,63 @@
-// What the drawing says about release: the stretches that catch and the traps,
-// each with its depth, and an arrow for the pull of every part.
-import type { Part, Plan, Scheme } from "./contract";
+// What the drawing says about release: the stretches of wall that catch, drawn
+// heavy on both halves, each with its depth; the traps; and an arrow for the pull
+// of every part.
+import type { At, Part, Plan, Scheme } from "./contract";
 import { withUnit } from "./numbers";
 import { look } from "./parts-look";
 import { now } from "./state";
-import { type View, X, Y } from "./view";
+import { held, path, pullOf, type View, X, Y } from "./view";
 import { w } from "./words";
 
 interface Props { v: View; plan: Plan; scheme: Scheme }
 
+/** From this depth in mm an undercut counts, as in the core's verdicts. */
+const COUNTS = 0.05;
+
 export function Marks({ v, plan, scheme }: Props) {
-  const parts = scheme.parts.filter((p) => now().part === null || now().tab !== "release" || p.name === now().part);
-  const catches = parts.flatMap((p) => p.catches);
+  const only = now().tab === "release" ? now().part : null;
+  const parts = scheme.parts.filter((p) => p.catches.length > 0 && (only === null || p.name === only) && (!p.sector || p.name === "A" || p.name === only));
+  const stretches = parts.flatMap((p) => caught(plan, p));
+  const inTrap = (z: number, depth: number) => plan.traps.some((t) => z >= t.zFrom - 0.1 && z <= t.zTo + 0.1 && depth <= t.depth + 0.01);
+  const notes = [
+    ...parts.flatMap((p) => p.catches).filter((c) => !inTrap(c.atZ, c.depth))
+      .map((c) => ({ r: c.atR, z: c.atZ, words: w.catchMark(withUnit(c.depth, "mm")) })),
+    ...plan.traps.map((t) => ({ r: (t.rFrom + t.rTo) / 2, z: (t.zFrom + t.zTo) / 2, words: w.trapMark(withUnit(t.depth, "mm")) })),
+  ].sort((a, b) => b.z - a.z);
+  let last = -Infinity;
   return (
     <g class="marks">
-      {catches.map((c, i) => <Bracket key={i} v={v} from={c.zFrom} to={c.zTo} words={w.catchMark(withUnit(c.depth, "mm"))} kind="catch" />)}
-      {plan.traps.map((t, i) => <Bracket key={i} v={v} from={t.zFrom} to={t.zTo} words={w.trapMark(withUnit(t.depth, "mm"))} kind="trap" />)}
+      {plan.traps.map((t, i) => [1, -1].map((side) => (
+        <rect key={`${i}${side}`} class="trap" x={Math.min(X(v, side * t.rFrom), X(v, side * t.rTo))} y={Y(v, t.zTo)} width={(t.rTo - t.rFrom) * v.k} height={(t.zTo - t.zFrom) * v.k} />
+      )))}
+      {stretches.map((s, i) => <path key={i} d={path(v, s) + path(v, s, false, -1)} class="caught" />)}
+      {notes.map((n, i) => {
+        const wide = n.words.length * 6.3 + 14, x = v.x0 - 16 - wide;
+        const y = Math.max(Y(v, n.z) - 28, last + 26);
+        last = y;
+        return (
+          <g key={i}>
+            <path d={`M${X(v, -n.r)} ${Y(v, n.z)}L${Math.min(Math.max(X(v, -n.r), x + 8), x + wide - 8)} ${y}`} class="leader" />
+            <circle cx={X(v, -n.r)} cy={Y(v, n.z)} r={3.5} />
+            <rect class="note" x={x} y={y - 11} width={wide} height={22} rx={3} />
+            <text x={x + 7} y={y + 4.5}>{n.words}</text>
+          </g>
+        );
+      })}
     </g>
   );
 }
 
-function Bracket(p: { v: View; from: number; to: number; words: string; kind: string }) {
-  const { v } = p;
-  const x = X(v, -v.pot) - 2, a = Y(v, p.from), b = Y(v, p.to), y = (a + b) / 2;
-  const wide = p.words.length * 6.6 + 12;
-  return (
-    <g class={p.kind}>
-      <rect class="band" x={x} y={Math.min(a, b)} width={v.x0 - x} height={Math.max(2, Math.abs(a - b))} />
-      <path d={`M${x + 6} ${a}H${x}V${b}h6`} />
-      <rect class="tag" x={x + 4} y={y - 10} width={wide} height={20} rx={3} />
-      <text x={x + 10} y={y + 4.5}>{p.words}</text>
-    </g>
-  );
+/** The stretches of a part's wall behind which it hooks. */
+function caught(plan: Plan, part: Part): At[][] {
+  const { contour, stretches } = plan.drawing;
+  const [from, to] = held(plan, part), pull = pullOf(part), out: At[][] = [];
+  for (let i = from; i < to; i++) {
+    if (stretches[i]!.depth[pull] <= COUNTS) continue;
+    const last = out[out.length - 1], a = contour[i]!, b = contour[i + 1]!;
+    if (last && last[last.length - 1] === a) last.push(b);
+    else out.push([a, b]);
+  }
+  return out;
 }
 
 export function Pulls({ v, scheme }: Props) {

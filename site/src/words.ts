@@ -59,7 +59,6 @@ export const w = {
   elevation: "elevation", section: "section", trimLine: "trim line",
   seam: (z: string) => `seam ${z}`,
   catchMark: (d: string) => `catches ${d}`, trapMark: (d: string) => `trap ${d}`,
-  clay: "clay", slip: "slip",
 
   // form
   size: "Lengths are those of the", fired: "fired pot", wet: "wet cast (mold size)",
@@ -94,14 +93,13 @@ export const w = {
   // parts
   schemes: "Ways to part this form", chosen: "chosen", auto: "Choose for me",
   autoHint: "the fewest parts that pull clear",
-  useThis: "Use this", whyTitle: "Why not fewer",
+  whyTitle: "Why not fewer",
   order: "Take the mold apart in this order", heights: "Parting height",
   heightsAuto: "as planned", sides: "Side parts", sidesAuto: "as planned", natches: "Natches",
   natchesHint: "domes and sockets in the seams, so that the mold closes one way only",
   spare: "Spare above the rim", none: "none",
   plasterWall: "Plaster, least wall", plasterBase: "Plaster, base",
   fillHole: "Fill hole, across", drainHole: "Drain hole, across",
-  pull: { down: "pulls down", up: "pulls up", side: "pulls sideways" },
   advised: "advised", chose: (s: string) => `scheme: ${s}`,
 
   // tooling
@@ -110,8 +108,7 @@ export const w = {
   printer: "Printer", bed: "Bed, mm", layer: "Layer", clearance: "Clearance", shell: "Shell", staves: "Cottle staves",
   getPrints: "Download pieces (STL)", getPlaster: "Plaster parts (STL)", getAll: "Everything (zip)",
   noPrints: "There is nothing to print for this scheme yet.",
-  made: (n: number) => `${n} file${n === 1 ? "" : "s"} made.`,
-  toMake: "Make the files", files: "Files",
+  files: "Files",
   triangles: (n: string) => `${n} triangles`,
 
   // casting
@@ -124,9 +121,9 @@ export const w = {
     liftForce: "Lift on the upper part", bandForce: "Pull on the bands",
   } as Record<string, string>,
   wall: "Wall of the cast, wet", slipDensity: "Slip weighs", solidsDensity: "Clay weighs, dry and solid",
-  testWall: "A trial gave a wall of", testMinutes: "after", how: "How",
+  testWall: "A trial gave a wall of", testMinutes: "after",
   allFigures: "Every figure, and how it comes about",
-  slipSettings: "Slip and wall", plasterSettings: "Plaster",
+  slipSettings: "Slip and wall",
 
   // sheets
   sheet: "Sheet", paper: "Paper", sheetNames: {

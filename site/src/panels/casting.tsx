@@ -85,7 +85,7 @@ function All() {
           <tbody>
             {rows.filter((r) => r.group === g).map((r) => (
               <tr key={r.key}>
-                <th scope="row">{r.label}<span class="hint how">{r.formula}. {r.source}. <em>{r.status}</em></span></th>
+                <th scope="row">{r.label}<span class="hint how">{r.formula}</span><span class="hint how">{r.source} ({r.status})</span></th>
                 <td class="num">{r.unit ? withUnit(r.value, r.unit, r.digits) : show(r.value, r.digits)}</td>
               </tr>
             ))}

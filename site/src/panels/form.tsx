@@ -46,7 +46,7 @@ function Coordinates() {
   return (
     <table class="nodes-table">
       <thead>
-        <tr><th scope="col">#</th><th scope="col">{w.radius}</th><th scope="col">{w.height}</th><th scope="col">{w.kind}</th><th /></tr>
+        <tr><th scope="col">#</th><th scope="col">{w.radius}</th><th scope="col">{w.height}</th><th scope="col">{w.kind}</th><td class="acts" /></tr>
       </thead>
       <tbody>
         {outer.map((n, i) => (

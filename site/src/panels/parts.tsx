@@ -99,6 +99,10 @@ function Block() {
         length label={w.fillHole} unit="mm" field="mold.fillHole" value={job.mold.fillHole}
         empty={{ words: w.heightsAuto, set: (j) => { j.mold.fillHole = null; } }} set={(j, x) => { j.mold.fillHole = x; }}
       />
+      <NumberField
+        length label={w.drainHole} unit="mm" field="mold.drainHole" value={job.mold.drainHole}
+        empty={{ words: w.none, set: (j) => { j.mold.drainHole = null; } }} set={(j, x) => { j.mold.drainHole = x; }}
+      />
       <Check label={w.natches} hint={w.natchesHint} value={job.mold.natches} pick={(v) => { edit(w.changed(w.natches.toLowerCase()), "", (j) => { j.mold.natches = v; }); settle(); }} />
     </div>
   );
