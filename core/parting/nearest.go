@@ -108,8 +108,7 @@ func NearestForm(j *job.Job, scheme string, leastDraftDeg float64, mouth Mouth) 
 	if err != nil {
 		return nil, err
 	}
-	s := &search{job: &given, scheme: scheme, mouth: mouth, lift: now.m.Lift, scale: j.Scale(), slope: math.Tan(leastDraftDeg*math.Pi/180) + overSlope}
-	s.lay()
+	s := newSearch(&given, scheme, mouth, now)
 	if now.clear(scheme) {
 		return s.tell(j.Form.Outer, now), nil
 	}
@@ -135,27 +134,35 @@ func NearestForm(j *job.Job, scheme string, leastDraftDeg float64, mouth Mouth) 
 
 // search is one request.
 type search struct {
-	job         *job.Job
-	scheme      string
-	mouth       Mouth
-	lift, scale float64
-	slope       float64   // tangent of the least draft
-	r, weight   []float64 // of the nodes, at mold size
-	rise        []float64 // |dz| of the stretch after each node, mold size
-	gap         []float64 // what that stretch must gain by the least draft
-	closed      bool
-	refused     error // by the form, of the last try
+	job       *job.Job
+	scheme    string
+	mouth     Mouth
+	scale     float64   // from the nodes to mold size
+	z         []float64 // of the nodes, as the mold stands
+	turned    bool      // the form opens downward and stands turned over in the mold
+	slope     float64   // tangent of the least draft
+	r, weight []float64 // of the nodes, at mold size
+	rise      []float64 // |dz| of the stretch after each node, mold size
+	gap       []float64 // what that stretch must gain by the least draft
+	closed    bool
+	refused   error // by the form, of the last try
 }
 
-// lay takes the regression's figures from the nodes.
-func (s *search) lay() {
-	nodes := s.job.Form.Outer
+// newSearch takes the regression's figures from the nodes of a job, looked at.
+func newSearch(j *job.Job, scheme string, mouth Mouth, now *look) *search {
+	nodes := j.Form.Outer
 	n := len(nodes)
-	s.r, s.weight = make([]float64, n), make([]float64, n)
+	s := &search{job: j, scheme: scheme, mouth: mouth, scale: j.Scale(), turned: now.m.Turned,
+		slope: math.Tan(j.Rules.LeastDraft*math.Pi/180) + overSlope}
+	up := s.scale
+	if s.turned {
+		up = -up
+	}
+	s.r, s.z, s.weight = make([]float64, n), make([]float64, n), make([]float64, n)
 	s.rise = make([]float64, n-1)
 	total := 0.0
 	for i := range nodes {
-		s.r[i] = nodes[i].R * s.scale
+		s.r[i], s.z[i] = nodes[i].R*s.scale, nodes[i].Z*up+now.m.Lift
 		if i > 0 {
 			s.rise[i-1] = math.Abs(nodes[i].Z-nodes[i-1].Z) * s.scale
 			s.weight[i-1] += s.rise[i-1] / 2
@@ -168,6 +175,7 @@ func (s *search) lay() {
 	}
 	s.closed = nodes[n-1].R == 0
 	s.gap = s.gaps(nil, 0)
+	return s
 }
 
 // gaps are what each stretch must gain, with a share of more added to the
@@ -221,9 +229,8 @@ func (s *search) peaks() []int {
 // turnsLeft tells whether the fit with its peak at node k turns left there.
 func (s *search) turnsLeft(p *radii, k int) bool {
 	fit := p.peaked(k)
-	z := s.job.Form.Outer
-	a := form.Point{R: fit[k] - fit[k-1], Z: (z[k].Z - z[k-1].Z) * s.scale}
-	b := form.Point{R: fit[k+1] - fit[k], Z: (z[k+1].Z - z[k].Z) * s.scale}
+	a := form.Point{R: fit[k] - fit[k-1], Z: s.z[k] - s.z[k-1]}
+	b := form.Point{R: fit[k+1] - fit[k], Z: s.z[k+1] - s.z[k]}
 	return a.R*b.Z-a.Z*b.R > 0
 }
 
@@ -292,6 +299,9 @@ func (s *search) try(k int, more []float64, share float64) ([]job.Node, *look) {
 		}
 	}
 	l, err := lookAt(&trial, s.mouth, s.scheme)
+	if err == nil && l.m.Turned != s.turned {
+		err = job.Faultf("turnsOver", "form.outer", "The form would open the other way.")
+	}
 	if err != nil {
 		s.refused = err
 		return nil, nil
@@ -330,7 +340,7 @@ func (s *search) tell(nodes []job.Node, l *look) *Nearest {
 		if nodes[i].R == s.job.Form.Outer[i].R {
 			by = 0
 		}
-		z := nodes[i].Z*s.scale + s.lift
+		z := s.z[i]
 		sum += s.weight[i] * by * by
 		weight += s.weight[i]
 		if math.Abs(by) > out.MaxChangeMM {
