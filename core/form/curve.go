@@ -109,8 +109,8 @@ func (b cubic) at(t float64) Point {
 	}
 }
 
-// heading is the tangent angle at t; where the piece stands still there, the
-// direction toward the middle of the piece.
+// heading is the tangent angle at t; at an end where the piece stands still,
+// that of the direction in which it sets out or arrives.
 func (b cubic) heading(t float64) float64 {
 	u := 1 - t
 	v := func(a, c, d, e float64) float64 {
@@ -119,11 +119,11 @@ func (b cubic) heading(t float64) float64 {
 	r := v(b[0].R, b[1].R, b[2].R, b[3].R)
 	z := v(b[0].Z, b[1].Z, b[2].Z, b[3].Z)
 	if math.Hypot(r, z) < 1e-9*b[0].Dist(b[3]) {
-		m, p := b.at(0.5), b.at(t)
-		if t < 0.5 {
-			return math.Atan2(m.Z-p.Z, m.R-p.R)
+		d := b[2].Sub(b[0])
+		if t > 0.5 {
+			d = b[3].Sub(b[1])
 		}
-		return math.Atan2(p.Z-m.Z, p.R-m.R)
+		return math.Atan2(d.Z, d.R)
 	}
 	return math.Atan2(z, r)
 }

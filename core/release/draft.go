@@ -10,10 +10,10 @@ import (
 // Out in the middle of the side part: 90 is face-on, 0 rubs, negative is an
 // undercut.
 func Draft(a float64, pull Pull) float64 {
-	switch a = math.Abs(a); {
-	case pull == Out:
+	if pull == Out {
 		return draftOut(a, 0)
-	case a > math.Pi:
+	}
+	if a = math.Abs(a); a > math.Pi {
 		a = 2*math.Pi - a
 	}
 	d := 90 - a*180/math.Pi
@@ -73,7 +73,13 @@ func SpanSurface(m *form.Meridian, i int, pull Pull, sides int, edges Edges, bel
 			below[k] += area * (p.R*outShare(n0, e, half, cos) + 4*r*outShare(n1, e, half, cos) + q.R*outShare(n2, e, half, cos)) / (6 * r)
 		}
 	}
-	return area, math.Min(draftOut(sp.A0, half), draftOut(sp.A1, half))
+	return area, math.Min(leastOut(sp.A0, half), leastOut(sp.A1, half))
+}
+
+// leastOut is the least draft in degrees over a side part's azimuths: at its
+// seams or, where the wall faces inward, in its middle.
+func leastOut(a, half float64) float64 {
+	return math.Min(draftOut(a, 0), draftOut(a, half))
 }
 
 // fine is a turn of the tangent in radians over which the middle stands for

@@ -6,8 +6,13 @@ import (
 	"moldwright/core/form"
 )
 
-// nick is how far in mm to either side of an edge's level the samples stand.
-const nick = 1e-7
+// nick is how far in mm to either side of an edge's level the samples stand;
+// touch how near the place that lets go a wall may stand and still be that
+// place: much less, so that both sides of an edge are told apart.
+const (
+	nick  = 1e-6
+	touch = 1e-8
+)
 
 // lips are the places on the contour, in order along it, at which depth may
 // leap or turn inside a span: level with an end of what blocks, where a free
@@ -102,12 +107,12 @@ func (f *frame) first(t *form.Tree, v vec, dir int) (chord int, dist float64) {
 	return t.First(f.from(v), sign(to.R), sign(to.Z))
 }
 
-// peaks appends samples between two of one span that are both caught in a gap
-// shut on both sides, where the nearest free place lies beyond the pot and may
+// peaks appends samples between two of one span that are both caught, one at
+// least in a gap shut on both sides, where the nearest free place lies beyond the pot and may
 // pass along many pieces of it, until the deepest place in between is found to
 // within depthStep.
 func (s *Survey) peaks(f *frame, a, b Sample, out []Sample, left int) []Sample {
-	if left == 0 || a.Depth <= Free || b.Depth <= Free || !a.hook.shut || !b.hook.shut ||
+	if left == 0 || a.Depth <= Free || b.Depth <= Free || !a.hook.shut && !b.hook.shut ||
 		a.hook.piece == b.hook.piece && a.hook.dir == b.hook.dir {
 		return out
 	}

@@ -222,7 +222,7 @@ func (s *Survey) trapsLike(w *twin, exact bool) string {
 		}
 		return ""
 	}
-	if slow.wide < 2e-3 { // narrower than what counts as a trap
+	if slow.wide < 2e-3 || slow.area < 1e-3 { // narrower or lower than what counts as a trap
 		return ""
 	}
 	if differ(fast.area, slow.area, 1e-2) || differ(fast.volume, slow.volume, 1) || math.Abs(fast.wide-slow.wide) > depthTol {
