@@ -2,6 +2,7 @@ package parting
 
 import (
 	"cmp"
+	"fmt"
 	"math"
 	"slices"
 	"strings"
@@ -116,11 +117,14 @@ func NearestForm(j *job.Job, scheme string, leastDraftDeg float64, mouth Mouth) 
 		if now.m.Closed {
 			return nil, job.Faultf("closedForm", "form.outer", "The profile closes at the top, which holds a lower part alone whatever the wall does; ask for two parts, or end the profile at its rim.")
 		}
-		if nodes, l := s.clearAt(len(s.r) - 1); l != nil {
-			return s.tell(nodes, l), nil
+		last := len(s.r) - 1
+		for i, z := range s.z[:last] {
+			if z >= s.z[last] { // the rim comes outermost, so its disc would cut the pot there
+				return nil, job.Faultf("rimNotHighest", fmt.Sprintf("form.outer[%d]", i), "The profile is as high as its rim at point %d already and runs on, level, inward or down; a lower part alone cannot hold what lies beyond. End the outer profile there.", i+1)
+			}
 		}
-		if rim := now.m.Rim(); rim.Z < now.m.Pts[now.end-1].Z {
-			return nil, job.Faultf("rimTurnsDown", "form.outer", "The profile turns down again before the rim, over an edge that a lower part alone cannot hold; end the outer profile at its highest point.")
+		if nodes, l := s.clearAt(last); l != nil {
+			return s.tell(nodes, l), nil
 		}
 		return nil, s.fault()
 	}
