@@ -64,25 +64,30 @@ func (t *Tree) visit(k int, b box, f func(int)) {
 }
 
 // First is the chord that a ray from p first meets, and how far off, mm; -1
-// and infinity where it meets none. The ray runs level (dr is 1 or -1, dz 0) or
-// upright (dr 0, dz 1 or -1). Chords that lie along the ray do not count.
-func (t *Tree) First(p Point, dr, dz int) (chord int, dist float64) {
-	chord, dist = -1, math.Inf(1)
-	t.first(1, p, dr, dz, &chord, &dist)
+// and within where it meets none nearer than within. The ray runs level (dr is
+// 1 or -1, dz 0) or upright (dr 0, dz 1 or -1). Chords that lie along the ray
+// do not count.
+func (t *Tree) First(p Point, dr, dz int, within float64) (chord int, dist float64) {
+	chord, dist = -1, within
+	if t.gap(1, p, dr, dz) < dist {
+		t.first(1, p, dr, dz, &chord, &dist)
+	}
 	return chord, dist
 }
 
 func (t *Tree) first(k int, p Point, dr, dz int, chord *int, dist *float64) {
-	if t.gap(k, p, dr, dz) >= *dist {
-		return
-	}
 	if k < t.size {
 		a, b := 2*k, 2*k+1
-		if t.gap(b, p, dr, dz) < t.gap(a, p, dr, dz) {
-			a, b = b, a
+		ga, gb := t.gap(a, p, dr, dz), t.gap(b, p, dr, dz)
+		if gb < ga {
+			a, b, ga, gb = b, a, gb, ga
 		}
-		t.first(a, p, dr, dz, chord, dist)
-		t.first(b, p, dr, dz, chord, dist)
+		if ga < *dist {
+			t.first(a, p, dr, dz, chord, dist)
+		}
+		if gb < *dist {
+			t.first(b, p, dr, dz, chord, dist)
+		}
 		return
 	}
 	a, b := t.pts[k-t.size], t.pts[k-t.size+1]
@@ -123,7 +128,7 @@ func (t *Tree) gap(k int, p Point, dr, dz int) float64 {
 	if end < 0 {
 		return math.Inf(1)
 	}
-	return math.Max(0, d)
+	return max(0, d)
 }
 
 // crossing finds two chords of the meridian that meet otherwise than as

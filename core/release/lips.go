@@ -1,6 +1,7 @@
 package release
 
 import (
+	"math"
 	"slices"
 
 	"moldwright/core/form"
@@ -80,7 +81,7 @@ func (s *Survey) level(f *frame, x, y float64, out []place) []place {
 		for _, dir := range [2]int{1, -1} {
 			from := x
 			for range 3 { // into the edge and out of it, then the far wall
-				chord, d := f.first(s.tree, vec{from, at}, dir)
+				chord, d := f.first(s.tree, vec{from, at}, dir, math.Inf(1))
 				if chord < 0 {
 					break
 				}
@@ -101,10 +102,14 @@ func (s *Survey) level(f *frame, x, y float64, out []place) []place {
 const edge = 1e-3
 
 // first is the first chord of the pot across the pull from v in direction dir
-// (+1, -1), and how far off it is, mm; -1 where there is none.
-func (f *frame) first(t *form.Tree, v vec, dir int) (chord int, dist float64) {
-	to := f.from(vec{v.x + float64(dir), v.y}).Sub(f.from(v))
-	return t.First(f.from(v), sign(to.R), sign(to.Z))
+// (+1, -1), nearer than within, and how far off it is, mm; -1 where there is
+// none.
+func (f *frame) first(t *form.Tree, v vec, dir int, within float64) (chord int, dist float64) {
+	p := f.from(v)
+	if f.pull == Out { // x is the height
+		return t.First(p, 0, dir, within)
+	}
+	return t.First(p, dir, 0, within)
 }
 
 // peaks appends samples between two of one span that are both caught, one at

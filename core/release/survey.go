@@ -202,9 +202,12 @@ func (s *Survey) depth(f *frame, p form.Point) Sample {
 		if to.beyond && dir < 0 && f.pull != Out {
 			continue // the axis: the other side of the pot is the same pot
 		}
-		_, wall := f.first(s.tree, v, dir)
 		d := math.Abs(to.at - v.x)
-		walled := wall < d-touch
+		if !best.hook.shut && d >= best.Depth {
+			continue
+		}
+		wall, _ := f.first(s.tree, v, dir, d-touch)
+		walled := wall >= 0
 		if walled && !best.hook.shut || walled == best.hook.shut && d >= best.Depth {
 			continue
 		}
