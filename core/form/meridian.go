@@ -51,6 +51,11 @@ type Meridian struct {
 	// axis down to an open rim, as those of a lid do, so that z is Lift less
 	// the scaled z of the nodes.
 	Turned bool
+	// Section is the cut across the axis; R of the points is its largest
+	// radius. Dimples are hollows in the wall at mold size, heights of the
+	// meridian; nil for none.
+	Section *Section
+	Dimples *job.Dimples
 }
 
 // ChordTol is the largest distance in mm between the true curve and the chords
@@ -82,11 +87,47 @@ func (m *Meridian) Extent() (height, maxRadius float64) {
 // Build makes the meridian of the job's outer nodes at mold size. Errors are
 // job.Faults that name each bad node.
 func Build(j *job.Job) (*Meridian, error) {
-	m, faults := fromNodes(j.Form.Outer, j.Scale())
+	scale := j.Scale()
+	m, faults := fromNodes(j.Form.Outer, scale)
 	if len(faults) > 0 {
 		return nil, faults
 	}
+	m.Section = NewSection(j.Form.Section)
+	if d := j.Form.Section.Dimples; d != nil {
+		m.Dimples = &job.Dimples{Around: d.Around, Diameter: d.Diameter * scale, Depth: d.Depth * scale}
+		for i, z := range d.Heights {
+			h := m.meridianZ(z * scale)
+			if k, _ := m.Outermost(h); k < 0 {
+				return nil, job.Faults{job.Faultf("outsideForm", "form.section.dimples.heights["+itoa(i)+"]", "The row of dimples at %g mm lies above or below the pot; move it onto the wall.", z)}
+			}
+			m.Dimples.Heights = append(m.Dimples.Heights, h)
+		}
+	}
 	return m, nil
+}
+
+// meridianZ is the height at which a scaled node of the height z stands.
+func (m *Meridian) meridianZ(z float64) float64 {
+	if m.Turned {
+		return m.Lift - z
+	}
+	return m.Lift + z
+}
+
+// Outermost is the span at which the form is widest at height z, and that
+// radius in mm; -1 where it has no such height.
+func (m *Meridian) Outermost(z float64) (span int, r float64) {
+	span = -1
+	for i := 0; i+1 < len(m.Pts); i++ {
+		p, q := m.Pts[i], m.Pts[i+1]
+		if (p.Z-z)*(q.Z-z) > 0 || p.Z == q.Z {
+			continue
+		}
+		if x := p.R + (z-p.Z)/(q.Z-p.Z)*(q.R-p.R); span < 0 || x > r {
+			span, r = i, x
+		}
+	}
+	return span, r
 }
 
 func fromNodes(nodes []job.Node, scale float64) (*Meridian, job.Faults) {
@@ -96,7 +137,7 @@ func fromNodes(nodes []job.Node, scale float64) (*Meridian, job.Faults) {
 	low := math.Inf(1)
 	pts := make([]Point, len(nodes))
 	up := scale
-	m := &Meridian{Closed: nodes[len(nodes)-1].R == 0, Turned: turned(nodes)}
+	m := &Meridian{Closed: nodes[len(nodes)-1].R == 0, Turned: turned(nodes), Section: NewSection(job.Section{})}
 	if m.Turned {
 		up = -scale
 	}
@@ -191,16 +232,7 @@ func LoopVolume(loop []Point) float64 {
 // form are left out.
 func (m *Meridian) Cut(heights []float64) {
 	for _, z := range heights {
-		best, at := -1, 0.0
-		for i := 0; i+1 < len(m.Pts); i++ {
-			p, q := m.Pts[i], m.Pts[i+1]
-			if (p.Z-z)*(q.Z-z) > 0 || p.Z == q.Z {
-				continue
-			}
-			if r := p.R + (z-p.Z)/(q.Z-p.Z)*(q.R-p.R); best < 0 || r > at {
-				best, at = i, r
-			}
-		}
+		best, _ := m.Outermost(z)
 		if best >= 0 {
 			p, q := m.Pts[best], m.Pts[best+1]
 			m.split(best, (z-p.Z)/(q.Z-p.Z))

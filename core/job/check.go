@@ -38,9 +38,7 @@ func (j *Job) Check() Faults {
 	if len(j.Form.Outer) == 0 {
 		bad("form.outer", "The job has no profile; give form.outer at least 3 points.")
 	}
-	if j.Form.Section.Kind != SectionRound {
-		bad("form.section.kind", "form.section.kind is %q; it takes %q.", clip(j.Form.Section.Kind), SectionRound)
-	}
+	j.checkSection(bad, number)
 	if j.Form.Inner != nil {
 		bad("form.inner", "An inner surface is given; only drain-cast forms can be planned, so leave form.inner null.")
 	}
@@ -58,12 +56,16 @@ func (j *Job) Check() Faults {
 	number("plaster.consistency", j.Plaster.Consistency, 30, 120, "consistency (water to 100 of plaster)")
 	number("plaster.wall", j.Plaster.Wall, 10, 150, "the plaster wall in mm")
 	number("plaster.base", j.Plaster.Base, 10, 150, "the plaster base in mm")
+	if j.Plaster.Outside != OutsideRound && j.Plaster.Outside != OutsideStraight {
+		bad("plaster.outside", "plaster.outside is %q; it takes %q or %q.", clip(j.Plaster.Outside), OutsideRound, OutsideStraight)
+	}
 	for i, v := range j.Printer.Bed {
 		number(fmt.Sprintf("printer.bed[%d]", i), v, 50, 2000, "the printer's bed in mm")
 	}
 	number("printer.layer", j.Printer.Layer, 0.02, 1, "the layer in mm")
 	number("printer.clearance", j.Printer.Clearance, 0, 2, "the clearance in mm")
 	number("printer.shell", j.Printer.Shell, 0.4, 20, "the shell in mm")
+	number("printer.nozzle", j.Printer.Nozzle, 0.1, 2, "the nozzle in mm")
 	number("rules.leastDraft", j.Rules.LeastDraft, 0, 45, "the least draft in degrees")
 	number("rules.rubShare", j.Rules.RubShare, 0, 100, "the share that may rub in percent")
 	m := &j.Mold
@@ -95,4 +97,34 @@ func (j *Job) Check() Faults {
 		bad("mold.staves", "There cannot be %d cottle staves; choose 1 to 4.", m.Staves)
 	}
 	return faults
+}
+
+func (j *Job) checkSection(bad func(string, string, ...any), number func(string, float64, float64, float64, string)) {
+	s := &j.Form.Section
+	switch s.Kind {
+	case SectionRound:
+	case SectionOval:
+		number("form.section.ratio", s.Ratio, 0.2, 1, "the narrow width over the wide one")
+	case SectionPolygon:
+		number("form.section.count", float64(s.Count), 3, 24, "the number of faces")
+		number("form.section.rounding", s.Rounding, 0, 100, "the rounding in percent")
+	case SectionFlutes:
+		number("form.section.count", float64(s.Count), 3, 60, "the number of flutes")
+		number("form.section.depth", s.Depth, 0, 30, "the depth of the flutes in percent of the radius")
+	default:
+		bad("form.section.kind", "form.section.kind is %q; it takes %s, %s, %s or %s.", clip(s.Kind), SectionRound, SectionOval, SectionPolygon, SectionFlutes)
+	}
+	d := s.Dimples
+	if d == nil {
+		return
+	}
+	number("form.section.dimples.around", float64(d.Around), 1, 200, "the number of dimples around")
+	number("form.section.dimples.diameter", d.Diameter, 1, 100, "the diameter of a dimple in mm")
+	number("form.section.dimples.depth", d.Depth, 0.1, d.Diameter/2, "the depth of a dimple in mm, at most half its diameter,")
+	if len(d.Heights) == 0 || len(d.Heights) > 100 {
+		bad("form.section.dimples.heights", "Dimples stand in %d rows; give 1 to 100 heights.", len(d.Heights))
+	}
+	for i, z := range d.Heights {
+		number(fmt.Sprintf("form.section.dimples.heights[%d]", i), z, -5000, 5000, "the height of a row in mm")
+	}
 }

@@ -53,12 +53,38 @@ type Node struct {
 	Corner bool    `json:"corner,omitempty"`
 }
 
-// SectionRound is the cross-section of a turned pot.
-const SectionRound = "round"
+// The kinds of cross-section. Whatever the kind, r of the profile is the
+// section's largest radius, and every height has the same section, scaled.
+const (
+	SectionRound   = "round"
+	SectionOval    = "oval"    // an ellipse, Ratio as wide one way as the other
+	SectionPolygon = "polygon" // a regular polygon of Count faces, its corners rounded
+	SectionFlutes  = "flutes"  // Count hollows around, Depth deep
+)
 
 // Section is the shape of a cut across the axis.
 type Section struct {
 	Kind string `json:"kind"`
+	// Ratio of an oval is its narrow width over its wide one, 0.2 to 1.
+	Ratio float64 `json:"ratio,omitempty"`
+	// Count is the number of faces of a polygon, or of flutes.
+	Count int `json:"count,omitempty"`
+	// Rounding of a polygon's corners is their radius in percent of the
+	// distance from the axis to a face; 0 is sharp, 100 round.
+	Rounding float64 `json:"rounding,omitempty"`
+	// Depth of flutes is percent of the radius.
+	Depth float64 `json:"depth,omitempty"`
+	// Dimples are a pattern of hollows in the wall; nil for none.
+	Dimples *Dimples `json:"dimples,omitempty"`
+}
+
+// Dimples are round hollows, caps of a sphere, in rows around the wall.
+type Dimples struct {
+	Around int `json:"around"` // in a row
+	// Heights of the rows in mm, in the size and from the zero of the form.
+	Heights  []float64 `json:"heights"`
+	Diameter float64   `json:"diameter"` // mm, in the size of the form
+	Depth    float64   `json:"depth"`    // mm
 }
 
 // Clay is the body and how it casts.
@@ -93,14 +119,25 @@ type Plaster struct {
 	// closed form), mm.
 	Wall float64 `json:"wall"`
 	Base float64 `json:"base"`
+	// Outside is the block in plan: OutsideRound or OutsideStraight. A mold
+	// with side parts is straight-sided whatever this says.
+	Outside string `json:"outside"`
 }
+
+// The two outsides of a block.
+const (
+	OutsideRound    = "round"
+	OutsideStraight = "straight"
+)
 
 // Printer is what the tooling is printed on.
 type Printer struct {
 	Bed       [3]float64 `json:"bed"`       // mm, x y z
 	Layer     float64    `json:"layer"`     // mm
 	Clearance float64    `json:"clearance"` // mm, a side
-	Shell     float64    `json:"shell"`     // mm
+	Shell     float64    `json:"shell"`     // mm, the wall of a hollow piece
+	Nozzle    float64    `json:"nozzle"`    // mm; no wall is thinner than two of its lines
+	Solid     bool       `json:"solid"`     // positives are printed full, not hollow from below
 }
 
 // Rules decide between clear and rubs.
@@ -134,6 +171,8 @@ type Mold struct {
 	// Staves is the number of cottle staves, 1 to 4.
 	Staves  int  `json:"staves"`
 	Natches bool `json:"natches"`
+	// StrapGrooves are grooves round the side parts, in which bands lie.
+	StrapGrooves bool `json:"strapGrooves"`
 }
 
 // Spare is the reservoir above the trim line; Height is mm.
@@ -150,10 +189,10 @@ func Defaults() Job {
 		Form: Form{Size: SizeFired, Section: Section{Kind: SectionRound}},
 		Clay: Clay{DryingShrinkage: 6, FiringShrinkage: 7, ReleaseShrinkage: 1.5, Wall: 4,
 			SlipDensity: 1.75, SolidsDensity: 2.6, TestCast: TestCast{Wall: 3, Minutes: 10}},
-		Plaster: Plaster{Consistency: 70, Wall: 30, Base: 30},
-		Printer: Printer{Bed: [3]float64{220, 220, 250}, Layer: 0.2, Clearance: 0.3, Shell: 2.4},
+		Plaster: Plaster{Consistency: 70, Wall: 30, Base: 30, Outside: OutsideRound},
+		Printer: Printer{Bed: [3]float64{220, 220, 250}, Layer: 0.2, Clearance: 0.3, Shell: 2.4, Nozzle: 0.4},
 		Rules:   Rules{LeastDraft: LeastDraftFor(0.2), RubShare: 5},
-		Mold:    Mold{Scheme: SchemeAuto, Spare: &Spare{Height: 20}, Staves: 2, Natches: true},
+		Mold:    Mold{Scheme: SchemeAuto, Spare: &Spare{Height: 20}, Staves: 2, Natches: true, StrapGrooves: true},
 	}
 }
 

@@ -145,7 +145,7 @@ func (l *ledger) changes(k int) bool {
 		}
 	}
 	for _, pull := range [2]release.Pull{release.Down, release.Up} {
-		rub := l.tables[way{pull, 0}].below[0]
+		rub := l.tables[way{pull: pull}].below[0]
 		if (rub[k] > rub[k-1]) != (rub[k+1] > rub[k]) {
 			return true
 		}
@@ -183,17 +183,21 @@ func (l *ledger) scheme(k kind, t trial) Scheme {
 		sc.PartingHeights = append(sc.PartingHeights, l.m.Pts[t.k2].Z)
 	}
 	if k.lower {
-		sc.Parts = append(sc.Parts, l.part("lower", [3]float64{0, 0, -1}, release.Down, 0, t.k1, 0))
+		sc.Parts = append(sc.Parts, l.part("lower", [3]float64{0, 0, -1}, way{pull: release.Down}, 0, t.k1))
+	}
+	if k.sides > 0 {
+		sc.Turn = l.around[k.sides].turn * 180 / math.Pi
 	}
 	for i := range k.sides {
 		step := 360 / float64(k.sides)
 		mid := (float64(i) + 0.5) * step * math.Pi / 180
-		p := l.part(string(rune('A'+i)), [3]float64{round(math.Cos(mid)), round(math.Sin(mid)), 0}, release.Out, t.k1, t.k2, k.sides)
+		like := i % l.unlike(k.sides)
+		p := l.part(string(rune('A'+i)), [3]float64{round(math.Cos(mid)), round(math.Sin(mid)), 0}, way{release.Out, k.sides, like}, t.k1, t.k2)
 		p.Sector = &[2]float64{float64(i) * step, float64(i+1) * step}
 		sc.Parts = append(sc.Parts, p)
 	}
 	if k.upper {
-		sc.Parts = append(sc.Parts, l.part("upper", [3]float64{0, 0, 1}, release.Up, t.k2, l.end, 0))
+		sc.Parts = append(sc.Parts, l.part("upper", [3]float64{0, 0, 1}, way{pull: release.Up}, t.k2, l.end))
 	}
 	return sc
 }
@@ -207,9 +211,9 @@ func round(v float64) float64 {
 }
 
 // part tells in full how the contour from point a to point b lets go.
-func (l *ledger) part(name string, vector [3]float64, pull release.Pull, a, b, sides int) Part {
+func (l *ledger) part(name string, vector [3]float64, w way, a, b int) Part {
 	p := Part{Name: name, Pull: vector, ZFrom: math.Inf(1), ZTo: math.Inf(-1), Catches: []Catch{}}
-	t := l.tables[way{pull, sides}]
+	t := l.tables[w]
 	p.MinDraft = 90
 	for i := a; i < b; i++ {
 		p.MinDraft = math.Min(p.MinDraft, t.least[i])
@@ -218,11 +222,11 @@ func (l *ledger) part(name string, vector [3]float64, pull release.Pull, a, b, s
 		p.ZFrom, p.ZTo = math.Min(p.ZFrom, l.m.Pts[i].Z), math.Max(p.ZTo, l.m.Pts[i].Z)
 	}
 	share := 1.0
-	if sides > 0 {
-		share = 1 / float64(sides)
+	if w.sides > 0 {
+		share = 1 / float64(w.sides)
 	}
 	cm2 := share / 100
-	area := l.area[b] - l.area[a]
+	area := t.area[b] - t.area[a]
 	below := func(e int) float64 { return t.below[e][b] - t.below[e][a] }
 	p.Area, p.RubArea = area*cm2, below(0)*cm2
 	if area > 0 {
@@ -235,7 +239,7 @@ func (l *ledger) part(name string, vector [3]float64, pull release.Pull, a, b, s
 		}
 		p.Bands = append(p.Bands, Band{bandEdges[e-1], bandEdges[e], (to - below(e)) * cm2})
 	}
-	p.Catches = l.catches(pull, a, b)
+	p.Catches = l.catches(w, a, b)
 	p.ClayForgives = len(p.Catches) > 0
 	for _, c := range p.Catches {
 		p.ClayForgives = p.ClayForgives && c.ClayForgives
@@ -252,7 +256,7 @@ func (l *ledger) part(name string, vector [3]float64, pull release.Pull, a, b, s
 }
 
 // catches gathers the samples on spans a to b-1 into stretches that hook.
-func (l *ledger) catches(way release.Pull, a, b int) []Catch {
+func (l *ledger) catches(w way, a, b int) []Catch {
 	out := []Catch{}
 	var c Catch
 	open := false
@@ -263,7 +267,7 @@ func (l *ledger) catches(way release.Pull, a, b int) []Catch {
 		}
 		open = false
 	}
-	for _, s := range l.s.Samples[way] {
+	for _, s := range l.s.Samples[w.pull] {
 		if s.Span < a || s.Span >= b {
 			continue
 		}
@@ -286,6 +290,16 @@ func (l *ledger) catches(way release.Pull, a, b int) []Catch {
 		c.ClayDepth = math.Max(c.ClayDepth, left)
 	}
 	shut()
+	if w.pull == release.Out && a < b {
+		if c, ok := l.sectionCatch(w.sides, a, b); ok {
+			out = append(out, c)
+		}
+	}
+	for _, e := range l.extra[way{w.pull, w.sides, 0}] {
+		if a <= e.span && e.span < b && e.catch.Depth > CatchDepth {
+			out = append(out, e.catch)
+		}
+	}
 	return out
 }
 

@@ -17,36 +17,46 @@ type ledger struct {
 	end   int // the contour ends at this point: rim, top or edge of the fill hole
 	// deepest[pull][i] is the deepest catch in mm on span i.
 	deepest [3][]float64
-	down    []float64   // down[k] is the deepest Down catch before point k
-	up      []float64   // up[k] is the deepest Up catch from point k on
-	out     [][]float64 // out[j][i] is the deepest Out catch on 2^j spans from i
-	area    []float64   // area[k] is the surface in mm2 before point k
+	down    []float64           // down[k] is the deepest Down catch before point k
+	up      []float64           // up[k] is the deepest Up catch from point k on
+	out     map[int][][]float64 // by number of side parts: the deepest Out catch on 2^j spans from i
+	extra   map[way][]extra     // catches that the half-plane does not show
 	tables  map[way]*table
-	seam    []bool // a seam may run straight outward from point k
+	around  map[int]*surround // by number of side parts
+	seam    []bool            // a seam may run straight outward from point k
 }
 
-// way is a pull, with the number of side parts where it is Out.
+// way is a pull; where it is Out, with the number of side parts and, where
+// they are not alike, which of them.
 type way struct {
 	pull  release.Pull
 	sides int
+	part  int
 }
 
-// table tells how the surface stands to one way.
+// table tells how the surface stands to one way, as if it went all round.
 type table struct {
+	area []float64 // area[k] is the surface in mm2 before point k
 	// below[e][k] is the area in mm2 before point k with less draft than edge
 	// e: the least draft, then the edges of the bands.
 	below [][]float64
 	least []float64 // of each span, degrees
 }
 
-func (l *ledger) table(w way, edges release.Edges) *table {
-	t := &table{below: make([][]float64, len(edges.Deg)), least: make([]float64, l.end)}
+func (t *table) sum(a, b int) (area, rub float64) {
+	return t.area[b] - t.area[a], t.below[0][b] - t.below[0][a]
+}
+
+// table adds up what measure tells of every span.
+func (l *ledger) table(edges release.Edges, measure func(i int, below []float64) (area, least float64)) *table {
+	t := &table{area: make([]float64, l.end+1), below: make([][]float64, len(edges.Deg)), least: make([]float64, l.end)}
 	for e := range t.below {
 		t.below[e] = make([]float64, l.end+1)
 	}
 	sum := make([]float64, len(edges.Deg))
 	for i := range l.end {
-		_, t.least[i] = release.SpanSurface(l.m, i, w.pull, w.sides, edges, sum)
+		area, least := measure(i, sum)
+		t.area[i+1], t.least[i] = t.area[i]+area, least
 		for e, v := range sum {
 			t.below[e][i+1] = v
 		}
@@ -56,38 +66,35 @@ func (l *ledger) table(w way, edges release.Edges) *table {
 
 func newLedger(s *release.Survey, end int, rules Rules, sides []int) *ledger {
 	m := s.M
-	l := &ledger{m: m, s: s, rules: rules, end: end, tables: map[way]*table{}}
+	l := &ledger{m: m, s: s, rules: rules, end: end, out: map[int][][]float64{}, extra: map[way][]extra{},
+		tables: map[way]*table{}, around: map[int]*surround{}}
 	for _, pull := range release.Pulls {
 		l.deepest[pull] = make([]float64, len(m.Spans))
 		for _, c := range s.Samples[pull] {
 			l.deepest[pull][c.Span] = math.Max(l.deepest[pull][c.Span], c.Depth)
 		}
 	}
+	edges := release.NewEdges(append([]float64{rules.LeastDraft}, bandEdges...)...)
+	for _, pull := range [2]release.Pull{release.Down, release.Up} {
+		measure := func(i int, below []float64) (float64, float64) {
+			return release.SpanSurface(m, i, pull, 0, edges, below)
+		}
+		if !m.Section.Round {
+			measure = spanOf(m, release.NewCap(release.Turned{Section: m.Section}, pull, edges))
+		}
+		l.tables[way{pull: pull}] = l.table(edges, measure)
+		l.dimple(way{pull: pull})
+	}
+	for _, n := range sides {
+		l.surround(n, edges)
+	}
 	n := end + 1
-	l.down, l.up, l.area = make([]float64, n), make([]float64, n), make([]float64, n)
+	l.down, l.up = make([]float64, n), make([]float64, n)
 	for i := range end {
 		l.down[i+1] = math.Max(l.down[i], l.deepest[release.Down][i])
-		l.area[i+1] = l.area[i] + form.BandArea(m.Pts[i], m.Pts[i+1])
 	}
 	for i := end - 1; i >= 0; i-- {
 		l.up[i] = math.Max(l.up[i+1], l.deepest[release.Up][i])
-	}
-	l.out = [][]float64{l.deepest[release.Out][:end]}
-	for w := 1; 2*w <= end; w *= 2 {
-		last := l.out[len(l.out)-1]
-		next := make([]float64, end-2*w+1)
-		for i := range next {
-			next[i] = math.Max(last[i], last[i+w])
-		}
-		l.out = append(l.out, next)
-	}
-	edges := release.NewEdges(append([]float64{rules.LeastDraft}, bandEdges...)...)
-	ways := []way{{release.Down, 0}, {release.Up, 0}}
-	for _, k := range sides {
-		ways = append(ways, way{release.Out, k})
-	}
-	for _, w := range ways {
-		l.tables[w] = l.table(w, edges)
 	}
 	l.seam = make([]bool, n)
 	for k := 1; k < n; k++ {
@@ -96,8 +103,27 @@ func newLedger(s *release.Survey, end int, rules Rules, sides []int) *ledger {
 	return l
 }
 
-// outDepth is the deepest Out catch on spans a to b-1.
-func (l *ledger) outDepth(a, b int) float64 {
+func spanOf(m *form.Meridian, t *release.Around) func(int, []float64) (float64, float64) {
+	return func(i int, below []float64) (float64, float64) { return t.Span(m, i, below) }
+}
+
+// ranges is a table of the greatest of any stretch of values: row j holds it
+// for 2^j of them from each place on.
+func ranges(v []float64) [][]float64 {
+	out := [][]float64{v}
+	for w := 1; 2*w <= len(v); w *= 2 {
+		last := out[len(out)-1]
+		next := make([]float64, len(v)-2*w+1)
+		for i := range next {
+			next[i] = math.Max(last[i], last[i+w])
+		}
+		out = append(out, next)
+	}
+	return out
+}
+
+// outDepth is the deepest Out catch of n side parts on spans a to b-1.
+func (l *ledger) outDepth(n, a, b int) float64 {
 	if a >= b {
 		return 0
 	}
@@ -105,14 +131,12 @@ func (l *ledger) outDepth(a, b int) float64 {
 	for 2<<j <= b-a {
 		j++
 	}
-	return math.Max(l.out[j][a], l.out[j][b-1<<j])
+	t := l.out[n]
+	return math.Max(t[j][a], t[j][b-1<<j])
 }
 
-// rub is the area in mm2 between two points below the least draft.
-func (l *ledger) rub(w way, a, b int) float64 {
-	below := l.tables[w].below[0]
-	return below[b] - below[a]
-}
+// area is the whole surface in mm2.
+func (l *ledger) area() float64 { return l.tables[way{pull: release.Down}].area[l.end] }
 
 // trial is a kind with its seams settled, judged.
 type trial struct {
@@ -135,13 +159,17 @@ func (l *ledger) try(k kind, k1, k2 int) trial {
 		}
 	}
 	if k.lower {
-		part(l.down[k1], l.area[k1], l.rub(way{release.Down, 0}, 0, k1))
+		area, rub := l.tables[way{pull: release.Down}].sum(0, k1)
+		part(l.down[k1], area, rub)
 	}
-	if k.sides > 0 {
-		part(l.outDepth(k1, k2), l.area[k2]-l.area[k1], l.rub(way{release.Out, k.sides}, k1, k2))
+	for i := range l.unlike(k.sides) {
+		area, rub := l.tables[way{release.Out, k.sides, i}].sum(k1, k2)
+		share := 1 / float64(l.unlike(k.sides))
+		part(l.outDepth(k.sides, k1, k2), share*area, share*rub)
 	}
 	if k.upper {
-		part(l.up[k2], l.area[l.end]-l.area[k2], l.rub(way{release.Up, 0}, k2, l.end))
+		area, rub := l.tables[way{pull: release.Up}].sum(k2, l.end)
+		part(l.up[k2], area, rub)
 	}
 	switch {
 	case t.depth > CatchDepth:
@@ -178,7 +206,7 @@ func (l *ledger) better(a, b trial) bool {
 			return a.corners > b.corners
 		}
 	}
-	if math.Abs(a.rub-b.rub) > 0.001*l.area[l.end] {
+	if math.Abs(a.rub-b.rub) > 0.001*l.area() {
 		return a.rub < b.rub
 	}
 	return a.depth < b.depth-1e-6

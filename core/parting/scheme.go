@@ -49,9 +49,12 @@ type Scheme struct {
 	Depth   float64 `json:"depth"`
 	// Sides is the number of side parts; Lower and Upper tell which caps there
 	// are.
-	Sides int  `json:"sides"`
-	Lower bool `json:"-"`
-	Upper bool `json:"-"`
+	Sides int `json:"sides"`
+	// Turn is by how many degrees a section that is not round stands turned
+	// against the seams of the side parts.
+	Turn  float64 `json:"turn"`
+	Lower bool    `json:"-"`
+	Upper bool    `json:"-"`
 	// K1 and K2 are the points of the meridian where the lower part ends and
 	// the upper part begins; 0 and the mouth where there is none.
 	K1 int `json:"-"`

@@ -5,7 +5,9 @@ import (
 	"encoding/json"
 	"errors"
 	"fmt"
+	"maps"
 	"runtime/debug"
+	"slices"
 	"strings"
 
 	"moldwright/core/form"
@@ -20,11 +22,13 @@ type Progress func(fraction float64, words string)
 type op func(request []byte, say Progress) (reply any, blobs [][]byte, err error)
 
 var ops = map[string]op{
-	"read":    read,
-	"plan":    makePlan,
-	"figures": figures,
-	"solids":  solids,
-	"sheet":   sheets,
+	"read":     read,
+	"plan":     makePlan,
+	"figures":  figures,
+	"solids":   solids,
+	"nearest":  nearest,
+	"remedies": remedies,
+	"sheet":    sheets,
 }
 
 // Call answers one request at the boundary. It never panics: whatever goes
@@ -38,7 +42,7 @@ func Call(name string, request, blob []byte, say Progress) (reply []byte, blobs 
 	}()
 	f, ok := ops[name]
 	if !ok {
-		return failure(job.Faults{job.Faultf("unknownOp", "op", "There is no operation %q; there are read, plan, figures, solids and sheet.", name)}), nil
+		return failure(job.Faults{job.Faultf("unknownOp", "op", "There is no operation %q; there are %s.", name, strings.Join(slices.Sorted(maps.Keys(ops)), ", "))}), nil
 	}
 	if say == nil {
 		say = func(float64, string) {}

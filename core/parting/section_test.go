@@ -1,0 +1,102 @@
+package parting
+
+import (
+	"math"
+	"testing"
+
+	"moldwright/core/form"
+	"moldwright/core/job"
+	"moldwright/core/release"
+)
+
+func judgedSection(t *testing.T, s job.Section, nodes ...job.Node) []Scheme {
+	t.Helper()
+	j := potOf(nodes...)
+	j.Form.Section = s
+	m, err := form.Build(j)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return Judge(release.New(m), len(m.Pts)-1, RulesOf(j), Wanted{})
+}
+
+// A fully rounded polygon is a turned pot: every scheme is judged alike.
+func TestRoundPolygonIsJudgedAsTurned(t *testing.T) {
+	nodes := []job.Node{corner(0, 0), corner(40, 0), corner(25, 60), corner(45, 140)}
+	a := judgedSection(t, job.Section{Kind: job.SectionRound}, nodes...)
+	b := judgedSection(t, job.Section{Kind: job.SectionPolygon, Count: 6, Rounding: 100}, nodes...)
+	for i := range a {
+		if a[i].Verdict != b[i].Verdict || math.Abs(a[i].Depth-b[i].Depth) > 1e-6 || math.Abs(a[i].RubArea-b[i].RubArea) > 0.01*a[i].Parts[0].Area+0.5 {
+			t.Errorf("%s: %s %.3f mm %.2f cm2 as turned, %s %.3f mm %.2f cm2 as a polygon", a[i].ID, a[i].Verdict, a[i].Depth, a[i].RubArea, b[i].Verdict, b[i].Depth, b[i].RubArea)
+		}
+	}
+}
+
+// Whatever the section, what catches along the axis catches by the largest
+// radius: an oval vase hooks as the round one of its wide side does.
+func TestOvalCatchesAlongTheAxisLikeItsWideSide(t *testing.T) {
+	nodes := []job.Node{corner(0, 0), corner(40, 0), corner(25, 60), corner(45, 140)}
+	one := judgedSection(t, job.Section{Kind: job.SectionOval, Ratio: 0.6}, nodes...)[0]
+	if one.Verdict != Catches || math.Abs(one.Depth-15) > 0.01 {
+		t.Errorf("one part %s by %.3f mm, want a catch of 15", one.Verdict, one.Depth)
+	}
+}
+
+// An ellipse is convex: two side parts whose seams stand at its tips let go,
+// and the planner turns it so.
+func TestTwoSidePartsOfAnOval(t *testing.T) {
+	all := judgedSection(t, job.Section{Kind: job.SectionOval, Ratio: 0.6}, corner(0, 0), corner(40, 0), corner(25, 60), corner(45, 140))
+	s := &all[Index(all, "sides2+lower")]
+	if s.Verdict != Clear || math.Abs(math.Mod(s.Turn, 90)) > 1e-9 {
+		t.Errorf("%s turned %.1f: %s", s.Verdict, s.Turn, s.Against())
+	}
+}
+
+// Twelve flutes 6 mm deep of 40, drawn by two side parts, hook near the seams
+// whatever the turn; drawn along the axis of a tapering wall they do not.
+func TestFlutes(t *testing.T) {
+	flutes := job.Section{Kind: job.SectionFlutes, Count: 12, Depth: 15}
+	all := judgedSection(t, flutes, corner(0, 0), corner(30, 0), corner(45, 100))
+	if one := all[0]; one.Verdict != Clear {
+		t.Errorf("one part of a fluted beaker: %s, %s", one.Verdict, one.Against())
+	}
+	s := &all[Index(all, "sides2+lower")]
+	if s.Verdict != Catches || s.Depth < 1 {
+		t.Errorf("two side parts of a fluted beaker: %s by %.2f mm", s.Verdict, s.Depth)
+	}
+	// shallow scallops: the steepest slope dg/da / g stays below what the four
+	// parts' seams at 45 degrees allow
+	all = judgedSection(t, job.Section{Kind: job.SectionFlutes, Count: 8, Depth: 4}, corner(0, 0), corner(30, 0), corner(25, 50), corner(45, 100))
+	if s := &all[Index(all, "sides4+lower")]; s.Verdict == Catches {
+		t.Errorf("four side parts of a scalloped vase catch: %s", s.Against())
+	}
+}
+
+// A row of dimples: half-round ones hook under every pull but the one square to
+// them; shallow ones let go where the pull leans little enough.
+func TestDimples(t *testing.T) {
+	nodes := []job.Node{corner(0, 0), corner(30, 0), corner(45, 100)}
+	with := func(around int, depth float64) []Scheme {
+		return judgedSection(t, job.Section{Kind: job.SectionRound, Dimples: &job.Dimples{Around: around, Heights: []float64{50}, Diameter: 8, Depth: depth}}, nodes...)
+	}
+	if one := with(12, 4)[0]; one.Verdict != Catches {
+		t.Errorf("half-round dimples under one part: %s", one.Verdict)
+	}
+	// the wall leans by 8.53 degrees: a pull along the axis leans 81.47 from its
+	// normal, so a cap of 8 degrees lets go and one of 9 does not
+	shallow := func(t float64) float64 { return 4 * math.Tan(t/2*math.Pi/180) }
+	if one := with(12, shallow(8))[0]; one.Verdict == Catches {
+		t.Errorf("dimples of 8 degrees under one part: %s", one.Against())
+	}
+	if d := release.DimpleHook(8, shallow(30), 90-8.53); d <= CatchDepth {
+		t.Fatalf("dimples of 30 degrees hook by %.3f mm only", d)
+	}
+	if one := with(12, shallow(30))[0]; one.Verdict != Catches {
+		t.Errorf("dimples of 30 degrees under one part: %s", one.Verdict)
+	}
+	// two dimples, each square to one of two side parts, let go as deep as they are
+	all := with(2, 3)
+	if s := &all[Index(all, "sides2+lower")]; s.Verdict != Catches && s.Depth > CatchDepth {
+		t.Errorf("verdict %s with a depth of %.3f", s.Verdict, s.Depth)
+	}
+}

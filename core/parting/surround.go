@@ -1,0 +1,161 @@
+package parting
+
+import (
+	"math"
+
+	"moldwright/core/release"
+)
+
+// surround tells how the side parts of one number stand around the section.
+type surround struct {
+	turn   float64 // radians by which the section is turned to the seams
+	hook   float64 // how deep they catch within a level cut, as a share of the radius
+	unlike int     // how many of them differ
+}
+
+// unlike is how many tables n side parts have: 1 where they are alike, and 0
+// where there are none.
+func (l *ledger) unlike(n int) int {
+	if n == 0 {
+		return 0
+	}
+	return l.around[n].unlike
+}
+
+// turns are the ways in which a section is tried against the seams, within the
+// angle after which it stands alike again.
+const turns = 24
+
+// surround settles how the section stands to the seams of n side parts, and
+// measures the surface of each part.
+func (l *ledger) surround(n int, edges release.Edges) {
+	m := l.m
+	half := math.Pi / float64(n)
+	a := &surround{unlike: 1}
+	l.around[n] = a
+	deepest := append([]float64{}, l.deepest[release.Out][:l.end]...)
+	if m.Section.Round {
+		l.tables[way{release.Out, n, 0}] = l.table(edges, func(i int, below []float64) (float64, float64) {
+			return release.SpanSurface(m, i, release.Out, n, edges, below)
+		})
+	} else {
+		*a = settle(release.Turned{Section: m.Section}, n, l.rules.LeastDraft)
+		for i := range a.unlike {
+			mid := (2*float64(i) + 1) * half
+			l.tables[way{release.Out, n, i}] = l.table(edges, spanOf(m, release.NewSide(release.Turned{Section: m.Section, Turn: a.turn}, mid, half, edges)))
+		}
+		for i := range deepest {
+			deepest[i] = math.Max(deepest[i], a.hook*math.Max(m.Pts[i].R, m.Pts[i+1].R))
+		}
+	}
+	for _, e := range l.dimple(way{release.Out, n, 0}) {
+		deepest[e.span] = math.Max(deepest[e.span], e.catch.Depth)
+	}
+	l.out[n] = ranges(deepest)
+}
+
+// settle turns the section so that n side parts hook least, and then so that
+// an upright wall rubs least.
+func settle(s release.Turned, n int, leastDraft float64) surround {
+	half := math.Pi / float64(n)
+	repeats := s.Section.Repeats
+	out := surround{unlike: n, hook: math.Inf(1)}
+	if repeats%n == 0 {
+		out.unlike = 1
+	}
+	period := 2 * math.Pi / float64(lcm(repeats, n))
+	edges := release.NewEdges(leastDraft)
+	rub := math.Inf(1)
+	for k := range turns {
+		s.Turn = float64(k) / turns * period
+		hook, share := 0.0, 0.0
+		for i := range out.unlike {
+			mid := (2*float64(i) + 1) * half
+			hook = math.Max(hook, release.Hook(s, mid, half))
+			share += release.UprightShare(s, mid, half, edges)
+		}
+		if hook < 1e-6 {
+			hook = 0
+		}
+		if hook < out.hook-1e-6 || hook < out.hook+1e-6 && share < rub-1e-6 {
+			out.turn, out.hook, rub = s.Turn, hook, share
+		}
+	}
+	return out
+}
+
+// sectionCatch is how n side parts hook within the section on spans a to b-1.
+func (l *ledger) sectionCatch(n, a, b int) (Catch, bool) {
+	hook := l.around[n].hook
+	if hook == 0 {
+		return Catch{}, false
+	}
+	c := Catch{ZFrom: math.Inf(1), ZTo: math.Inf(-1)}
+	for i := a; i <= b; i++ {
+		p := l.m.Pts[i]
+		c.ZFrom, c.ZTo = math.Min(c.ZFrom, p.Z), math.Max(c.ZTo, p.Z)
+		if d := hook * p.R; d > c.Depth {
+			c.Depth, c.AtZ, c.AtR, c.BlockedAtZ, c.BlockedAtR = d, p.Z, p.R, p.Z, p.R
+		}
+	}
+	c.ClayDepth = c.Depth
+	return c, c.Depth > CatchDepth
+}
+
+func lcm(a, b int) int {
+	x, y := a, b
+	for y != 0 {
+		x, y = y, x%y
+	}
+	return a / x * b
+}
+
+// extra is a catch that the half-plane does not show: in a dimple.
+type extra struct {
+	span  int
+	catch Catch
+}
+
+// dimple finds how deep the dimples of the wall catch under a way, by row; for
+// side parts the worst over all of them. A dimple stands square to the wall and
+// lets go along pulls that lean from its normal by no more than 90 degrees less
+// its slope at the rim.
+func (l *ledger) dimple(w way) []extra {
+	d := l.m.Dimples
+	if d == nil {
+		return nil
+	}
+	var out []extra
+	for _, z := range d.Heights {
+		span, at := l.m.Outermost(z)
+		if span < 0 || span >= l.end {
+			continue
+		}
+		a := (l.m.Spans[span].A0 + l.m.Spans[span].A1) / 2
+		lean := 0.0
+		if w.pull == release.Out {
+			// the worst place around: dimples stand evenly, the first beside a
+			// seam's middle
+			for k := range d.Around {
+				az := 2*math.Pi*float64(k)/float64(d.Around) + l.around[w.sides].turn
+				sector := 2 * math.Pi / float64(w.sides)
+				off := math.Remainder(az-sector/2, sector)
+				lean = math.Max(lean, 90-math.Asin(math.Sin(a)*math.Cos(off))*180/math.Pi)
+			}
+		} else {
+			lean = 90 - release.Draft(a, w.pull)
+		}
+		depth := release.DimpleHook(d.Diameter, d.Depth, lean)
+		if depth <= release.Free {
+			continue
+		}
+		if w.pull != release.Out {
+			l.deepest[w.pull][span] = math.Max(l.deepest[w.pull][span], depth)
+		}
+		half := d.Diameter / 2
+		out = append(out, extra{span, Catch{ZFrom: z - half, ZTo: z + half, Depth: depth, ClayDepth: depth,
+			AtZ: z, AtR: at, BlockedAtZ: z, BlockedAtR: at}})
+	}
+	l.extra[w] = out
+	return out
+}

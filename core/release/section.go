@@ -1,0 +1,193 @@
+package release
+
+import (
+	"math"
+
+	"moldwright/core/form"
+)
+
+// Turned is a cross-section that stands turned by Turn radians to the seams of
+// the side parts.
+type Turned struct {
+	*form.Section
+	Turn float64
+}
+
+// At is g and its slope at azimuth a of the mold.
+func (t Turned) At(a float64) (g, slope float64) { return t.Section.At(a - t.Turn) }
+
+// Around measures surface that is not round: for a stretch of meridian with
+// the tangent angle A, turned about the axis with the section's g, how its area
+// compares with a round one's, and how much of it has less draft than each of
+// the edges under a pull.
+//
+// The surface r(z) g(a) has the normal (g e_r - g' e_a) t_z - g^2 t_r e_z, t the
+// meridian's tangent, and the area |normal| r ds da. Means over azimuth are
+// taken by the midpoint rule on a table of angles, between which they are
+// interpolated.
+type Around struct {
+	step   float64 // radians between rows
+	factor []float64
+	below  [][]float64 // below[e][row]
+	least  []float64   // degrees
+}
+
+// Rows of the tables: a cap's draft hardly varies with azimuth, so that the
+// share below an edge leaps with the angle; a side part's varies gently.
+const (
+	capRows, capAzimuths   = 1440, 48
+	sideRows, sideAzimuths = 360, 360
+)
+
+// NewCap is the table of a lower or upper part, all round.
+func NewCap(s Turned, pull Pull, edges Edges) *Around {
+	up := 1.0
+	if pull == Down {
+		up = -1
+	}
+	period := 2 * math.Pi / float64(s.Repeats)
+	return newAround(s, s.Turn, s.Turn+period, capRows, capAzimuths, edges, func(_, g, d, tr, tz float64) float64 {
+		return -up * g * g * tr
+	})
+}
+
+// NewSide is the table of a side part that looks along azimuth mid and reaches
+// half (both radians) to either side. Its factor is relative to a round part
+// of that sector.
+func NewSide(s Turned, mid, half float64, edges Edges) *Around {
+	return newAround(s, mid-half, mid+half, sideRows, sideAzimuths, edges, func(a, g, d, _, tz float64) float64 {
+		sin, cos := math.Sincos(a - mid)
+		return tz * (g*cos + d*sin)
+	})
+}
+
+func newAround(s Turned, from, to float64, rows, azimuths int, edges Edges, along func(a, g, d, tr, tz float64) float64) *Around {
+	n := rows + 1
+	t := &Around{step: 2 * math.Pi / float64(rows), factor: make([]float64, n), least: make([]float64, n)}
+	for range edges.Deg {
+		t.below = append(t.below, make([]float64, n))
+	}
+	g, d := make([]float64, azimuths), make([]float64, azimuths)
+	at := func(k int) float64 { return from + (float64(k)+0.5)/float64(azimuths)*(to-from) }
+	for k := range g {
+		g[k], d[k] = s.At(at(k))
+	}
+	for row := range n {
+		tz, tr := math.Sincos(-math.Pi + float64(row)*t.step)
+		least := 1.0
+		for k := range g {
+			area := math.Sqrt(tz*tz*(g[k]*g[k]+d[k]*d[k]) + g[k]*g[k]*g[k]*g[k]*tr*tr)
+			t.factor[row] += area
+			if area == 0 {
+				continue
+			}
+			sin := along(at(k), g[k], d[k], tr, tz) / area
+			least = math.Min(least, sin)
+			for e, edge := range edges.sin {
+				if sin < edge {
+					t.below[e][row] += area
+				}
+			}
+		}
+		t.factor[row] /= float64(azimuths)
+		for e := range t.below {
+			t.below[e][row] /= float64(azimuths)
+		}
+		t.least[row] = math.Asin(math.Max(-1, least)) * 180 / math.Pi
+	}
+	return t
+}
+
+// Span measures span i of the meridian: area in mm2 and least draft in degrees;
+// it adds the area below each edge to below. The area is that of a full turn,
+// of which a side part has its share.
+func (t *Around) Span(m *form.Meridian, i int, below []float64) (area, least float64) {
+	p, q, sp := m.Pts[i], m.Pts[i+1], m.Spans[i]
+	band := form.BandArea(p, q)
+	x := (math.Remainder((sp.A0+sp.A1)/2, 2*math.Pi) + math.Pi) / t.step
+	row := min(int(x), len(t.factor)-2)
+	f := x - float64(row)
+	mean := func(v []float64) float64 { return v[row] + f*(v[row+1]-v[row]) }
+	for e := range below {
+		below[e] += band * mean(t.below[e])
+	}
+	return band * mean(t.factor), mean(t.least)
+}
+
+// UprightShare is the share of an upright wall, over a side part's sector,
+// that has less draft than the first of the edges.
+func UprightShare(s Turned, mid, half float64, edges Edges) float64 {
+	below, all := 0.0, 0.0
+	for k := range sideAzimuths {
+		a := mid + (2*(float64(k)+0.5)/sideAzimuths-1)*half
+		g, d := s.At(a)
+		sin, cos := math.Sincos(a - mid)
+		area := math.Hypot(g, d)
+		all += area
+		if (g*cos+d*sin)/area < edges.sin[0] {
+			below += area
+		}
+	}
+	return below / all
+}
+
+// hookSteps are the corners of the polygon that stands for a side part's stretch
+// of the section.
+const hookSteps = 192
+
+// Hook is how deep plaster over a sector of the section catches when it is
+// drawn along the sector's middle, as a share of the radius: a side part of a
+// fluted pot hooks into the flutes near its seams. The section's stretch is
+// swept as a meridian is, the pull in its plane; a part that keeps within a
+// sector of at most 180 degrees draws toward its middle, so nothing outside the
+// stretch stands in its way.
+func Hook(s Turned, mid, half float64) float64 {
+	f := frame{pull: Down} // x across the pull, y against it
+	pts := make([]form.Point, hookSteps+1)
+	for k := range pts {
+		a := (2*float64(k)/hookSteps - 1) * half
+		g, _ := s.At(mid + a)
+		sin, cos := math.Sincos(a)
+		// the contour runs so that plaster lies on its right
+		pts[k] = form.Point{R: 2 + g*sin, Z: -g * cos}
+	}
+	for _, p := range pts {
+		f.pts = append(f.pts, f.to(p))
+	}
+	f.env = newEnvelope(f.pts)
+	deepest := 0.0
+	for _, p := range f.pts {
+		if f.env.free(p.x, p.y-1e-9) {
+			continue
+		}
+		near := math.Inf(1)
+		for _, dir := range [2]int{1, -1} {
+			near = math.Min(near, math.Abs(f.env.next(p.x, p.y, dir).at-p.x))
+		}
+		deepest = math.Max(deepest, near)
+	}
+	return deepest
+}
+
+// Dimple is how steep in degrees a hollow of the diameter and depth (mm), a cap
+// of a sphere, stands at its rim to the wall: tan(half of it) = 2 depth /
+// diameter. It lets go along pulls that lean from the wall's normal by at most
+// 90 degrees less this.
+func Dimple(diameter, depth float64) float64 {
+	return 2 * math.Atan(2*depth/diameter) * 180 / math.Pi
+}
+
+// DimpleHook is how deep in mm a dimple catches under a pull that leans by lean
+// degrees from the wall's normal: the part of the hollow's rim that stands in
+// the way of its deepest place, across the pull. A sphere's cap of slope t
+// hides behind its rim what lies beyond the sphere's own outline along the
+// pull: R (1 - cos(t + lean - 90)).
+func DimpleHook(diameter, depth, lean float64) float64 {
+	t := Dimple(diameter, depth)
+	over := t + lean - 90
+	if over <= 0 {
+		return 0
+	}
+	r := diameter / 2 / math.Sin(t*math.Pi/180)
+	return r * (1 - math.Cos(math.Min(over, 2*t)*math.Pi/180))
+}
