@@ -6,6 +6,7 @@ package form
 import (
 	"math"
 	"slices"
+	"strings"
 
 	"moldwright/core/job"
 )
@@ -104,6 +105,72 @@ func Build(j *job.Job) (*Meridian, error) {
 		}
 	}
 	return m, nil
+}
+
+// BuildInner makes the inner surface of a solid-cast form, in the place that it
+// has inside m, running from its rim down to the axis so that the clay lies on
+// its left as it does for m. It is nil where the job has none. Errors are
+// job.Faults.
+func BuildInner(j *job.Job, m *Meridian) (*Meridian, error) {
+	nodes := j.Form.Inner
+	if nodes == nil {
+		return nil, nil
+	}
+	if m.Closed {
+		return nil, job.Faults{job.Faultf("closedInner", "form.inner", "A form that closes to the axis has no opening for a core; leave form.inner null, or end the outer profile at a rim.")}
+	}
+	in, faults := fromNodes(nodes, j.Scale())
+	if len(faults) == 0 && in.Closed {
+		faults = job.Faults{job.Faultf("closedInner", "form.inner", "The inner surface comes back to the axis; it runs from the axis inside the floor out and up to the rim.")}
+	}
+	if len(faults) > 0 {
+		for _, f := range faults {
+			f.Field = strings.Replace(f.Field, "form.outer", "form.inner", 1)
+		}
+		return nil, faults
+	}
+	for i := range in.Pts { // fromNodes stands it on its own foot
+		in.Pts[i].Z += m.Lift - in.Lift
+	}
+	in.Lift, in.Turned, in.Section = m.Lift, m.Turned, m.Section
+	if i, ok := outside(in, m); ok {
+		return nil, job.Faults{job.Faultf("innerOutside", "form.inner["+itoa(in.nodeBefore(i))+"]",
+			"The inner surface comes through the outer one near point %d, at about r %.2f, z %.2f mm of mold size; leave clay between them.", in.nodeBefore(i)+1, in.Pts[i].R, in.Pts[i].Z)}
+	}
+	n := len(in.Spans)
+	for i, sp := range in.Spans {
+		if i <= n-1-i {
+			in.Spans[i], in.Spans[n-1-i] = Span{in.Spans[n-1-i].A1 + math.Pi, in.Spans[n-1-i].A0 + math.Pi}, Span{sp.A1 + math.Pi, sp.A0 + math.Pi}
+		}
+	}
+	slices.Reverse(in.Pts)
+	slices.Reverse(in.Corner)
+	slices.Reverse(in.Node)
+	in.Closed = true // it ends on the axis; its rim is no disc of clay
+	return in, nil
+}
+
+// outside finds a point of in that does not lie within m.
+func outside(in, m *Meridian) (int, bool) {
+	rim := m.Rim()
+	tree := NewTree(append(slices.Clone(m.Pts), Point{0, rim.Z}))
+	last := len(in.Pts) - 1
+	for i, p := range in.Pts {
+		if i == last && p.Z <= rim.Z+1e-6 && p.R < rim.R { // its rim lies in the disc
+			continue
+		}
+		crossings := 0
+		tree.Visit(p.R, math.Inf(1), p.Z, p.Z, func(k int) {
+			a, b := tree.pts[k], tree.pts[k+1]
+			if (a.Z > p.Z) != (b.Z > p.Z) && a.R+(p.Z-a.Z)/(b.Z-a.Z)*(b.R-a.R) > p.R {
+				crossings++
+			}
+		})
+		if crossings%2 == 0 {
+			return i, true
+		}
+	}
+	return 0, false
 }
 
 // meridianZ is the height at which a scaled node of the height z stands.
