@@ -29,7 +29,8 @@ func newCurve(nodes []job.Node, pts []Point) *curve {
 		d[i] = Point{(pts[i+1].R - pts[i].R) / c.h[i], (pts[i+1].Z - pts[i].Z) / c.h[i]}
 	}
 	sharp := func(i int) bool {
-		// a smooth node on the axis runs across it, level
+		// a smooth node on the axis runs across it, level, at a speed within the
+		// bound for a monotone cubic
 		return nodes[i].Corner || (i == n-1 && pts[i].R > 0)
 	}
 	for i := range d {
@@ -44,9 +45,9 @@ func newCurve(nodes []job.Node, pts []Point) *curve {
 			}
 			c.in[i], c.out[i] = s, s
 		case i == 0 && !sharp(i):
-			c.out[i] = Point{1, 0}
+			c.out[i] = Point{math.Min(1, 3*d[0].R), 0}
 		case i == n-1 && !sharp(i):
-			c.in[i] = Point{-1, 0}
+			c.in[i] = Point{math.Max(-1, 3*d[n-2].R), 0}
 		default:
 			if i < n-1 {
 				c.out[i] = endSlope(d, c.h, i, 1, sharp)
