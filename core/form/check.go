@@ -25,7 +25,7 @@ func checkNodes(nodes []job.Node, scale float64) job.Faults {
 			bad("notFinite", i, "z", "Point %d has no finite height; give it a number.", i+1)
 		case n.R < 0:
 			bad("negativeRadius", i, "r", "Point %d has the negative radius %g; radii are measured from the axis outward, so give 0 or more.", i+1, n.R)
-		case i > 0 && n.R == nodes[i-1].R && n.Z == nodes[i-1].Z:
+		case i > 0 && math.Hypot(n.R-nodes[i-1].R, n.Z-nodes[i-1].Z)*scale < leastStep:
 			bad("repeatedPoint", i, "", "Point %d is the same as point %d; remove one of them.", i+1, i)
 		case i > 0 && i < len(nodes)-1 && n.R == 0:
 			bad("onAxis", i, "r", "Point %d touches the axis in the middle of the profile; only the first point, and the last of a closed form, may have radius 0.", i+1)

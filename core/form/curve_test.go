@@ -277,6 +277,7 @@ func FuzzBuild(f *testing.F) {
 	f.Add([]byte{0, 0, 1, 30, 0, 1, 60, 80, 0})
 	f.Add([]byte{0, 10, 0, 200, 10, 0, 0, 90, 0})
 	f.Add([]byte{1, 2})
+	f.Add([]byte{0, 48, 0, 32, 49, 0, 251, 251, 0, 251, 0, 0, 40, 90, 0}) // points 1e-300 mm apart
 	odd := []float64{0, 1, -1, 0.1, 1e-9, 1e-300, 1e300, math.NaN(), math.Inf(1), math.Inf(-1), math.Copysign(0, -1), 1999, 2001, 5e-324}
 	f.Fuzz(func(t *testing.T, data []byte) {
 		if len(data) > 600 {
