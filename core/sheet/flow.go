@@ -17,10 +17,12 @@ type flow struct {
 	y     float64 // top of the next block
 	fr    rect
 	open  func(p *page) float64 // sets the head of a new page, gives its y
+	st    style                 // of running words and tables
+	gap   float64               // between sections, mm
 }
 
 func newFlow(doc *document, paper Paper, open func(p *page) float64) *flow {
-	f := &flow{doc: doc, paper: paper, fr: drawingFrame(paper), open: open}
+	f := &flow{doc: doc, paper: paper, fr: drawingFrame(paper), open: open, st: plain(sizeBody), gap: between}
 	f.turn()
 	return f
 }
@@ -59,6 +61,7 @@ type column struct {
 	name  string
 	share float64
 	side  align
+	bold  bool
 }
 
 // table is rows of short texts under small column names. A note stands under
@@ -74,7 +77,8 @@ type tableRow struct {
 	bold  bool
 }
 
-const cellPad = 0.95
+// cellPad is the room above and below the words of a row.
+func (s style) cellPad() float64 { return s.size * 0.085 }
 
 func (t *table) add(cells ...string) *tableRow {
 	t.rows = append(t.rows, tableRow{cells: cells})
@@ -98,9 +102,9 @@ func (t *table) places(x, w float64) (xs, ws []float64) {
 
 // rowLines are the wrapped cells of a row and the number of lines it takes.
 func (t *table) rowLines(f *fonts, r tableRow, ws []float64, st style) (cells [][]string, lines int) {
-	st.bold = r.bold
 	lines = 1
 	for i, c := range r.cells {
+		st.bold = r.bold || t.cols[i].bold
 		cells = append(cells, f.wrap(c, st, ws[i]))
 		lines = max(lines, len(cells[i]))
 	}
@@ -108,16 +112,18 @@ func (t *table) rowLines(f *fonts, r tableRow, ws []float64, st style) (cells []
 }
 
 func (t *table) headHeight() float64 {
-	if t.cols[0].name == "" {
-		return 0
+	for _, c := range t.cols {
+		if c.name != "" {
+			return faint(sizeSmall).lead() + 0.9
+		}
 	}
-	return faint(sizeSmall).lead() + cellPad
+	return 0
 }
 
 func (t *table) rowHeight(f *fonts, r tableRow, w float64, st style) float64 {
 	_, ws := t.places(0, w)
 	_, lines := t.rowLines(f, r, ws, st)
-	h := float64(lines)*st.lead() + 2*cellPad
+	h := float64(lines)*st.lead() + 2*st.cellPad()
 	if r.note != "" {
 		h += f.height(r.note, st, w-4)
 	}
@@ -147,10 +153,10 @@ func (t *table) setRow(p *page, r tableRow, x, y, w float64, st style) float64 {
 	xs, ws := t.places(x, w)
 	cells, lines := t.rowLines(p.doc.fonts, r, ws, st)
 	p.line(x, y, x+w, y, hair)
-	y -= cellPad
+	y -= st.cellPad()
 	for i, c := range cells {
 		cst := st
-		cst.bold = r.bold
+		cst.bold = r.bold || t.cols[i].bold
 		for k, s := range c {
 			p.cellText(xs[i], ws[i], y-float64(k+1)*st.lead()+0.26*st.size*mmPerPt, s, cst, t.cols[i].side)
 		}
@@ -159,7 +165,7 @@ func (t *table) setRow(p *page, r tableRow, x, y, w float64, st style) float64 {
 	if r.note != "" {
 		y = p.paragraph(x+4, y, w-4, r.note, st.in(grey))
 	}
-	return y - cellPad
+	return y - st.cellPad()
 }
 
 // set draws the whole table at a place with room for it.

@@ -62,7 +62,7 @@ var (
 func (s style) at(size float64) style { s.size = size; return s }
 func (s style) heavy() style          { s.bold = true; return s }
 func (s style) in(c color.RGBA) style { s.color = c; return s }
-func (s style) lead() float64         { return s.size * mmPerPt * 1.32 }
+func (s style) lead() float64         { return s.size * mmPerPt * 1.26 }
 func (s style) capHeight() float64    { return s.size * mmPerPt * 0.7165 }
 func plain(size float64) style        { return style{size: size, color: black} }
 func faint(size float64) style        { return style{size: size, color: grey} }
@@ -71,15 +71,23 @@ func faint(size float64) style        { return style{size: size, color: grey} }
 type fonts struct {
 	family *canvas.FontFamily
 	faces  map[style]*canvas.FontFace
+	// ascii are the advances of ASCII, regular and bold, in font units.
+	ascii [2][128]uint16
 }
 
 func loadFonts() (*fonts, error) {
-	f := &fonts{canvas.NewFontFamily(familyName), map[style]*canvas.FontFace{}}
+	f := &fonts{family: canvas.NewFontFamily(familyName), faces: map[style]*canvas.FontFace{}}
 	if err := f.family.LoadFont(regularTTF, 0, canvas.FontRegular); err != nil {
 		return nil, fmt.Errorf("regular font: %w", err)
 	}
 	if err := f.family.LoadFont(boldTTF, 0, canvas.FontBold); err != nil {
 		return nil, fmt.Errorf("bold font: %w", err)
+	}
+	for i, st := range [...]style{plain(sizeBody), plain(sizeBody).heavy()} {
+		sfnt := f.face(st).Font.SFNT
+		for c := range f.ascii[i] {
+			f.ascii[i][c] = sfnt.GlyphAdvance(sfnt.GlyphIndex(rune(c)))
+		}
 	}
 	return f, nil
 }

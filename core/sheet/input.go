@@ -17,41 +17,65 @@ type Input struct {
 	// needs it is asked for.
 	Fired, Wet []form.Point
 
+	// Inner is the inside of the wet cast, from the axis up to the mouth; empty
+	// where the pot is cast solid.
+	Inner []form.Point
+
 	Verdict     string   // the verdict line, in words
-	WhyNotFewer string   // why fewer parts do not do
+	WhyNotFewer string   // said where no scheme has fewer parts
 	Chosen      string   // id of the chosen scheme
 	Schemes     []Scheme // every scheme judged, fewest parts first
-	Order       []string // part names, in the order they come off
+	Order       []string // letters of the parts, in the order they come off
 	Traps       []Trap
+	Findings    []Finding
 	Cautions    []string
-	Casting     []Figure
 	Prints      []Print
-	// Regions are the plaster parts cut by the half-plane, to be hatched; the
-	// picture goes without plaster where there are none.
-	Regions []Region
+	Mold        Mold
+
+	Casting      []Figure // every casting figure, in the order of the work
+	Batches      []Batch
+	LaterMinutes []float64 // casting times of a day's casts, the first one first
+	Assumed      []Figure  // what the plan rests on: settings with their source
 }
 
 // Scheme is one way to part the mold, judged.
 type Scheme struct {
 	ID             string
+	Name           string // its parts in words
+	Against        string // what stands against it, in words
 	Count          int
 	Verdict        string // clear, rubs or catches
 	PartingHeights []float64
 	Parts          []Part
+	// Regions are its plaster parts cut by the half-plane, to be hatched; of
+	// side parts, which are alike, only the first. A picture goes without
+	// plaster where there are none.
+	Regions []Region
 }
 
 // Part is one plaster part of a scheme.
 type Part struct {
-	Name            string
+	Letter          string // L, U, A, B, … as on the drawings
+	Name            string // lower part, upper part, side part
+	Side            bool
+	Sector          [2]float64 // of a side part: degrees about the axis, from and to
 	Pull            [3]float64 // unit vector
 	ZFrom, ZTo      float64
 	Verdict         string
 	MinDraftDeg     float64
 	RubbingAreaCM2  float64
 	RubSharePercent float64
+	Bands           []Band
 	Catches         []Catch
 	PlasterG        float64
 	WaterG          float64
+	DryG            float64
+}
+
+// Band is the pot surface of a part with a draft from FromDeg up to ToDeg.
+type Band struct {
+	FromDeg, ToDeg float64
+	AreaCM2        float64
 }
 
 // Catch is a stretch of a part that the pot stands in the way of.
@@ -69,10 +93,32 @@ type Trap struct {
 	VolumeML   float64
 }
 
-// Figure is one row of a table of figures.
-type Figure struct{ Label, Value, Unit string }
+// Finding is something to know about the chosen scheme, and what to do.
+type Finding struct{ Text, Remedy string }
 
-// Print is one printed piece.
+// Figure is one row of a table of figures. Key names a casting figure; a
+// setting has none.
+type Figure struct {
+	Key, Group, Label, Value, Unit string
+	Formula, Source, Status        string
+}
+
+// words are the figure's value and unit.
+func (g *Figure) words() string {
+	if g.Unit == "" {
+		return g.Value
+	}
+	return g.Value + nbsp + g.Unit
+}
+
+// Batch is the buckets for one part: so many, each of so much.
+type Batch struct {
+	Letter           string
+	Count            int
+	WaterG, PlasterG float64
+}
+
+// Print is one printed piece, or several alike.
 type Print struct {
 	Name    string
 	Size    [3]float64
@@ -82,7 +128,29 @@ type Print struct {
 // Region is a closed outline in the half-plane, lettered and hatched.
 type Region struct {
 	Letter  string
+	Side    bool
 	Outline []form.Point
+}
+
+// Mold is the closed mold of the chosen scheme beyond its parts.
+type Mold struct {
+	// Opening runs from the pot's mouth through the plaster to the top.
+	Opening       []form.Point
+	Spare         bool // else it is a fill hole
+	TrimZ         float64
+	Radius        float64 // of the block at its widest
+	ZBottom, ZTop float64
+	Natches       []Natch
+}
+
+// Natch is a dome; its socket in the neighbour is not told apart.
+type Natch struct {
+	Letter   string // of the part that carries it
+	At       form.Point
+	Azimuth  float64 // degrees
+	RadiusMM float64 // of its base
+	RiseMM   float64 // of the dome: up where positive, in a level seam
+	Level    bool    // in a level seam, else in an upright one
 }
 
 // chosen is the scheme that was chosen, or nil.
@@ -90,6 +158,56 @@ func (in *Input) chosen() *Scheme {
 	for i := range in.Schemes {
 		if in.Schemes[i].ID == in.Chosen {
 			return &in.Schemes[i]
+		}
+	}
+	return nil
+}
+
+// sides are the side parts.
+func (s *Scheme) sides() (out []Part) {
+	for _, p := range s.Parts {
+		if p.Side {
+			out = append(out, p)
+		}
+	}
+	return out
+}
+
+// shownSides are the side parts that a section shows at the right and at the
+// left of the axis: the first, and the one over against it; of three the
+// second, since none is opposite. They are no parts where there are none.
+func (s *Scheme) shownSides() (right, left Part) {
+	if all := s.sides(); len(all) > 0 {
+		right, left = all[0], all[len(all)/2]
+	}
+	return right, left
+}
+
+// part is the part of the chosen scheme with the letter, or nil.
+func (in *Input) part(letter string) *Part {
+	if s := in.chosen(); s != nil {
+		for i := range s.Parts {
+			if s.Parts[i].Letter == letter {
+				return &s.Parts[i]
+			}
+		}
+	}
+	return nil
+}
+
+// named is the name of the part with the letter.
+func (in *Input) named(letter string) string {
+	if p := in.part(letter); p != nil {
+		return p.Name
+	}
+	return ""
+}
+
+// figure is the casting figure of the key, or nil.
+func (in *Input) figure(key string) *Figure {
+	for i := range in.Casting {
+		if in.Casting[i].Key == key {
+			return &in.Casting[i]
 		}
 	}
 	return nil
@@ -122,12 +240,18 @@ type silhouette struct {
 	open         bool
 }
 
+// lowest is the height of the lowest point.
+func lowest(pts []form.Point) float64 {
+	low := pts[0].Z
+	for _, q := range pts {
+		low = math.Min(low, q.Z)
+	}
+	return low
+}
+
 // newSilhouette stands the profile on z = 0 and finds its main places.
 func newSilhouette(pts []form.Point) silhouette {
-	low := pts[0].Z
-	for _, p := range pts {
-		low = math.Min(low, p.Z)
-	}
+	low := lowest(pts)
 	s := silhouette{pts: make([]form.Point, len(pts))}
 	for i, p := range pts {
 		q := form.Point{R: math.Max(p.R, 0), Z: p.Z - low}
@@ -174,6 +298,9 @@ func (in *Input) title() string {
 // tidy drops what has no place in a line of text: control and direction
 // marks, line breaks, doubled spaces.
 func tidy(s string) string {
+	if plainASCII(s) {
+		return s
+	}
 	var b strings.Builder
 	for _, r := range strings.ToValidUTF8(s, "") {
 		switch {

@@ -15,6 +15,23 @@ type document struct {
 	title string
 	fonts *fonts
 	pages []*page
+	dry   bool // lay out only: nothing is shaped or kept to be drawn
+}
+
+// largest lays a sheet out in the first of n choices, largest type first, that
+// keeps it to one page, or in the last. Layouts are tried dry, which costs
+// little.
+func (d *document) largest(n int, lay func(choice int)) {
+	d.dry = true
+	choice := 0
+	for ; choice < n-1; choice++ {
+		d.pages = nil
+		if lay(choice); len(d.pages) == 1 {
+			break
+		}
+	}
+	d.dry, d.pages = false, nil
+	lay(choice)
 }
 
 type page struct {
@@ -87,7 +104,7 @@ func trace(pts []point, closed bool) *canvas.Path {
 // stroke draws an open line. Start is the length of line that came before its
 // first point, so that dashes run on where a line was cut.
 func (p *page) stroke(pts []point, l lineType, start float64) {
-	if len(pts) < 2 {
+	if len(pts) < 2 || p.doc.dry {
 		return
 	}
 	path := trace(pts, false)
@@ -112,6 +129,9 @@ func (p *page) frame(r rect, l lineType) {
 }
 
 func (p *page) fill(pts []point, c color.RGBA) {
+	if p.doc.dry {
+		return
+	}
 	path := trace(pts, true)
 	st := canvas.DefaultStyle
 	st.Fill = canvas.Paint{Color: c}
@@ -145,6 +165,9 @@ func (p *page) setText(x, y float64, s string, st style, a align, up bool) float
 	s = p.doc.fonts.printable(s)
 	if s == "" {
 		return 0
+	}
+	if p.doc.dry {
+		return p.doc.fonts.width(s, st)
 	}
 	t := canvas.NewTextLine(p.doc.fonts.face(st), s, canvas.Left)
 	w := t.Width

@@ -3,6 +3,7 @@ package sheet
 import (
 	"fmt"
 	"math"
+	"sort"
 
 	"moldwright/core/form"
 )
@@ -13,79 +14,162 @@ import (
 // their heights, pulls as arrows, and each stretch that catches marked with a
 // heavy line and its depth.
 
-const (
-	pictureArrows = 9.0 // mm kept above and below for the pulls
-	pictureWords  = 17.0
+// look is how large a picture's words and marks are.
+type look struct {
+	text, letter style
+	hatch        float64 // mm from line to line
+	words        float64 // mm kept at either side
+	arrow        float64 // mm
+	outline      lineType
+}
+
+var (
+	largeLook = look{plain(sizeBody), plain(sizeLead).heavy(), 1.6, 19, 6, outline}
+	smallLook = look{plain(sizeSmall), plain(sizeBody).heavy(), 1.3, 14, 4, outline.of(0.35)}
 )
 
 // picture draws the scheme in the box.
-func (p *page) picture(box rect, in *Input, s *Scheme) {
-	pts := in.Wet
-	if len(pts) < 2 {
-		pts = in.Fired
+func (p *page) picture(box rect, in *Input, s *Scheme, l look) {
+	if p.doc.dry {
+		return
 	}
-	low := pts[0].Z
-	for _, q := range pts {
-		low = math.Min(low, q.Z)
-	}
+	pts := firstOf(in.Wet, in.Fired)
+	low := lowest(pts)
 	pot := newSilhouette(pts)
 	// The extent of pot and plaster, in mm of the form.
 	r, z0, z1 := pot.maxR, 0.0, pot.height
-	for _, g := range in.Regions {
+	for _, g := range s.Regions {
 		for _, q := range g.Outline {
 			r, z0, z1 = math.Max(r, q.R), math.Min(z0, q.Z-low), math.Max(z1, q.Z-low)
 		}
 	}
-	k := math.Min((box.w()-2*pictureWords)/(2*r), (box.h()-2*pictureArrows)/(z1-z0))
+	rows := 1.5*l.arrow + 1
+	k := math.Min((box.w()-2*l.words)/(2*r), (box.h()-2*rows)/(z1-z0))
 	v := view{point{(box.x0 + box.x1) / 2, box.y0 + (box.h()-k*(z1-z0))/2 - k*z0}, k, k}
 
-	for i, g := range in.Regions {
-		p.region(v, g, low, i%2 == 1)
+	for i, g := range s.Regions {
+		p.region(v, g, low, 1, i%2 == 1, l)
 	}
 	both := func(sign float64) {
 		line := make([]point, len(pot.pts))
 		for i, q := range pot.pts {
 			line[i] = v.at(sign*q.R, q.Z)
 		}
-		p.stroke(line, outline, 0)
+		p.stroke(line, l.outline, 0)
 	}
 	both(1)
 	both(-1)
 	if pot.open {
 		p.line(v.x(-pot.rim.R), v.y(pot.rim.Z), v.x(pot.rim.R), v.y(pot.rim.Z), thin)
 	}
-	p.line(v.x(0), v.y(z0)-3, v.x(0), v.y(z1)+3, axisLine)
+	p.line(v.x(0), v.y(z0)-2.5, v.x(0), v.y(z1)+2.5, axisLine)
 
+	left, right := margin{x: v.x(-r) - 3, sign: -1}, margin{x: v.x(r) + 3, sign: 1}
 	for _, h := range s.PartingHeights {
 		y := v.y(h - low)
 		rim := v.x(-pot.radiusAt(h - low))
-		edge := v.x(-r) - 2
-		p.line(edge, y, rim, y, outline.in(blue))
+		p.line(left.x+1, y, rim, y, l.outline.in(blue))
 		p.line(rim, y, v.x(0), y, thin.in(blue)) // the seam, seen on the pot
-		p.line(v.x(pot.radiusAt(h-low)), y, v.x(r)+2, y, outline.in(blue))
-		p.text(edge-1, y-0.9, num(h, 1)+" mm", plain(sizeBody).in(blue), right)
+		p.line(v.x(pot.radiusAt(h-low)), y, v.x(r)+2, y, l.outline.in(blue))
+		left.add(label{y: y, from: left.x + 1, text: mm1(h), st: l.text.in(blue), line: thin.in(blue)})
 	}
-	p.catches(v, &pot, low, s, v.x(r)+3)
-	p.pulls(v, box, s, r, z0, z1, low)
+	p.catches(v, &pot, low, s, &right, l)
+	p.pulls(v, s, z0, z1, low, &left, &right, l)
+	lo, hi := v.y(z0)-rows, v.y(z1)+rows
+	left.set(p, lo, hi, l)
+	right.set(p, lo, hi, l)
 }
 
-// region hatches one part to the right of the axis and letters it.
-func (p *page) region(v view, g Region, low float64, turned bool) {
+// region hatches one part on the given side of the axis and letters it.
+func (p *page) region(v view, g Region, low, sign float64, turned bool, l look) {
 	line := make([]point, len(g.Outline))
 	for i, q := range g.Outline {
-		line[i] = v.at(q.R, q.Z-low)
+		line[i] = v.at(sign*q.R, q.Z-low)
 	}
-	p.hatch(line, 1.6, turned, grey)
+	p.hatch(line, l.hatch, turned, grey)
 	p.stroke(append(line, line[0]), thin, 0)
+	p.letter(v, g, low, sign, l.letter)
+}
+
+// letter sets a part's letter on white where it has most room.
+func (p *page) letter(v view, g Region, low, sign float64, st style) {
 	at, ok := roomiest(g.Outline)
 	if !ok {
 		return
 	}
-	st := plain(sizeLead).heavy()
-	c := v.at(at.R, at.Z-low)
+	c := v.at(sign*at.R, at.Z-low)
 	w := p.doc.fonts.width(g.Letter, st)
-	p.fillRect(rect{c.x - w/2 - 0.9, c.y - st.capHeight()/2 - 0.9, c.x + w/2 + 0.9, c.y + st.capHeight()/2 + 0.9}, white)
+	p.fillRect(rect{c.x - w/2 - 0.7, c.y - st.capHeight()/2 - 0.7, c.x + w/2 + 0.7, c.y + st.capHeight()/2 + 0.7}, white)
 	p.text(c.x, c.y-st.capHeight()/2, g.Letter, st, center)
+}
+
+// label is one line of words beside a picture, wanted at the height y and led
+// there from the place from; or a pull with its letter.
+type label struct {
+	y, from float64
+	text    string
+	st      style
+	line    lineType
+	pull    bool
+	weight  float64 // the least goes first where there is no room for all
+}
+
+// margin is the labels at one side of a picture, from x outward.
+type margin struct {
+	x, sign float64
+	labels  []label
+}
+
+func (c *margin) add(l label) { c.labels = append(c.labels, l) }
+
+// set draws the labels between two heights, moved apart where they would lie
+// on one another.
+func (c *margin) set(p *page, lo, hi float64, l look) {
+	gap := l.text.lead()
+	if room := int((hi - lo) / gap); len(c.labels) > room {
+		sort.SliceStable(c.labels, func(i, k int) bool { return c.labels[i].weight > c.labels[k].weight })
+		c.labels = c.labels[:room]
+	}
+	sort.SliceStable(c.labels, func(i, k int) bool { return c.labels[i].y < c.labels[k].y })
+	ys := make([]float64, len(c.labels))
+	for i, b := range c.labels {
+		ys[i] = b.y
+	}
+	spread(ys, gap, lo, hi)
+	for i, b := range c.labels {
+		y, x := ys[i], c.x
+		if b.pull {
+			p.pullArrow(point{x, y}, c.sign, 0, l.arrow)
+			x += c.sign * (l.arrow + 1.2)
+		} else {
+			p.stroke([]point{{b.from, b.y}, {x, b.y}, {x + c.sign*2, y}}, b.line, 0)
+			x += c.sign * 2.6
+		}
+		a := left
+		if c.sign < 0 {
+			a = right
+		}
+		p.text(x, y-b.st.capHeight()/2, b.text, b.st, a)
+	}
+}
+
+// spread moves rising places apart by at least gap, as little as need be, and
+// keeps them between lo and hi where they fit.
+func spread(ys []float64, gap, lo, hi float64) {
+	for i := range ys {
+		least := lo
+		if i > 0 {
+			least = ys[i-1] + gap
+		}
+		ys[i] = math.Max(ys[i], least)
+	}
+	for i := len(ys) - 1; i >= 0; i-- {
+		most := hi
+		if i < len(ys)-1 {
+			most = ys[i+1] - gap
+		}
+		ys[i] = math.Min(ys[i], most)
+	}
 }
 
 // roomiest is the point of a coarse grid inside the outline that lies
@@ -133,63 +217,60 @@ func depthInside(outline []form.Point, q form.Point) float64 {
 }
 
 // catches marks the stretches that catch on the section side.
-func (p *page) catches(v view, pot *silhouette, low float64, s *Scheme, x float64) {
+func (p *page) catches(v view, pot *silhouette, low float64, s *Scheme, right *margin, l look) {
+	side := false
 	for _, part := range s.Parts {
+		if part.Side && side {
+			continue // side parts are alike
+		}
+		side = side || part.Side
 		for _, c := range part.Catches {
-			band := rect{v.x(0), v.y(c.ZFrom - low), v.x(pot.maxR) + 1, v.y(c.ZTo - low)}
+			band := rect{v.x(0), v.y(c.ZFrom-low) - 0.01, v.x(pot.maxR) + 1, v.y(c.ZTo-low) + 0.01}
 			line := make([]point, len(pot.pts))
 			for i, q := range pot.pts {
 				line[i] = v.at(q.R, q.Z)
 			}
 			for _, piece := range clipLine(line, band) {
-				p.stroke(piece.pts, outline.of(1.2).in(vermilion), 0)
+				p.stroke(piece.pts, l.outline.of(2.4*l.outline.width).in(vermilion), 0)
 			}
 			mid := (c.ZFrom + c.ZTo) / 2
-			y := v.y(mid - low)
-			p.line(v.x(pot.radiusAt(mid-low))+0.8, y, x-0.6, y, thin.in(vermilion))
-			p.text(x, y-0.9, num(c.DepthMM, 1)+" mm", plain(sizeBody).in(vermilion), left)
+			right.add(label{y: v.y(mid - low), from: v.x(pot.radiusAt(mid-low)) + 0.8, text: num(c.DepthMM, 1) + nbsp + "mm",
+				st: l.text.in(vermilion), line: thin.in(vermilion), weight: c.DepthMM})
 		}
 	}
 }
 
 // pulls draws the arrows: up and down on the axis, sideways at mid height.
-func (p *page) pulls(v view, box rect, s *Scheme, r, z0, z1, low float64) {
-	st := plain(sizeBody).heavy()
-	sides := 0
+func (p *page) pulls(v view, s *Scheme, z0, z1, low float64, leftCol, rightCol *margin, l look) {
+	st := l.text.heavy()
+	atRight, atLeft := s.shownSides()
 	for _, part := range s.Parts {
+		x := v.x(0) + 4
 		switch {
 		case part.Pull[2] > 0.5:
-			y := v.y(z1) + 2.5
-			p.pullArrow(point{v.x(0) + 4, y}, 0, 1)
-			p.text(v.x(0)+6, y+1.6, part.Name, st, left)
+			y := v.y(z1) + 1.5
+			p.pullArrow(point{x, y}, 0, 1, l.arrow)
+			p.text(x+2, y+(l.arrow-st.capHeight())/2, part.Letter, st, left)
 		case part.Pull[2] < -0.5:
-			y := v.y(z0) - 2.5
-			p.pullArrow(point{v.x(0) + 4, y}, 0, -1)
-			p.text(v.x(0)+6, y-3.6, part.Name, st, left)
+			y := v.y(z0) - 1.5
+			p.pullArrow(point{x, y}, 0, -1, l.arrow)
+			p.text(x+2, y-(l.arrow+st.capHeight())/2, part.Letter, st, left)
 		default:
-			sides++
-			if sides > 2 {
-				continue // in the section only two side parts are seen
+			b := label{y: v.y((part.ZFrom+part.ZTo)/2 - low), text: part.Letter, st: st, pull: true, weight: math.Inf(1)}
+			switch part.Letter {
+			case atRight.Letter:
+				rightCol.add(b)
+			case atLeft.Letter:
+				leftCol.add(b)
 			}
-			sign := 1.0
-			if sides == 2 {
-				sign = -1
-			}
-			x, y := v.x(sign*r)+sign*2.5, v.y((part.ZFrom+part.ZTo)/2-low)
-			p.pullArrow(point{x, y}, sign, 0)
-			a := left
-			if sign < 0 {
-				a = right
-			}
-			p.text(x, y+1.8, part.Name, st, a)
 		}
 	}
 }
 
-// pullArrow is a heavy arrow of 6 mm from q along (dx, dy).
-func (p *page) pullArrow(q point, dx, dy float64) {
-	const length, head, half = 6.0, 2.6, 1.1
-	p.line(q.x, q.y, q.x+dx*(length-head), q.y+dy*(length-head), outline.of(0.7))
+// pullArrow is a heavy arrow from q along (dx, dy).
+func (p *page) pullArrow(q point, dx, dy, length float64) {
+	head, half := 0.43*length, 0.18*length
+	p.line(q.x, q.y, q.x+dx*(length-head), q.y+dy*(length-head), outline.of(0.12*length))
 	bx, by := q.x+dx*(length-head), q.y+dy*(length-head)
 	p.fill([]point{{q.x + dx*length, q.y + dy*length}, {bx - dy*half, by + dx*half}, {bx + dy*half, by - dx*half}}, black)
 }

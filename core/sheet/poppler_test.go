@@ -54,7 +54,7 @@ func pdfOf(t *testing.T, name string) []byte {
 // A4 is 210 x 297 mm (ISO 216), 595.276 x 841.890 units of 1/72 in (ISO
 // 32000-1, 8.3.2.3); Letter is 8.5 x 11 in (ANSI/ASME Y14.1).
 func TestPaperSize(t *testing.T) {
-	for name, want := range map[string][2]float64{"report": {595.276, 841.890}, "report-letter": {612, 792}, "report-a3": {841.890, 1190.551}, "profile-dish": {841.890, 595.276}} {
+	for name, want := range map[string][2]float64{"report": {595.276, 841.890}, "report-letter": {612, 792}, "report-a3": {841.890, 1190.551}, "profile-dish": {841.890, 595.276}, "section-a3": {841.890, 1190.551}, "workshop-letter": {612, 792}} {
 		info := poppler(t, pdfOf(t, name), "pdfinfo", "-box", "IN")
 		m := regexp.MustCompile(`(?m)^MediaBox:\s+(\S+)\s+(\S+)\s+(\S+)\s+(\S+)`).FindStringSubmatch(info)
 		size := regexp.MustCompile(`(?m)^Page size:\s+(\S+) x (\S+) pts`).FindStringSubmatch(info)
@@ -72,7 +72,7 @@ func TestPaperSize(t *testing.T) {
 func TestDocumentFacts(t *testing.T) {
 	pdf := pdfOf(t, "report-foreign-name")
 	info := poppler(t, pdf, "pdfinfo", "IN")
-	for _, want := range []string{"Title:           花瓶 – mold report\n", "Creator:         Moldwright\n", "Pages:           1\n", "Encrypted:       no\n"} {
+	for _, want := range []string{"Title:           花瓶 – mold report\n", "Creator:         Moldwright\n", "Pages:           3\n", "Encrypted:       no\n"} {
 		if !strings.Contains(info, want) {
 			t.Errorf("pdfinfo lacks %q:\n%s", want, info)
 		}
@@ -109,10 +109,19 @@ func TestFontsEmbeddedAndSubset(t *testing.T) {
 // Text comes out letter for letter, and in the order in which it is read.
 func TestTextInOrder(t *testing.T) {
 	for name, order := range map[string][]string{
-		"report": {"Harbour jar", "Two parts, parted 68.6 mm above the foot. Clear.", "Section", "upper", "Why not fewer", "One part catches: above 68.6 mm the wall turns inward",
-			"Order of taking apart", "Parts", "clear", "Every scheme judged", "sides2+lower", "Casting time", "18 min", "Printed kit", "176.1 × 176.1 × 98.6", "too large", "Take care", "Plaster burns skin"},
-		"report-accents": {"Žluťoučký džbán – façade № 4, Ærø", "Two parts"},
-		"profile-both":   {"Half profile at true size", "Harbour jar", "Print at 100 %, actual size; if this bar measures 97 mm the", "printer is at 97 %.", "Ø 56.0", "Rim", "Ø 84.0", "Ø 50.0", "Foot", "120.0"},
+		"report": {"Harbour jar", "Two parts, parted 68.6 mm above the foot. Clear.", "Wet 137.3 mm high, Ø 96.1 mm, rim Ø 64.1 mm. Fired 120.0 mm high", "Section", "68.6 mm",
+			"Why not fewer", "A lower part alone: the lower part catches by 16.0 mm", "Order of taking apart", "1 U upper part up", "2 L lower part down", "Parts", "clear",
+			"With as many parts, or one more", "A lower and an upper part 68.6 Chosen: clear", "Two side parts Each side part rubs on 12 %", "One more, with still more parts, was judged.",
+			"Casting", "Casting time 18 min", "Printed kit", "176.1 × 176.1 × 98.6", "Larger than the printer's bed.", "Take care", "Plaster burns skin", "page 1 of 3",
+			"Taking apart, step by step", "1 Closed", "2 U upper part, up", "4 The cast is free", "Findings", "leather hard", "The schemes that were not chosen", "Catches. The lower part catches", "16.0 mm",
+			"Printed kit", "too large", "What was assumed", "ASTM C326", "Formula", "L² / k 1, published", "Sources", "1 the maker's own trial"},
+		"section": {"Section of the closed mold", "1:2", "Harbour jar", "L lower part, pulled down", "U upper part, pulled up", "Natches, turned into the section", "Seam at 68.6 mm, from above",
+			"S–S", "68.6", "137.3", "187.3", "30.0", "20.0", "Ø 156.1"},
+		"workshop": {"Harbour jar", "Plaster: water first", "L lower part 1 1.42 kg 2.02 kg", "Slip to fill", "862 ml", "Casting time", "18 min", "21, 24 min", "Order of taking apart", "U", "upper part, up",
+			"Bands and weights", "Full mold with slip", "7.4 kg", "Take care", "Plaster burns skin"},
+		"profile-template": {"Template to cut out, true size", "1:1", "Harbour jar", "Cut along the wide line", "Axis", "fired", "outside", "fired", "inside"},
+		"report-accents":   {"Žluťoučký džbán – façade № 4, Ærø", "Two parts"},
+		"profile-both":     {"Half profile at true size", "Harbour jar", "Print at 100 %, actual size; if this bar measures 97 mm the", "printer is at 97 %.", "Ø 56.0", "Rim", "Ø 84.0", "Ø 50.0", "Foot", "120.0"},
 	} {
 		text := poppler(t, pdfOf(t, name), "pdftotext", "-raw", "IN", "-")
 		at := 0
@@ -242,11 +251,14 @@ var (
 	cairoMatrix = regexp.MustCompile(`transform="matrix\(([^)]*)\)"`)
 )
 
-// longestWide is the extent in mm of the wide line (0.5 mm) with most points:
-// the outline.
-func longestWide(t *testing.T, svg string) (w, h float64) {
-	t.Helper()
-	best := 0
+// widePath is the extent in mm of a wide line (0.5 mm) and how many numbers
+// make it up.
+type widePath struct {
+	w, h float64
+	n    int
+}
+
+func widePaths(svg string) (out []widePath) {
 	for _, tag := range cairoPath.FindAllString(svg, -1) {
 		width, d := cairoWidth.FindStringSubmatch(tag), cairoD.FindStringSubmatch(tag)
 		if width == nil || d == nil {
@@ -257,21 +269,33 @@ func longestWide(t *testing.T, svg string) (w, h float64) {
 			f = numbers(m[1])
 		}
 		sw, _ := strconv.ParseFloat(width[1], 64)
-		if math.Abs(sw*math.Hypot(f[0], f[1])-0.5*72/25.4) > 0.01 || len(nums) <= best {
+		if math.Abs(sw*math.Hypot(f[0], f[1])-0.5*72/25.4) > 0.01 {
 			continue
 		}
-		best = len(nums)
 		x0, x1, y0, y1 := math.Inf(1), math.Inf(-1), math.Inf(1), math.Inf(-1)
 		for i := 0; i+1 < len(nums); i += 2 {
 			x, y := f[0]*nums[i]+f[2]*nums[i+1], f[1]*nums[i]+f[3]*nums[i+1]
 			x0, x1, y0, y1 = math.Min(x0, x), math.Max(x1, x), math.Min(y0, y), math.Max(y1, y)
 		}
-		w, h = (x1-x0)*25.4/72, (y1-y0)*25.4/72
+		out = append(out, widePath{(x1 - x0) * 25.4 / 72, (y1 - y0) * 25.4 / 72, len(nums)})
 	}
-	if best < 20 {
+	return out
+}
+
+// longestWide is the extent in mm of the wide line with most points: the
+// outline.
+func longestWide(t *testing.T, svg string) (w, h float64) {
+	t.Helper()
+	var best widePath
+	for _, p := range widePaths(svg) {
+		if p.n > best.n {
+			best = p
+		}
+	}
+	if best.n < 20 {
 		t.Fatalf("no outline among the paths")
 	}
-	return w, h
+	return best.w, best.h
 }
 
 func numbers(s string) (out []float64) {
@@ -292,6 +316,7 @@ func TestProfileExtremes(t *testing.T) {
 		"profile-full":        {42 * wetScale, 120 * wetScale}, // each half is one line
 		"profile-compensated": {42 / 0.97, 120 / 0.985},
 		"profile-closed":      {30, 60},
+		"profile-template":    {42, 120},
 	} {
 		w, h := longestWide(t, poppler(t, pdfOf(t, name), "pdftocairo", "-svg", "-noshrink", "-nocenter", "IN", "-"))
 		if math.Abs(w-want[0]) > 0.1 || math.Abs(h-want[1]) > 0.1 {
@@ -300,9 +325,28 @@ func TestProfileExtremes(t *testing.T) {
 	}
 }
 
+// The section is at the scale that its block says, a reduction of ISO 5455: by
+// construction the jar's lower part reaches 42 x 1.1439 + 30 = 78.04 mm from the
+// axis and from -30 to 60 x 1.1439 = 68.63 mm.
+func TestSectionScale(t *testing.T) {
+	pdf := pdfOf(t, "section")
+	if text := poppler(t, pdf, "pdftotext", "-raw", "IN", "-"); !strings.Contains(text, "1:2") {
+		t.Fatalf("not at 1:2:\n%s", text)
+	}
+	found := 0
+	for _, p := range widePaths(poppler(t, pdf, "pdftocairo", "-svg", "-noshrink", "-nocenter", "IN", "-")) {
+		if math.Abs(p.w-78.04/2) < 0.05 && math.Abs(p.h-98.63/2) < 0.05 {
+			found++
+		}
+	}
+	if found != 2 {
+		t.Errorf("%d halves of the lower part at 1:2, want 2", found)
+	}
+}
+
 // Ink keeps off the outer 7 mm of every page, which printers do not reach.
 func TestInkKeepsItsMargin(t *testing.T) {
-	for _, name := range []string{"report", "profile-both", "profile-tiled", "profile-compensated", "report-long"} {
+	for _, name := range []string{"report", "profile-both", "profile-tiled", "profile-compensated", "report-long", "section", "section-sides6", "section-huge", "workshop", "profile-template"} {
 		g := rasterise(t, pdfOf(t, name), 1, 72)
 		edge := int(7 / 25.4 * g.dpi)
 		for y := range g.h {

@@ -25,6 +25,9 @@ const (
 type ProfileOptions struct {
 	Lines ProfileLines
 	Full  bool // the whole silhouette, else the half right of the axis
+	// Template draws the half profile with a margin of card around it, to be
+	// cut out: one piece to lay against the pot, one to lay within it.
+	Template bool
 	// MeasuredX and MeasuredY are the lengths in mm that the 100 mm bars of an
 	// earlier sheet had on paper, across and up; 0 is 100. The sheet is drawn
 	// larger or smaller to make up for that printer.
@@ -56,6 +59,12 @@ type profileDrawing struct {
 }
 
 func newProfileDrawing(in Input, opt ProfileOptions) (*profileDrawing, error) {
+	if opt.Template {
+		opt.Full = false
+		if opt.Lines == BothLines {
+			return nil, job.Faultf("lines", "lines", "A template is cut along one line: choose the fired or the wet size.")
+		}
+	}
 	d := &profileDrawing{in: in, opt: opt}
 	var err error
 	if d.kx, err = compensation("measuredX", opt.MeasuredX); err != nil {
@@ -110,7 +119,11 @@ func profileDocument(in Input, paper Paper, opt ProfileOptions) (*document, erro
 	if err != nil {
 		return nil, err
 	}
-	need := rect{0, 0, d.kx*(d.maxR-d.leftEdge()) + padSide + padDims, d.ky*d.height + padTop + padFoot}
+	ext := d.extent()
+	need := rect{0, 0, d.kx*ext.w() + padSide + padDims, d.ky*ext.h() + padTop + padFoot}
+	if opt.Template {
+		need = rect{0, 0, d.kx*ext.w() + 2*templatePad, d.ky*ext.h() + 2*templatePad}
+	}
 	for _, paper := range [...]Paper{paper, paper.across()} {
 		fr := drawingFrame(paper)
 		if need.w() <= fr.w() && need.h() <= fr.h()-blockHeight-barStripHeight {
@@ -122,6 +135,14 @@ func profileDocument(in Input, paper Paper, opt ProfileOptions) (*document, erro
 		return nil, err
 	}
 	return doc, nil
+}
+
+// extent is the room of the drawing in model mm: of the pot, or of the card.
+func (d *profileDrawing) extent() rect {
+	if d.opt.Template {
+		return rect{0, -cardMargin, d.maxR + cardMargin, d.height + cardMargin}
+	}
+	return rect{d.leftEdge(), 0, d.maxR, d.height}
 }
 
 // leftEdge is the leftmost x of the drawing in model mm.
@@ -137,15 +158,20 @@ func (d *profileDrawing) single(doc *document, paper Paper, need rect) {
 	p := doc.newPage(paper)
 	area := p.titleBlock(blockFields{name: d.in.title(), kind: d.kind(), number: d.number, scale: "1:1", size: d.sizeTag, sheet: 1, of: 1})
 	area = p.barStrip(area, d)
-	v := view{point{
-		area.x0 + (area.w()-need.w())/2 + padSide - d.kx*d.leftEdge(),
-		area.y0 + (area.h()-need.h())/2 + padFoot,
-	}, d.kx, d.ky}
+	x, y := area.x0+(area.w()-need.w())/2, area.y0+(area.h()-need.h())/2
+	if d.opt.Template {
+		d.template(p, view{point{x + templatePad, y + templatePad + d.ky*cardMargin}, d.kx, d.ky})
+		return
+	}
+	v := view{point{x + padSide - d.kx*d.leftEdge(), y + padFoot}, d.kx, d.ky}
 	d.draw(p, v, nil)
 	d.dimensions(p, v)
 }
 
 func (d *profileDrawing) kind() string {
+	if d.opt.Template {
+		return "Template to cut out, true size"
+	}
 	if d.opt.Full {
 		return "Silhouette at true size"
 	}
@@ -205,6 +231,9 @@ func (d *profileDrawing) lines() (out []drawnLine) {
 	if d.second != nil {
 		add(*d.second, beforeLine)
 	}
+	if d.opt.Template {
+		out = append(out, d.cutLines()...)
+	}
 	return out
 }
 
@@ -218,10 +247,12 @@ type drawnLine struct {
 // is given.
 func (d *profileDrawing) draw(p *page, v view, clip *rect) {
 	lines := d.lines()
-	far := 3 / d.kx
-	lines = append(lines,
-		drawnLine{[]point{{d.leftEdge() - far, 0}, {d.maxR + far, 0}}, thin, false},
-		drawnLine{[]point{{0, -9 / v.ky}, {0, d.height + 12/v.ky}}, axisLine, false})
+	if !d.opt.Template {
+		far := 3 / d.kx
+		lines = append(lines,
+			drawnLine{[]point{{d.leftEdge() - far, 0}, {d.maxR + far, 0}}, thin, false},
+			drawnLine{[]point{{0, -9 / v.ky}, {0, d.height + 12/v.ky}}, axisLine, false})
+	}
 	for _, dl := range lines {
 		pts := make([]point, len(dl.pts))
 		for i, q := range dl.pts {

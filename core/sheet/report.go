@@ -2,15 +2,27 @@ package sheet
 
 import (
 	"fmt"
+	"math"
 	"strings"
+
+	"moldwright/core/form"
 )
 
-// The split report: words first. Verdict; the picture beside why not fewer
-// and the order; the parts; every scheme judged; figures and prints side by
-// side; cautions last, where the hand is about to start. All words and
-// figures come ready from the plan: a sheet computes nothing but its layout.
+// The split report: words first. Its first page tells all that a maker needs
+// (verdict, picture, why not fewer, order, parts, figures, prints, cautions);
+// the pages after it show the grounds, see grounds.go. All words and figures
+// come ready from the plan: a sheet computes nothing but its layout.
 
-func reportDocument(in Input, paper Paper) (*document, error) {
+// ReportOptions choose what the report tells.
+type ReportOptions struct {
+	Summary bool // the first page only, without the grounds
+}
+
+// summarySizes are the sizes of type, in points, that the summary is tried in
+// until it keeps to one page.
+var summarySizes = [...]float64{sizeBody, 8, 7.5, sizeSmall}
+
+func reportDocument(in Input, paper Paper, opt ReportOptions) (*document, error) {
 	if len(in.Wet) > 0 || len(in.Fired) == 0 {
 		if err := checkLine("wet", in.Wet); err != nil {
 			return nil, err
@@ -22,18 +34,32 @@ func reportDocument(in Input, paper Paper) (*document, error) {
 	if err != nil {
 		return nil, err
 	}
-	f := newFlow(doc, paper, func(p *page) float64 { return reportHead(p, &in) })
-	f.verdict(&in)
-	f.overview(&in)
-	f.parts(&in)
-	f.traps(&in)
-	f.schemes(&in)
-	f.figures(&in)
-	f.cautions(&in)
+	var f *flow
+	doc.largest(len(summarySizes), func(i int) {
+		f = newFlow(doc, paper, func(p *page) float64 { return reportHead(p, &in) })
+		f.st, f.gap = plain(summarySizes[i]), between*math.Pow(summarySizes[i]/sizeBody, 2)
+		f.summary(&in)
+	})
+	if !opt.Summary {
+		f.st, f.gap = plain(sizeBody), between
+		f.grounds(&in)
+	}
 	for i, p := range doc.pages {
-		p.foot(fmt.Sprintf("Mold report · page %d of %d", i+1, len(doc.pages)), &in)
+		p.foot(fmt.Sprintf("Mold report · page %d of %d", i+1, len(doc.pages)))
 	}
 	return doc, nil
+}
+
+func (f *flow) summary(in *Input) {
+	x, w := f.span(1, 12)
+	f.y = f.p.paragraph(x, f.y, w, in.Verdict, plain(sizeHead))
+	f.y = f.p.paragraph(x, f.y, w, sizeOfForm(in), plain(sizeBody).in(grey)) - f.gap
+	f.overview(in)
+	f.parts(in)
+	f.traps(in)
+	f.schemes(in)
+	f.figures(in)
+	f.cautions(in, plain(sizeSmall))
 }
 
 // reportHead sets the name: large on the first page, small on those after.
@@ -66,63 +92,116 @@ func reportHead(p *page, in *Input) float64 {
 }
 
 // foot closes a page.
-func (p *page) foot(s string, in *Input) {
+func (p *page) foot(s string) {
 	fr := drawingFrame(p.paper)
 	p.line(fr.x0, fr.y0+4.4, fr.x1, fr.y0+4.4, hair)
 	p.text(fr.x0, fr.y0+1, "Lengths at mold size (wet), heights above the foot. Follow local rules and the makers' sheets.", faint(sizeSmall), left)
 	p.text(fr.x1, fr.y0+1, s, faint(sizeSmall), right)
 }
 
-func (f *flow) verdict(in *Input) {
-	st := plain(sizeHead)
-	x, w := f.span(1, 12)
-	f.y = f.p.paragraph(x, f.y, w, in.Verdict, st) - between
-}
-
-// overview is the picture at the left and the reasons at the right.
+// overview is the picture at the left, the reasons and the order at the right.
 func (f *flow) overview(in *Input) {
-	st := plain(sizeBody)
+	st := f.st
 	lx, lw := f.span(1, 6)
 	rx, rw := f.span(7, 12)
-	pot := newSilhouette(firstOf(in.Wet, in.Fired))
-
-	var size table
-	size.cols = []column{{"", 3, left}, {"", 2, right}}
-	size.add("Height", mm1(pot.height))
-	size.add("Widest", "Ø "+mm1(2*pot.maxR))
-	if pot.open {
-		size.add("Rim", "Ø "+mm1(2*pot.rim.R))
+	why := f.whyNotFewer(in, rw)
+	order := orderTable(in)
+	words := 0.0
+	if len(order.rows) > 0 {
+		words += headingHeight + order.height(f.doc.fonts, rw, st)
 	}
-	words := headingHeight + f.doc.fonts.height(in.WhyNotFewer, st, rw) + between +
-		headingHeight + float64(len(in.Order))*st.lead() + between +
-		headingHeight + size.height(f.doc.fonts, rw, st)
-	h := max(words, 0.27*f.fr.h())
+	if len(why) > 0 {
+		words += headingHeight + f.gap
+	}
+	for _, s := range why {
+		words += f.doc.fonts.height(s, st, rw) + whyGap
+	}
+	h := max(words, 0.2*f.fr.h())
 	f.need(h)
 	top := f.y
 
 	y := f.p.heading(lx, top, lw, "Section")
 	if s := in.chosen(); s != nil {
 		f.p.text(lx+lw, top-4.6, "not to scale", faint(sizeSmall), right)
-		f.p.picture(rect{lx, top - h, lx + lw, y}, in, s)
+		f.p.picture(rect{lx, top - h, lx + lw, y}, in, s, largeLook)
 	}
 	y = top
-	if in.WhyNotFewer != "" {
+	if len(why) > 0 {
 		y = f.p.heading(rx, y, rw, "Why not fewer")
-		y = f.p.paragraph(rx, y, rw, in.WhyNotFewer, st) - between
-	}
-	if len(in.Order) > 0 {
-		y = f.p.heading(rx, y, rw, "Order of taking apart")
-		for i, name := range in.Order {
-			base := y - st.lead() + 0.26*st.size*mmPerPt
-			f.p.text(rx, base, fmt.Sprint(i+1), st.heavy(), left)
-			f.p.text(rx+5, base, name, st, left)
-			y -= st.lead()
+		for _, s := range why {
+			y = f.p.paragraph(rx, y, rw, s, st) - whyGap
 		}
-		y -= between
+		y -= f.gap
 	}
-	y = f.p.heading(rx, y, rw, "Size of the form")
-	size.set(f.p, rx, y, rw, st)
-	f.y = top - h - between
+	if len(order.rows) > 0 {
+		y = f.p.heading(rx, y, rw, "Order of taking apart")
+		order.set(f.p, rx, y, rw, st)
+	}
+	f.y = top - h - f.gap
+}
+
+const whyGap = 0.8 // mm between one reason and the next
+
+// whyNotFewer is a sentence for each scheme with fewer parts than the chosen.
+func (f *flow) whyNotFewer(in *Input, w float64) (why []string) {
+	if c := in.chosen(); c != nil {
+		for i := range in.Schemes {
+			if s := &in.Schemes[i]; s.Count < c.Count {
+				why = append(why, upperFirst(s.Name)+": "+s.Against+".")
+			}
+		}
+	}
+	// A mold of many parts has many reasons: those with the most parts but
+	// one, that came nearest, stay; the table on the pages after has them all.
+	const most = 6
+	if len(why) > most {
+		why = append(why[len(why)-most:], "The other schemes with fewer parts catch or rub as well.")
+	}
+	if len(why) == 0 && in.WhyNotFewer != "" {
+		why = []string{in.WhyNotFewer}
+	}
+	return why
+}
+
+func upperFirst(s string) string {
+	if s == "" {
+		return s
+	}
+	return strings.ToUpper(s[:1]) + s[1:]
+}
+
+// orderTable is the letters in the order in which the parts come off, with
+// what they are called: the key to the letters of the picture.
+func orderTable(in *Input) *table {
+	t := &table{cols: []column{{"", 2, left, true}, {"", 2, left, true}, {"", 10, left, false}, {"", 9, right, false}}}
+	for i, letter := range in.Order {
+		pull := ""
+		if p := in.part(letter); p != nil {
+			pull = pullWords(p.Pull)
+		}
+		t.add(fmt.Sprint(i+1), letter, in.named(letter), pull)
+	}
+	return t
+}
+
+// sizeOfForm is the size of the form in words, wet and fired.
+func sizeOfForm(in *Input) string {
+	tell := func(pts []form.Point) string {
+		pot := newSilhouette(pts)
+		words := mm1(pot.height) + " high, Ø " + mm1(2*pot.maxR)
+		if pot.open {
+			words += ", rim Ø " + mm1(2*pot.rim.R)
+		}
+		return words
+	}
+	if len(in.Wet) == 0 {
+		return "Fired " + tell(in.Fired) + "."
+	}
+	words := "Wet " + tell(in.Wet)
+	if len(in.Fired) > 0 {
+		words += ". Fired " + tell(in.Fired)
+	}
+	return words + "."
 }
 
 func firstOf[T any](a, b []T) []T {
@@ -135,130 +214,145 @@ func firstOf[T any](a, b []T) []T {
 // flowTable sets a table under a heading over the full width; it breaks
 // between rows and repeats its column names.
 func (f *flow) flowTable(name string, t *table) {
-	st := plain(sizeBody)
+	if len(t.rows) == 0 {
+		return
+	}
 	x, w := f.span(1, 12)
-	f.need(headingHeight + t.headHeight() + t.rowHeight(f.doc.fonts, t.rows[0], w, st))
+	// The names of the columns stand beside the heading, over the columns that
+	// it leaves free.
+	f.need(headingHeight + t.rowHeight(f.doc.fonts, t.rows[0], w, f.st))
+	t.setHead(f.p, x, f.y-2.2, w)
 	f.y = f.p.heading(x, f.y, w, name)
-	f.y = t.setHead(f.p, x, f.y, w)
 	for _, r := range t.rows {
-		if h := t.rowHeight(f.doc.fonts, r, w, st); f.y-h < f.fr.y0+footRoom {
+		if h := t.rowHeight(f.doc.fonts, r, w, f.st); f.y-h < f.fr.y0+footRoom {
 			f.turn()
 			f.y = t.setHead(f.p, x, f.y, w)
 		}
-		f.y = t.setRow(f.p, r, x, f.y, w, st)
+		f.y = t.setRow(f.p, r, x, f.y, w, f.st)
 	}
-	f.y -= between
+	f.y -= f.gap
 }
 
 func (f *flow) parts(in *Input) {
 	s := in.chosen()
-	if s == nil || len(s.Parts) == 0 {
+	if s == nil {
 		return
 	}
-	t := &table{cols: []column{{"Part", 22, left}, {"Pull", 21, left}, {"Verdict", 15, left}, {"Heights, mm", 23, right},
-		{"Least draft", 15, right}, {"Rubs", 27, right}, {"Plaster", 16, right}, {"Water", 16, right}}}
+	t := &table{cols: []column{{"", 6, left, true}, {"", 17, left, false}, {"Verdict", 13, left, false}, {"Heights, mm", 23, right, false},
+		{"Least draft", 16, right, false}, {"Rubs", 27, right, false}, {"Plaster", 17, right, false}, {"Water", 17, right, false}, {"Dry", 17, right, false}}}
+	told := map[string]bool{}
 	for _, p := range s.Parts {
 		var notes []string
 		for _, c := range p.Catches {
-			notes = append(notes, catchWords(c))
+			if n := catchWords(c); !p.Side || !told[n] {
+				notes, told[n] = append(notes, n), true
+			}
 		}
-		t.add(p.Name, pullWords(p.Pull), p.Verdict, num(p.ZFrom, 1)+" – "+num(p.ZTo, 1), num(p.MinDraftDeg, 1)+"°",
-			num(p.RubbingAreaCM2, 1)+nbsp+"cm², "+num(p.RubSharePercent, 1)+nbsp+"%", grams(p.PlasterG), grams(p.WaterG)).note = strings.Join(notes, " ")
+		t.add(p.Letter, p.Name, p.Verdict, num(p.ZFrom, 1)+" – "+num(p.ZTo, 1), num(p.MinDraftDeg, 1)+"°",
+			num(p.RubbingAreaCM2, 1)+nbsp+"cm², "+num(p.RubSharePercent, 1)+nbsp+"%", grams(p.PlasterG), grams(p.WaterG), grams(p.DryG)).note = strings.Join(notes, " ")
 	}
 	f.flowTable("Parts", t)
 }
 
 func (f *flow) traps(in *Input) {
-	if len(in.Traps) == 0 {
-		return
-	}
-	t := &table{cols: []column{{"From, mm", 1, right}, {"To, mm", 1, right}, {"Depth", 1, right}, {"Volume", 1, right}}}
+	t := &table{cols: []column{{"", 2, left, false}, {"From, mm", 1, right, false}, {"To, mm", 1, right, false}, {"Depth", 1, right, false}, {"Volume", 1, right, false}}}
 	for _, p := range in.Traps {
-		t.add(num(p.ZFrom, 1), num(p.ZTo, 1), mm1(p.DepthMM), num(p.VolumeML, 1)+nbsp+"ml")
+		t.add("Change the form there, or fill it", num(p.ZFrom, 1), num(p.ZTo, 1), mm1(p.DepthMM), num(p.VolumeML, 1)+nbsp+"ml")
 	}
-	f.flowTable("Traps: no pull frees these", t)
+	f.flowTable("No pull frees", t)
 }
 
+// schemes lists what else could be made: as many parts as the chosen scheme
+// has, or one more. Those with fewer stand under why not fewer.
 func (f *flow) schemes(in *Input) {
-	if len(in.Schemes) == 0 {
+	c := in.chosen()
+	if c == nil {
 		return
 	}
-	t := &table{cols: []column{{"Scheme", 3, left}, {"Parts", 1, right}, {"Verdict", 2, left}, {"Parted at, mm", 3, left}, {"Why", 9, left}}}
+	t := schemeTable()
+	more := 0
 	for i := range in.Schemes {
 		s := &in.Schemes[i]
-		var at []string
-		for _, h := range s.PartingHeights {
-			at = append(at, num(h, 1))
-		}
-		t.add(s.ID, fmt.Sprint(s.Count), s.Verdict, strings.Join(at, ", "), schemeWhy(in, s)).bold = s.ID == in.Chosen
-	}
-	f.flowTable("Every scheme judged", t)
-}
-
-// schemeWhy is the worst that is said of a scheme's parts, in few words.
-func schemeWhy(in *Input, s *Scheme) string {
-	if s.ID == in.Chosen {
-		return "chosen"
-	}
-	depth, who := 0.0, ""
-	share, rubs := 0.0, ""
-	for _, p := range s.Parts {
-		for _, c := range p.Catches {
-			if c.DepthMM > depth {
-				depth, who = c.DepthMM, p.Name
-			}
-		}
-		if p.Verdict == "rubs" && p.RubSharePercent > share {
-			share, rubs = p.RubSharePercent, p.Name
+		switch {
+		case s.Count > c.Count+1:
+			more++
+		case s.Count >= c.Count:
+			t.addScheme(in, s)
 		}
 	}
 	switch {
-	case who != "":
-		return fmt.Sprintf("%s catches by %s", who, mm1(depth))
-	case rubs != "":
-		return fmt.Sprintf("%s rubs on %s%s%% of its surface", rubs, num(share, 1), nbsp)
+	case more == 1:
+		t.rows[len(t.rows)-1].note = "One more, with still more parts, was judged."
+	case more > 1:
+		t.rows[len(t.rows)-1].note = fmt.Sprintf("%d more, with still more parts, were judged.", more)
 	}
-	return ""
+	f.flowTable("With as many parts, or one more", t)
 }
 
-// figures sets casting and prints side by side.
+func schemeTable() *table {
+	return &table{cols: []column{{"", 49, left, false}, {"Parted at, mm", 19, left, false}, {"", 120, left, false}}}
+}
+
+func (t *table) addScheme(in *Input, s *Scheme) {
+	var at []string
+	for _, h := range s.PartingHeights {
+		at = append(at, num(h, 1))
+	}
+	why := upperFirst(s.Against)
+	if s.ID == in.Chosen {
+		why = "Chosen: " + s.Verdict
+	}
+	t.add(upperFirst(s.Name), strings.Join(at, ", "), why).bold = s.ID == in.Chosen
+}
+
+// inSummary are the casting figures of the first page; the grounds have all.
+var inSummary = []string{"totalShrinkage", "oversize", "plaster", "plasterWater", "waterToDry", "slipFill", "slipTaken",
+	"minutes", "castWet", "castFired", "capacityFired", "castsPerDay", "liftForce", "bandForce", "liftFull"}
+
+// figures sets casting in two columns and the prints beside them.
 func (f *flow) figures(in *Input) {
-	st := plain(sizeBody)
-	lx, lw := f.span(1, 6)
-	rx, rw := f.span(7, 12)
-	cast := &table{cols: []column{{"", 3, left}, {"", 2, right}}}
-	for _, g := range in.Casting {
-		v := g.Value
-		if g.Unit != "" {
-			v += nbsp + g.Unit
-		}
-		cast.add(g.Label, v)
+	cast := [2]*table{}
+	for i := range cast {
+		cast[i] = &table{cols: []column{{"", 3, left, false}, {"", 1.4, right, false}}}
 	}
-	kit := &table{cols: []column{{"Piece", 8, left}, {"Size, mm", 9, right}, {"On the printer", 5, right}}}
+	var shown []*Figure
+	for _, key := range inSummary {
+		if g := in.figure(key); g != nil {
+			shown = append(shown, g)
+		}
+	}
+	for i, g := range shown {
+		cast[i*2/len(shown)].add(g.Label, g.words())
+	}
+	kit := &table{cols: []column{{"", 10, left, false}, {"", 13, right, false}}}
 	for _, p := range in.Prints {
-		fits := "fits"
-		if !p.FitsBed {
-			fits = "too large"
+		r := kit.add(p.Name, sizeWords(p.Size))
+		if r.bold = !p.FitsBed; r.bold {
+			r.note = "Larger than the printer's bed."
 		}
-		kit.add(p.Name, fmt.Sprintf("%s × %s × %s", num(p.Size[0], 1), num(p.Size[1], 1), num(p.Size[2], 1)), fits).bold = !p.FitsBed
 	}
-	for len(cast.rows) > 0 || len(kit.rows) > 0 {
+	tables := []*table{cast[0], cast[1], kit}
+	names := [...]string{"Casting", "", "Printed kit, mm"}
+	for len(cast[0].rows)+len(cast[1].rows)+len(kit.rows) > 0 {
 		// What fits of each goes on this page, the rest on the next.
 		f.need(headingHeight + 16)
 		room := f.y - f.fr.y0 - footRoom - headingHeight
-		a, b := cast.take(f.doc.fonts, lw, room, st), kit.take(f.doc.fonts, rw, room, st)
 		low := f.y
-		if len(a.rows) > 0 {
-			low = min(low, a.set(f.p, lx, f.p.heading(lx, f.y, lw, "Casting"), lw, st))
+		for i, t := range tables {
+			x, w := f.span(1+4*i, 4+4*i)
+			if head := t.take(f.doc.fonts, w, room, f.st); len(head.rows) > 0 {
+				low = min(low, head.set(f.p, x, f.p.heading(x, f.y, w, names[i]), w, f.st))
+			}
 		}
-		if len(b.rows) > 0 {
-			low = min(low, b.set(f.p, rx, f.p.heading(rx, f.y, rw, "Printed kit"), rw, st))
-		}
-		f.y = low - between
-		if len(cast.rows) > 0 || len(kit.rows) > 0 {
+		f.y = low - f.gap
+		if len(cast[0].rows)+len(cast[1].rows)+len(kit.rows) > 0 {
 			f.turn()
 		}
 	}
+}
+
+func sizeWords(s [3]float64) string {
+	return fmt.Sprintf("%s × %s × %s", num(s[0], 1), num(s[1], 1), num(s[2], 1))
 }
 
 // take splits off the rows that fit the room, at least one.
@@ -276,27 +370,66 @@ func (t *table) take(f *fonts, w, room float64, st style) *table {
 	return head
 }
 
-func (f *flow) cautions(in *Input) {
+// cautions stand in two columns, kept together where half a
+// page holds them: a caution on a page of its own is missed.
+func (f *flow) cautions(in *Input, st style) {
 	if len(in.Cautions) == 0 {
 		return
 	}
-	st := plain(sizeBody)
 	x, w := f.span(1, 12)
-	// Kept together where a third of a page holds them: a caution on a page of
-	// its own is missed.
-	all := headingHeight
-	for _, c := range in.Cautions {
-		all += f.doc.fonts.height(c, st, w-6) + 1
+	_, cw := f.span(1, 6)
+	heights := make([]float64, len(in.Cautions))
+	for i, c := range in.Cautions {
+		heights[i] = f.doc.fonts.height(c, st, cw-3) + cautionGap
 	}
-	if all > f.fr.h()/3 {
-		all = headingHeight + f.doc.fonts.height(in.Cautions[0], st, w-6) + 1
-	}
-	f.need(all)
-	f.y = f.p.heading(x, f.y, w, "Take care")
-	for _, c := range in.Cautions {
-		h := f.doc.fonts.height(c, st, w-6)
-		f.need(h)
-		f.p.fillRect(rect{x, f.y - h + 0.5, x + 1.2, f.y - 0.5}, vermilion)
-		f.y = f.p.paragraph(x+4, f.y, w-6, c, st) - 1
+	rest := in.Cautions
+	for len(rest) > 0 {
+		h, n := balance(heights)
+		if room := f.fr.h() / 2; h > room {
+			h, n = room, 0
+			for sum := 0.0; n < len(heights) && sum+heights[n] <= room; n++ {
+				sum += heights[n]
+			}
+			n = max(n, 1)
+		}
+		f.need(headingHeight + h)
+		f.y = f.p.heading(x, f.y, w, "Take care")
+		low, i := f.y, 0
+		for col := range 2 {
+			cx, _ := f.span(1+6*col, 6+6*col)
+			y := f.y
+			for ; i < len(rest) && (col == 1 && y-heights[i] >= f.y-h-1e-9 || col == 0 && i < n); i++ {
+				f.p.fillRect(rect{cx, y - heights[i] + cautionGap, cx + 0.9, y - 0.3}, vermilion)
+				y = f.p.paragraph(cx+3, y, cw-3, rest[i], st) - cautionGap
+			}
+			low = min(low, y)
+		}
+		f.y = low - f.gap
+		rest, heights = rest[i:], heights[i:]
 	}
 }
+
+const cautionGap = 0.9
+
+// balance splits a run of heights in two columns: the height of the taller,
+// and how many go first.
+func balance(heights []float64) (h float64, n int) {
+	sum := 0.0
+	for _, v := range heights {
+		sum += v
+	}
+	first := 0.0
+	for n < len(heights) && first < sum-first {
+		first += heights[n]
+		n++
+	}
+	// The last one may stand better at the head of the second column.
+	if n > 0 && max(first-heights[n-1], sum-first+heights[n-1]) < max(first, sum-first) {
+		n--
+		first -= heights[n]
+	}
+	return max(first, sum-first), n
+}
+
+// SameSize tells whether two printed pieces have the same size as shown.
+func SameSize(a, b [3]float64) bool { return sizeWords(a) == sizeWords(b) }

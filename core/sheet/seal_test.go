@@ -13,7 +13,7 @@ import (
 
 // rawPDF is a sheet as the library writes it.
 func rawPDF(t testing.TB) []byte {
-	d, err := reportDocument(sampleInput(), A4)
+	d, err := reportDocument(sampleInput(), A4, ReportOptions{})
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -70,11 +70,32 @@ func Profile(in Input, paper Paper, as Format, opt ProfileOptions) (blobs [][]by
 	return d.write(as)
 }
 
-// Report draws the split report: the verdict in words, the section, the
-// parts, why not fewer, the order, figures and cautions. One page where it
-// fits, more where there is more to tell. Blobs as for Profile.
-func Report(in Input, paper Paper, as Format) (blobs [][]byte, pages int, err error) {
-	d, err := reportDocument(in, paper)
+// Report draws the split report: on its first page the verdict in words, the
+// section, why not fewer, the order, the parts, figures and cautions (more
+// pages only where there is more to tell); on those after, the grounds. Blobs
+// as for Profile.
+func Report(in Input, paper Paper, as Format, opt ReportOptions) (blobs [][]byte, pages int, err error) {
+	d, err := reportDocument(in, paper, opt)
+	if err != nil {
+		return nil, 0, err
+	}
+	return d.write(as)
+}
+
+// Section draws the section of the closed mold at a scale of ISO 5455, with the
+// plan of its seam, on one page. Blobs as for Profile.
+func Section(in Input, paper Paper, as Format) (blobs [][]byte, pages int, err error) {
+	d, err := sectionDocument(in, paper)
+	if err != nil {
+		return nil, 0, err
+	}
+	return d.write(as)
+}
+
+// Workshop draws the card to hang on the wall: one page in large type with
+// batches, times, order, bands, weights and cautions. Blobs as for Profile.
+func Workshop(in Input, paper Paper, as Format) (blobs [][]byte, pages int, err error) {
+	d, err := workshopDocument(in, paper)
 	if err != nil {
 		return nil, 0, err
 	}

@@ -12,6 +12,8 @@ import (
 	"regexp"
 	"strings"
 	"testing"
+
+	"moldwright/core/form"
 )
 
 var (
@@ -24,7 +26,7 @@ type sheetCase struct {
 	name  string
 	in    Input
 	paper Paper
-	opt   *ProfileOptions // nil is the report
+	opt   *ProfileOptions // nil is what the name begins with
 }
 
 const longName = "A very tall garden urn with a name of sixty characters, long"
@@ -45,7 +47,7 @@ func cases() []sheetCase {
 	closed := named("Float")
 	closed.Fired = ball(30)
 	closed.Wet = scaled(closed.Fired, wetScale)
-	closed.Regions = nil
+	closed.Schemes = nil
 	tiny := named("Bead")
 	tiny.Fired = ball(4)
 	tiny.Wet = scaled(tiny.Fired, wetScale)
@@ -73,7 +75,7 @@ func cases() []sheetCase {
 	add("report-foreign-name", named("花瓶"), A4, nil)
 	add("report-accents", named("Žluťoučký džbán – façade № 4, Ærø"), A4, nil)
 	catches := named("Inkwell")
-	catches.Chosen, catches.Regions = "one", nil
+	catches.Chosen = "one"
 	catches.Verdict = "One part catches by 16.0 mm from 68.6 to 137.3 mm above the foot. No scheme is free of catches; this one catches least."
 	catches.Traps = []Trap{{2, 6.4, 3.1, 12.7}}
 	add("report-catches", catches, A4, nil)
@@ -81,30 +83,95 @@ func cases() []sheetCase {
 	for i := range 40 {
 		long.Prints = append(long.Prints, Print{fmt.Sprintf("stave %d", i+1), [3]float64{181, 92.4, 110}, true})
 		long.Cautions = append(long.Cautions, long.Cautions[i%3])
-		long.Schemes = append(long.Schemes, long.Schemes[2])
+		long.Schemes = append(long.Schemes, long.Schemes[3])
 	}
 	add("report-long", long, A4, nil)
-	closed.WhyNotFewer, closed.Order, closed.Schemes, closed.Casting, closed.Prints, closed.Cautions = "", nil, nil, nil, nil, nil
+	closed.WhyNotFewer, closed.Order, closed.Casting, closed.Prints, closed.Cautions = "", nil, nil, nil, nil
 	add("report-bare", closed, A4, nil)
+	many := named("Crowded")
+	many.Chosen = "one"
+	many.Schemes = []Scheme{many.Schemes[0]}
+	for i := range 30 {
+		z := 60 + 0.8*float64(i)
+		many.Schemes[0].Parts[0].Catches = append(many.Schemes[0].Parts[0].Catches, Catch{ZFrom: z, ZTo: z + 0.4, DepthMM: 0.1 * float64(i+1)})
+	}
+	add("report-crowded", many, A4, nil)
+	add("report-sides", sidesInput(3), Letter, nil)
+
+	add("profile-template", sampleInput(), A4, &ProfileOptions{Template: true})
+	add("profile-template-closed", named("Ball"), Letter, &ProfileOptions{Template: true, Lines: WetLine})
+	add("profile-template-tiled", big, A4, &ProfileOptions{Template: true, MeasuredX: 98})
+
+	add("section", sampleInput(), A4, nil)
+	add("section-letter", sampleInput(), Letter, nil)
+	add("section-a3", sampleInput(), A3, nil)
+	add("section-sides2", sidesInput(2), A4, nil)
+	add("section-sides3", sidesInput(3), A4, nil)
+	add("section-sides6", sidesInput(6), Letter, nil)
+	bead := sampleInput()
+	bead.Name = longName
+	bead.scale(0.07)
+	add("section-tiny", bead, A4, nil)
+	urn := sampleInput()
+	urn.Name = "花瓶"
+	urn.scale(7)
+	add("section-huge", urn, A4, nil)
+
+	add("workshop", sampleInput(), A4, nil)
+	add("workshop-letter", named(longName), Letter, nil)
+	add("workshop-a3", named("花瓶"), A3, nil)
+	add("workshop-sides", sidesInput(6), A4, nil)
 	return out
 }
 
-func (c *sheetCase) document() (*document, error) {
-	if c.opt == nil {
-		return reportDocument(c.in, c.paper)
+// scale makes the mold larger, for drawings of it.
+func (in *Input) scale(k float64) {
+	in.Wet, in.Inner, in.Mold.Opening = scaled(in.Wet, k), scaled(in.Inner, k), scaled(in.Mold.Opening, k)
+	for i := range in.Schemes {
+		s := &in.Schemes[i]
+		for j := range s.PartingHeights {
+			s.PartingHeights[j] *= k
+		}
+		for j := range s.Regions {
+			s.Regions[j].Outline = scaled(s.Regions[j].Outline, k)
+		}
 	}
-	return profileDocument(c.in, c.paper, *c.opt)
+	m := &in.Mold
+	m.TrimZ, m.Radius, m.ZBottom, m.ZTop = k*m.TrimZ, k*m.Radius, k*m.ZBottom, k*m.ZTop
+	for i := range m.Natches {
+		n := &m.Natches[i]
+		n.At, n.RadiusMM, n.RiseMM = form.Point{R: k * n.At.R, Z: k * n.At.Z}, k*n.RadiusMM, k*n.RiseMM
+	}
+}
+
+func (c *sheetCase) document() (*document, error) {
+	kind, _, _ := strings.Cut(c.name, "-")
+	switch kind {
+	case "profile":
+		return profileDocument(c.in, c.paper, *c.opt)
+	case "section":
+		return sectionDocument(c.in, c.paper)
+	case "workshop":
+		return workshopDocument(c.in, c.paper)
+	}
+	return reportDocument(c.in, c.paper, ReportOptions{})
 }
 
 func (c *sheetCase) write(t testing.TB, as Format) ([][]byte, int) {
 	t.Helper()
+	kind, _, _ := strings.Cut(c.name, "-")
 	var blobs [][]byte
 	var n int
 	var err error
-	if c.opt == nil {
-		blobs, n, err = Report(c.in, c.paper, as)
-	} else {
+	switch kind {
+	case "profile":
 		blobs, n, err = Profile(c.in, c.paper, as, *c.opt)
+	case "section":
+		blobs, n, err = Section(c.in, c.paper, as)
+	case "workshop":
+		blobs, n, err = Workshop(c.in, c.paper, as)
+	default:
+		blobs, n, err = Report(c.in, c.paper, as, ReportOptions{})
 	}
 	if err != nil {
 		t.Fatalf("%s: %v", c.name, err)
@@ -165,7 +232,7 @@ func TestSizesAndPages(t *testing.T) {
 // Same input, same bytes, twenty times over.
 func TestSameBytesEachTime(t *testing.T) {
 	for _, c := range cases() {
-		if c.name != "report" && c.name != "profile-tiled" && c.name != "report-accents" {
+		if c.name != "report" && c.name != "profile-tiled" && c.name != "report-accents" && c.name != "section-sides3" && c.name != "workshop" {
 			continue
 		}
 		for _, as := range []Format{PDF, SVG} {
@@ -203,7 +270,7 @@ var fontRule = regexp.MustCompile(`@font-face\{[^}]*\}`)
 // SVG snapshots, without the fonts they carry.
 func TestSnapshots(t *testing.T) {
 	for _, c := range cases() {
-		if c.name != "report" && c.name != "profile-both" && c.name != "profile-tiled" && c.name != "report-catches" {
+		if c.name != "report" && c.name != "profile-both" && c.name != "profile-tiled" && c.name != "report-catches" && c.name != "section" && c.name != "workshop" && c.name != "profile-template" {
 			continue
 		}
 		blobs, _ := c.write(t, SVG)
@@ -275,12 +342,18 @@ func TestBadInput(t *testing.T) {
 	huge.Fired = scaled(huge.Fired, 24)
 	for name, f := range map[string]func() error{
 		"no points":  func() error { _, _, err := Profile(Input{}, A4, PDF, ProfileOptions{}); return err },
-		"no report":  func() error { _, _, err := Report(Input{}, A4, PDF); return err },
+		"no report":  func() error { _, _, err := Report(Input{}, A4, PDF, ReportOptions{}); return err },
 		"infinite":   func() error { _, _, err := Profile(inf, A4, PDF, ProfileOptions{}); return err },
 		"many pages": func() error { _, _, err := Profile(huge, A4, PDF, ProfileOptions{Full: true}); return err },
-		"bar":        func() error { _, _, err := Profile(in, A4, PDF, ProfileOptions{MeasuredX: 9.7}); return err },
-		"paper":      func() error { _, err := PaperNamed("B5"); return err },
-		"format":     func() error { _, err := FormatNamed("png"); return err },
+		"no mold":    func() error { _, _, err := Section(Input{Wet: in.Wet}, A4, PDF); return err },
+		"no card":    func() error { _, _, err := Workshop(Input{}, A4, PDF); return err },
+		"template": func() error {
+			_, _, err := Profile(in, A4, PDF, ProfileOptions{Template: true, Lines: BothLines})
+			return err
+		},
+		"bar":    func() error { _, _, err := Profile(in, A4, PDF, ProfileOptions{MeasuredX: 9.7}); return err },
+		"paper":  func() error { _, err := PaperNamed("B5"); return err },
+		"format": func() error { _, err := FormatNamed("png"); return err },
 	} {
 		if f() == nil {
 			t.Errorf("%s: no error", name)
@@ -295,6 +368,9 @@ func BenchmarkReport(b *testing.B)    { bench(b, "report", PDF) }
 func BenchmarkReportSVG(b *testing.B) { bench(b, "report", SVG) }
 func BenchmarkProfile(b *testing.B)   { bench(b, "profile-both", PDF) }
 func BenchmarkTiled(b *testing.B)     { bench(b, "profile-tiled", PDF) }
+
+func BenchmarkSection(b *testing.B)  { bench(b, "section", PDF) }
+func BenchmarkWorkshop(b *testing.B) { bench(b, "workshop", PDF) }
 
 func bench(b *testing.B, name string, as Format) {
 	for _, c := range cases() {

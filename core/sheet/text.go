@@ -16,6 +16,9 @@ const nbsp = "\u00a0"
 // printable is the text as the font can set it: letters that it lacks give
 // way to one "?" for each run of them.
 func (f *fonts) printable(s string) string {
+	if plainASCII(s) {
+		return s
+	}
 	var b strings.Builder
 	lacking := false
 	for _, r := range tidy(s) {
@@ -31,6 +34,19 @@ func (f *fonts) printable(s string) string {
 		}
 	}
 	return b.String()
+}
+
+// plainASCII tells whether the text is printable ASCII without doubled or
+// outer spaces: nothing to tidy, and all of it in the fonts.
+func plainASCII(s string) bool {
+	space := true
+	for i := range len(s) {
+		if s[i] < ' ' || s[i] > '~' || space && s[i] == ' ' {
+			return false
+		}
+		space = s[i] == ' '
+	}
+	return !space || s == ""
 }
 
 // shownName is the name as a sheet shows it, and whether letters were lost. A
@@ -52,9 +68,17 @@ const lostNote = "The sheet's font lacks letters of this name (?). The file's ti
 // is set knows its own width.
 func (f *fonts) width(s string, st style) float64 {
 	sfnt := f.face(st).Font.SFNT
+	ascii := &f.ascii[0]
+	if st.bold {
+		ascii = &f.ascii[1]
+	}
 	units := 0
 	for _, r := range s {
-		units += int(sfnt.GlyphAdvance(sfnt.GlyphIndex(r)))
+		if r < 128 {
+			units += int(ascii[r])
+		} else {
+			units += int(sfnt.GlyphAdvance(sfnt.GlyphIndex(r)))
+		}
 	}
 	return float64(units) / float64(sfnt.Head.UnitsPerEm) * st.size * mmPerPt
 }
@@ -65,7 +89,7 @@ func (f *fonts) wrap(s string, st style, w float64) []string {
 	var lines []string
 	var cur string
 	curW, space := 0.0, f.width(" ", st)
-	for _, word := range strings.Split(tidy(s), " ") {
+	for _, word := range unbroken(strings.Split(tidy(s), " ")) {
 		word = f.printable(word)
 		ww := f.width(word, st)
 		if cur != "" && curW+space+ww <= w {
@@ -76,7 +100,7 @@ func (f *fonts) wrap(s string, st style, w float64) []string {
 		if cur != "" {
 			lines = append(lines, cur)
 		}
-		for ww > w {
+		for ww > w && word != "" {
 			n := f.breakAt(word, st, w)
 			lines = append(lines, word[:n])
 			word = word[n:]
@@ -88,6 +112,24 @@ func (f *fonts) wrap(s string, st style, w float64) []string {
 		lines = append(lines, cur)
 	}
 	return lines
+}
+
+// units are held to the number before them.
+var units = map[string]bool{"mm": true, "cm²": true, "ml": true, "g": true, "kg": true, "N": true, "kPa": true, "K": true, "°C": true, "%": true, "min": true, "h": true}
+
+// unbroken joins a number and its unit into one word.
+func unbroken(words []string) []string {
+	out := words[:0]
+	for _, w := range words {
+		if n := len(out); n > 0 && units[strings.TrimRight(w, ".,;:)")] {
+			if last := out[n-1]; last != "" && last[len(last)-1] >= '0' && last[len(last)-1] <= '9' {
+				out[n-1] = last + nbsp + w
+				continue
+			}
+		}
+		out = append(out, w)
+	}
+	return out
 }
 
 // breakAt is the number of bytes of the word that fit the width, at least one

@@ -53,12 +53,13 @@ func tileName(row, col int) string {
 // tile lays windows of the paper over the drawing.
 func (d *profileDrawing) tile(paper Paper) tiling {
 	fr := drawingFrame(paper)
-	t := tiling{paper: paper, w: fr.w(), h: fr.h() - barStripHeight, x0: d.kx*d.leftEdge() - slack, y0: -slack}
+	e := d.extent()
+	t := tiling{paper: paper, w: fr.w(), h: fr.h() - barStripHeight, x0: d.kx*e.x0 - slack, y0: d.ky*e.y0 - slack}
 	steps := func(length, window float64) int {
 		return max(1, int(math.Ceil((length-overlap)/(window-overlap))))
 	}
-	t.cols = steps(d.kx*(d.maxR-d.leftEdge())+slack+wide, t.w)
-	t.rows = steps(d.ky*d.height+slack+wide, t.h)
+	t.cols = steps(d.kx*e.w()+slack+wide, t.w)
+	t.rows = steps(d.ky*e.h()+slack+wide, t.h)
 	t.used = make([]bool, t.rows*t.cols)
 	v := view{point{}, d.kx, d.ky}
 	lines := d.lines()

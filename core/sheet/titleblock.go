@@ -50,12 +50,12 @@ func (p *page) titleBlock(f blockFields) rect {
 	tx, tw := fr.x0+1.6, x0+lower[0].w-fr.x0-3.2
 	base := y0 + 1.8
 	if lost {
-		p.text(tx, y0+1.1, lostNote, faint(5.6), left)
+		p.text(tx, y0+1.2, lostNote, faint(sizeSmall), left)
 		base += 2
 	}
 	lines, st := p.doc.fonts.fit(shown, plain(sizeLead).heavy(), tw, sizeSmall, 1)
 	if !lost && strings.HasSuffix(lines[0], "…") {
-		lines, st = p.doc.fonts.fit(shown, plain(sizeSmall).heavy(), tw, 5.6, 2)
+		lines, st = p.doc.fonts.fit(shown, plain(sizeSmall).heavy(), tw, sizeSmall, 2)
 	}
 	for i, line := range lines {
 		p.text(tx, base+float64(len(lines)-1-i)*st.lead(), line, st, left)
@@ -78,8 +78,8 @@ func (p *page) cells(row []cell, x, xFrame, y0, y1 float64) {
 		} else {
 			p.line(x, y0, x, y1, thin)
 		}
-		p.text(cx+1.6, y1-2.9, c.label, faint(5.6), left)
-		lines, st := p.doc.fonts.fit(c.value, plain(sizeBody), cw-3.2, 5.6, 1)
+		p.text(cx+1.6, y1-2.9, c.label, faint(sizeSmall), left)
+		lines, st := p.doc.fonts.fit(c.value, plain(sizeBody), cw-3.2, sizeSmall, 1)
 		if len(lines) > 0 {
 			p.text(cx+1.6, y0+2.2, lines[0], st, left)
 		}

@@ -1,0 +1,331 @@
+package sheet
+
+import (
+	"fmt"
+	"math"
+)
+
+// The grounds of the report, on the pages after its summary: every scheme that
+// was not chosen with a picture of where it catches, the order of taking apart
+// as a strip of pictures, draft by bands, findings with their remedies, the
+// printed kit, what was assumed, and every casting figure with its formula and
+// source.
+
+func (f *flow) grounds(in *Input) {
+	f.turn()
+	f.strip(in)
+	f.bands(in)
+	f.findings(in)
+	f.otherSchemes(in)
+	f.kit(in)
+	f.assumed(in)
+	f.allFigures(in)
+}
+
+// cellGrid are the columns of a page of pictures.
+const cellGrid = 3
+
+// otherSchemes draws the schemes that were not chosen, three beside one another.
+func (f *flow) otherSchemes(in *Input) {
+	var others []*Scheme
+	for i := range in.Schemes {
+		if s := &in.Schemes[i]; s.ID != in.Chosen {
+			others = append(others, s)
+		}
+	}
+	if len(others) == 0 {
+		return
+	}
+	st := plain(sizeSmall)
+	const picture = 40.0
+	x, w := f.span(1, 12)
+	_, cw := f.span(1, 12/cellGrid)
+	first := true
+	for len(others) > 0 {
+		row := others[:min(cellGrid, len(others))]
+		others = others[len(row):]
+		h := 0.0
+		for _, s := range row {
+			h = max(h, f.doc.fonts.height(upperFirst(s.Name), st.heavy(), cw)+f.doc.fonts.height(schemeWords(s), st, cw))
+		}
+		h += picture + 4
+		if first {
+			f.need(h + headingHeight)
+			f.y = f.p.heading(x, f.y, w, "The schemes that were not chosen")
+			first = false
+		}
+		f.need(h)
+		for i, s := range row {
+			cx, _ := f.span(1+4*i, 4+4*i)
+			y := f.p.paragraph(cx, f.y, cw, upperFirst(s.Name), st.heavy())
+			y = f.p.paragraph(cx, y, cw, schemeWords(s), st)
+			f.p.picture(rect{cx, f.y - h + 4, cx + cw, y - 1}, in, s, smallLook)
+		}
+		f.y -= h
+	}
+	f.y -= f.gap
+}
+
+// schemeWords is the verdict on a scheme, and why.
+func schemeWords(s *Scheme) string {
+	return fmt.Sprintf("%s. %s.", upperFirst(s.Verdict), upperFirst(s.Against))
+}
+
+// strip shows the mold closed, then each step of taking it apart, then the cast.
+func (f *flow) strip(in *Input) {
+	s := in.chosen()
+	if s == nil || len(s.Regions) == 0 || len(in.Order) == 0 {
+		return
+	}
+	const h = 54.0
+	frames := 4
+	if len(in.Order) == 3 {
+		frames = 5 // all in one row
+	}
+	x, w := f.span(1, 12)
+	f.need(headingHeight + h)
+	f.y = f.p.heading(x, f.y, w, "Taking apart, step by step")
+	gone := map[string]bool{}
+	for i := 0; i <= len(in.Order)+1; i++ {
+		if i > 0 && i%frames == 0 {
+			f.y -= h
+			f.need(h)
+		}
+		cw := (w+gutter)/float64(frames) - gutter
+		cx := x + float64(i%frames)*(cw+gutter)
+		box := rect{cx, f.y - h + 11, cx + cw, f.y}
+		words := "Closed"
+		switch {
+		case i == 0:
+			f.p.stripSection(box, in, s, gone, "")
+		case i <= len(in.Order):
+			letter := in.Order[i-1]
+			words = letter + " " + in.named(letter)
+			if p := in.part(letter); p != nil {
+				words += ", " + pullWords(p.Pull)
+				if p.Side {
+					f.p.stripPlan(box, in, s, gone, letter)
+				} else {
+					f.p.stripSection(box, in, s, gone, letter)
+				}
+			}
+			gone[letter] = true
+		default:
+			words = "The cast is free"
+			f.p.stripSection(box, in, s, gone, "")
+		}
+		st := plain(sizeSmall)
+		f.p.paragraph(cx, f.y-h+10, 4, fmt.Sprint(i+1), st.heavy())
+		f.p.paragraph(cx+4, f.y-h+10, cw-4, words, st)
+	}
+	f.y -= h + f.gap
+}
+
+// stripSection is the mold in section, without the parts that are gone and
+// with one on its way.
+func (p *page) stripSection(box rect, in *Input, s *Scheme, gone map[string]bool, moving string) {
+	pot := newSilhouette(firstOf(in.Wet, in.Fired))
+	low := lowest(firstOf(in.Wet, in.Fired))
+	z0, z1, r := in.Mold.ZBottom-low, in.Mold.ZTop-low, in.Mold.Radius
+	step := 0.3 * (z1 - z0)
+	// Every frame has the same scale, with room for a part to go either way.
+	k := math.Min(box.w()/(2*r+2), box.h()/(z1-z0+2*step))
+	v := view{point{(box.x0 + box.x1) / 2, (box.y0+box.y1)/2 - k*(z0+z1)/2}, k, k}
+	l := smallLook
+	atRight, atLeft := s.shownSides()
+	for _, part := range s.Parts {
+		if gone[part.Letter] || part.Side && part.Letter != atRight.Letter && part.Letter != atLeft.Letter {
+			continue
+		}
+		for i, g := range s.Regions {
+			if g.Letter != part.Letter && !(part.Side && g.Side) {
+				continue
+			}
+			at := v
+			if part.Letter == moving {
+				at.origin.y += k * step * part.Pull[2]
+			}
+			g.Letter = part.Letter
+			for _, sign := range [...]float64{1, -1} {
+				if part.Side && (part.Letter == atRight.Letter) != (sign > 0) {
+					continue
+				}
+				line := make([]point, len(g.Outline))
+				for k, q := range g.Outline {
+					line[k] = at.at(sign*q.R, q.Z-low)
+				}
+				p.hatch(line, l.hatch, (i%2 == 1) != (part.Side && sign < 0), grey)
+				p.outlineOff(line, at.x(0), thin)
+				if part.Side || sign > 0 {
+					p.letter(at, g, low, sign, l.letter)
+				}
+			}
+			if part.Letter == moving {
+				seam := part.ZTo
+				if part.Pull[2] > 0 {
+					seam = part.ZFrom
+				}
+				p.pullArrow(point{v.x(0.8 * r), v.y(seam-low) + part.Pull[2]*(k*step-4)/2}, 0, part.Pull[2], 4)
+			}
+		}
+	}
+	for _, sign := range [...]float64{1, -1} {
+		line := make([]point, len(pot.pts))
+		for i, q := range pot.pts {
+			line[i] = v.at(sign*q.R, q.Z)
+		}
+		p.stroke(line, l.outline, 0)
+	}
+	if pot.open {
+		p.line(v.x(-pot.rim.R), v.y(pot.rim.Z), v.x(pot.rim.R), v.y(pot.rim.Z), thin)
+	}
+}
+
+// stripPlan is the mold from above, cut through its side parts, with one of
+// them on its way.
+func (p *page) stripPlan(box rect, in *Input, s *Scheme, gone map[string]bool, moving string) {
+	m := &in.Mold
+	step := 0.3 * m.Radius
+	k := math.Min(box.w(), box.h()) / (2 * (m.Radius + step))
+	v := view{point{(box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2}, k, k}
+	inner := 0.0
+	for _, part := range s.Parts {
+		for _, q := range firstOf(in.Wet, in.Fired) {
+			if part.Side && q.Z >= part.ZFrom-1e-6 && q.Z <= part.ZTo+1e-6 {
+				inner = math.Max(inner, q.R)
+			}
+		}
+	}
+	i := 0
+	for _, part := range s.Parts {
+		if !part.Side {
+			continue
+		}
+		i++
+		if gone[part.Letter] {
+			continue
+		}
+		at := v
+		if part.Letter == moving {
+			at.origin.x += k * step * part.Pull[0]
+			at.origin.y += k * step * part.Pull[1]
+		}
+		p.sector(at, part, inner, m.Radius, i%2 == 1, smallLook)
+		if part.Letter == moving {
+			p.pullArrow(v.at(0.4*m.Radius*part.Pull[0], 0.4*m.Radius*part.Pull[1]), part.Pull[0], part.Pull[1], 4)
+		}
+	}
+	p.stroke(arc(v, inner, 0, 360), smallLook.outline, 0)
+}
+
+// sector is a side part from above: the ring between two radii over its
+// azimuths, hatched and lettered.
+func (p *page) sector(v view, part Part, inner, outer float64, turned bool, l look) {
+	a, b := part.Sector[0], part.Sector[1]
+	ring := append(arc(v, outer, a, b), arc(v, inner, b, a)...)
+	p.hatch(ring, l.hatch, turned, grey)
+	p.stroke(append(ring, ring[0]), l.outline, 0)
+	mid, r := (a+b)/2*math.Pi/180, (inner+outer)/2
+	c := v.at(r*math.Cos(mid), r*math.Sin(mid))
+	st := l.letter
+	w := p.doc.fonts.width(part.Letter, st)
+	p.fillRect(rect{c.x - w/2 - 0.7, c.y - st.capHeight()/2 - 0.7, c.x + w/2 + 0.7, c.y + st.capHeight()/2 + 0.7}, white)
+	p.text(c.x, c.y-st.capHeight()/2, part.Letter, st, center)
+}
+
+// arc is a circle's arc about the view's origin, from one azimuth in degrees
+// to another, in chords of about 3 degrees.
+func arc(v view, r, from, to float64) []point {
+	n := max(2, int(math.Ceil(math.Abs(to-from)/3)))
+	out := make([]point, n+1)
+	for i := range out {
+		a := (from + (to-from)*float64(i)/float64(n)) * math.Pi / 180
+		out[i] = v.at(r*math.Cos(a), r*math.Sin(a))
+	}
+	return out
+}
+
+func (f *flow) bands(in *Input) {
+	s := in.chosen()
+	if s == nil || len(s.Parts) == 0 || len(s.Parts[0].Bands) == 0 {
+		return
+	}
+	t := &table{cols: []column{{"", 3, left, true}, {"", 9, left, false}}}
+	for _, b := range s.Parts[0].Bands {
+		t.cols = append(t.cols, column{num(b.FromDeg, 0) + " to " + num(b.ToDeg, 0) + "°", 7, right, false})
+	}
+	for _, p := range s.Parts {
+		cells := []string{p.Letter, p.Name}
+		for _, b := range p.Bands {
+			cells = append(cells, num(b.AreaCM2, 1))
+		}
+		t.add(cells...)
+	}
+	f.flowTable("Draft, cm² of pot", t)
+}
+
+func (f *flow) findings(in *Input) {
+	t := &table{cols: []column{{"", 1, left, false}, {"What to do", 1, left, false}}}
+	for _, g := range in.Findings {
+		t.add(g.Text, g.Remedy)
+	}
+	f.flowTable("Findings", t)
+}
+
+func (f *flow) kit(in *Input) {
+	t := &table{cols: []column{{"", 8, left, false}, {"As printed, mm", 8, right, false}, {"On the printer", 5, right, false}}}
+	for _, p := range in.Prints {
+		fits := "fits"
+		if !p.FitsBed {
+			fits = "too large"
+		}
+		t.add(p.Name, sizeWords(p.Size), fits).bold = !p.FitsBed
+	}
+	f.flowTable("Printed kit", t)
+}
+
+// assumed are the settings, as the job has them, with what is known of where
+// each should come from.
+func (f *flow) assumed(in *Input) {
+	f.st = plain(sizeSmall)
+	t := &table{cols: []column{{"", 14, left, false}, {"", 9, right, false}, {"", 35, left, false}}}
+	for i := range in.Assumed {
+		g := &in.Assumed[i]
+		t.add(g.Label, g.words(), g.Source)
+	}
+	f.flowTable("What was assumed: the settings of the job", t)
+}
+
+// allFigures are all casting figures in small type, group by group, and the
+// sources they name by number.
+func (f *flow) allFigures(in *Input) {
+	var sources []string
+	number := map[string]int{}
+	var t *table
+	for i := range in.Casting {
+		g := &in.Casting[i]
+		if i == 0 || g.Group != in.Casting[i-1].Group {
+			if t != nil {
+				f.flowTable(in.Casting[i-1].Group, t)
+			}
+			t = &table{cols: []column{{"", 20, left, false}, {"", 8, right, false}, {"Formula", 29, left, false}, {"Source", 13, left, false}}}
+		}
+		source := ""
+		if g.Source != "" {
+			if number[g.Source] == 0 {
+				sources = append(sources, g.Source)
+				number[g.Source] = len(sources)
+			}
+			source = fmt.Sprintf("%d, ", number[g.Source])
+		}
+		t.add(g.Label, g.words(), g.Formula, source+g.Status)
+	}
+	if t != nil {
+		f.flowTable(in.Casting[len(in.Casting)-1].Group, t)
+	}
+	list := &table{cols: []column{{"", 2, right, true}, {"", 40, left, false}}}
+	for i, s := range sources {
+		list.add(fmt.Sprint(i+1), s)
+	}
+	f.flowTable("Sources", list)
+}
