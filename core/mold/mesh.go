@@ -14,7 +14,13 @@ type Solids struct {
 	md    *Mold
 	Turn  *solid.Azimuths
 	Place solid.Place
+
+	reach, section []float64 // Block.Reach and the pot's section by step of Turn
 }
+
+// sectionSteps are the least steps to the turn for a section that is not round:
+// enough for each flute and for the rounded corners of a polygon.
+const sectionSteps = 12
 
 // turnTol is the chord error in mm allowed to turning, of the 0.02 mm that the
 // meshes keep in all; the thinned contour may take ChordTol.
@@ -23,12 +29,42 @@ const turnTol = 0.012
 // natchSteps are the corners of a natch's base circle.
 const natchSteps = 36
 
-// NewSolids prepares to make the meshes of a mold.
-func NewSolids(md *Mold) *Solids {
+// NewSolids prepares to make the meshes of a mold, whose chords lie within
+// 0.02 mm of the curves they stand for.
+func NewSolids(md *Mold) *Solids { return newSolids(md, turnTol) }
+
+func newSolids(md *Mold, tol float64) *Solids {
 	// a multiple of 24 has an azimuth at every seam of 2, 3, 4 or 6 side parts
-	steps := solid.Chord(md.Block.R, turnTol, 24)
+	// and at every edge of their blocks, but for the edges of 8 faces
+	k, r := 24, md.Block.R
+	if md.Block.Facets > 0 {
+		r = 0
+		for _, p := range md.Parts {
+			for _, q := range p.Outline[:p.Pot+1] {
+				r = math.Max(r, q.R)
+			}
+		}
+		if md.Block.Facets == 8 {
+			k = 48
+		}
+	}
+	steps := solid.Chord(r, tol, k)
+	if !md.Section.Round {
+		steps = max(steps, (sectionSteps*md.Section.Repeats+k-1)/k*k)
+	}
 	t := solid.NewAzimuths(steps)
-	return &Solids{md: md, Turn: t, Place: t.Round}
+	s := &Solids{md: md, Turn: t, reach: make([]float64, steps), section: make([]float64, steps)}
+	for i := range steps {
+		s.reach[i] = md.Block.Reach(360 * float64(i) / float64(steps))
+		s.section[i], _ = md.Section.At(2 * math.Pi * float64(i) / float64(steps))
+	}
+	s.Place = func(r, z float64, i int) solid.Vec { return t.Round(r*s.section[i%steps], z, i) }
+	return s
+}
+
+// Outside is the Place of points on the outside of the block.
+func (s *Solids) Outside(r, z float64, i int) solid.Vec {
+	return s.Turn.Round(r*s.reach[i%len(s.reach)], z, i)
 }
 
 // span is the stretch of the azimuth table that a part reaches over.
@@ -46,7 +82,11 @@ func (s *Solids) Part(p *Part) (*solid.Mesh, error) {
 	b := solid.NewBuilder(s.Place, s.span(p))
 	rings := make([]solid.Loop, len(p.Outline))
 	for i, q := range p.Outline {
-		rings[i] = b.Ring(q.R, q.Z)
+		if i > p.Pot && q.R > 0 {
+			rings[i] = b.Row(func(k int) solid.Vec { return s.Outside(q.R, q.Z, k) })
+		} else {
+			rings[i] = b.Ring(q.R, q.Z)
+		}
 	}
 	for i := range rings {
 		from, to := rings[i], rings[(i+1)%len(rings)]

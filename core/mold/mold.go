@@ -28,14 +28,13 @@ type Mold struct {
 	// is a spare rather than a fill hole.
 	TrimZ float64
 	Spare bool
-}
-
-// Block is the outside of the closed mold, mm: round, and upright unless a
-// cottle in one piece must be drawn off it.
-type Block struct {
-	R             float64 // at the seam, its widest
-	RBottom, RTop float64
-	ZBottom, ZTop float64
+	// Drain runs from the foot of the block up to the foot of the pot: the
+	// wall of the drain hole; nil without one. Cavity goes on across it, as
+	// the plug closes it while the mold is full.
+	Drain []form.Point
+	// Section is the cut of the pot across the axis; radii of the cavity, the
+	// opening and the drain are its largest.
+	Section *form.Section
 }
 
 // Part is one plaster part.
@@ -45,10 +44,13 @@ type Part struct {
 	// starts at the first point of the pot's contour that it holds (the last,
 	// going against the contour, is Outline[0]).
 	Outline []form.Point
-	// Pot is how many edges of Outline, from its start, are pot surface or
-	// opening; they run against the contour.
+	// Pot is how many edges of Outline, from its start, are pot surface,
+	// opening or drain; they run against the contour. The points after them
+	// that are off the axis stand on the outside of the block.
 	Pot     int
 	Natches []Natch
+
+	plan, pot float64 // see Block.planShare and form.Section.MeanSquare
 }
 
 // ChordTol is how far in mm the thinned contour may lie from the meridian. With
@@ -61,6 +63,7 @@ const (
 	step        = 2.0
 	spareFlare  = 8.0
 	leastMouth  = 4.0 // radius
+	leastDrain  = 1.5 // radius, at the foot of the block
 	mouthMargin = 12.0
 )
 
@@ -85,6 +88,7 @@ type Base struct {
 	Cavity       []form.Point // see Mold.Cavity
 	Height, MaxR float64      // mm
 	Closed       bool
+	Section      *form.Section
 	index        []int // of the meridian's points in Cavity
 }
 
@@ -95,7 +99,7 @@ func NewBase(m *form.Meridian, end int, schemes []parting.Scheme) *Base {
 	for _, s := range schemes {
 		keep[s.K1], keep[s.K2] = true, true
 	}
-	b := &Base{Closed: m.Closed}
+	b := &Base{Closed: m.Closed, Section: m.Section}
 	b.Cavity, b.index = form.Thin(m.Pts[:end+1], keep, ChordTol)
 	for _, p := range b.Cavity {
 		b.Height, b.MaxR = math.Max(b.Height, p.Z), math.Max(b.MaxR, p.R)
@@ -106,7 +110,7 @@ func NewBase(m *form.Meridian, end int, schemes []parting.Scheme) *Base {
 // Lay lays a scheme out in plaster around the contour, without natches.
 func Lay(j *job.Job, base *Base, s *parting.Scheme) *Mold {
 	mouth := base.Cavity[len(base.Cavity)-1]
-	md := &Mold{Scheme: s, Cavity: base.Cavity, TrimZ: mouth.Z, Spare: !base.Closed}
+	md := &Mold{Scheme: s, Cavity: base.Cavity, TrimZ: mouth.Z, Spare: !base.Closed, Section: base.Section}
 	top := base.Height + j.Plaster.Base
 	if !base.Closed {
 		top = mouth.Z
@@ -124,29 +128,8 @@ func Lay(j *job.Job, base *Base, s *parting.Scheme) *Mold {
 	}
 	k1, k2 := base.index[s.K1], base.index[s.K2]
 	md.Block = block(j, s, base.Cavity[k1].Z, maxR+j.Plaster.Wall, top)
-	md.parts(k1, k2)
+	md.parts(j, k1, k2)
 	return md
-}
-
-// cottleTaper is the draft in degrees of a cottle in one piece.
-const cottleTaper = 2.0
-
-// block is the outside for a pot that needs the radius r. A cottle in one
-// piece is drawn off away from the seam on which its part was poured, so the
-// block narrows that way.
-func block(j *job.Job, s *parting.Scheme, seam, r, top float64) Block {
-	b := Block{R: r, RBottom: r, RTop: r, ZBottom: -j.Plaster.Base, ZTop: top}
-	if j.Mold.Staves > 1 || s.Sides > 0 {
-		return b
-	}
-	if s.Count == 1 {
-		seam = top
-	}
-	t := math.Tan(cottleTaper * math.Pi / 180)
-	low, high := (seam-b.ZBottom)*t, (top-seam)*t
-	b.R = r + math.Max(low, high)
-	b.RBottom, b.RTop = b.R-low, b.R-high
-	return b
 }
 
 // opening is the wall from the mouth to the top of the block. The part that
@@ -181,62 +164,144 @@ func opening(j *job.Job, s *parting.Scheme, mouth form.Point, top, height float6
 	return append(out, form.Point{R: r + h*flare, Z: top})
 }
 
+// drain is the wall of the drain hole, from the foot of the block up to the
+// pot, and how many points of the cavity it takes the place of. The hole
+// narrows downward, so that a lower part is drawn off its plug. There is none
+// where the foot that the lower part holds is too small for it.
+func (md *Mold) drain(j *job.Job, k1 int) int {
+	if j.Mold.DrainHole == nil {
+		return 0
+	}
+	r := *j.Mold.DrainHole / 2
+	for k := 1; k < len(md.Cavity); k++ {
+		a, b := md.Cavity[k-1], md.Cavity[k]
+		if k1 > 0 && k >= k1 && r > 0.9*md.Cavity[k1].R {
+			return 0
+		}
+		if b.R <= r+0.01 {
+			continue
+		}
+		at := a.Lerp(b, (r-a.R)/(b.R-a.R))
+		taper := math.Tan(math.Max(j.Rules.LeastDraft, 2) * math.Pi / 180)
+		low := math.Max(r-(at.Z-md.Block.ZBottom)*taper, math.Min(leastDrain, 0.8*r))
+		md.Drain = []form.Point{{R: low, Z: md.Block.ZBottom}, at}
+		return k
+	}
+	return 0
+}
+
 // parts outlines every part; k1 and k2 are the seams' points in the cavity.
-func (md *Mold) parts(k1, k2 int) {
-	s, b := md.Scheme, md.Block
-	wall := append(append([]form.Point{}, md.Cavity...), md.Opening[1:]...)
+func (md *Mold) parts(j *job.Job, k1, k2 int) {
+	s, b := md.Scheme, &md.Block
+	cut := md.drain(j, k1)
+	wall := append(append([]form.Point{}, md.Drain...), md.Cavity[cut:]...)
+	wall = append(wall, md.Opening[1:]...)
+	shift := len(md.Drain) - cut
+	k1, k2 = k1+shift, k2+shift
+	if !s.Lower && s.Sides > 0 {
+		k1 = 0
+	}
 	last := len(wall) - 1
-	floor := []form.Point{{R: 0, Z: b.ZBottom}, {R: b.RBottom, Z: b.ZBottom}}
-	ceiling := form.Point{R: b.RTop, Z: b.ZTop}
-	seam := func(k int) form.Point { return form.Point{R: b.R, Z: wall[k].Z} }
+	plan := b.planShare()
 	for i := range s.Parts {
-		p := Part{Part: &s.Parts[i]}
+		p := Part{Part: &s.Parts[i], plan: plan, pot: md.sectionShare(s.Parts[i].Sector)}
 		from, to := 0, last
-		var outside []form.Point
+		low, high := end{z: b.ZBottom, free: true}, end{z: b.ZTop, free: true}
 		switch {
 		case p.Name == "lower" && s.Count == 1:
-			outside = append(floor, ceiling)
 		case p.Name == "lower":
 			to = k1
-			outside = append(floor, seam(k1))
+			high = end{z: wall[k1].Z}
 		case p.Name == "upper":
 			from = k2
-			outside = []form.Point{seam(k2), ceiling}
+			low = end{z: wall[k2].Z}
 		default:
-			outside = floor
 			if s.Lower {
 				from = k1
-				outside = []form.Point{seam(k1)}
+				low = end{z: wall[k1].Z}
 			}
 			if s.Upper {
 				to = k2
-				outside = append(outside, seam(k2))
-			} else {
-				outside = append(outside, ceiling)
+				high = end{z: wall[k2].Z}
 			}
 		}
 		for k := to; k >= from; k-- {
 			p.Outline = append(p.Outline, wall[k])
 		}
 		p.Pot = to - from
-		p.Outline = append(p.Outline, outside...)
+		if from == 0 && len(md.Drain) == 0 {
+			p.Outline = append(p.Outline, form.Point{R: 0, Z: b.ZBottom})
+		}
+		p.Outline = append(p.Outline, b.outside(low, high, p.Sector != nil)...)
 		md.Parts = append(md.Parts, p)
 	}
 }
 
-// Volume is the part's volume in ml without its natches: by Pappus, exact for
-// the outline.
+// sectionShare is the mean square of the pot's section within a sector.
+func (md *Mold) sectionShare(sector *[2]float64) float64 {
+	if sector == nil || md.Section.Round {
+		return md.Section.MeanSquare
+	}
+	const n = 180
+	sum := 0.0
+	for i := range n {
+		deg := sector[0] + (float64(i)+0.5)/n*(sector[1]-sector[0])
+		g, _ := md.Section.At(deg * math.Pi / 180)
+		sum += g * g
+	}
+	return sum / n
+}
+
+// Volume is the part's volume in ml without its natches: the integral along
+// its outline, the outside counted with its shape in plan.
 func (p *Part) Volume() float64 {
 	share := 1.0
 	if p.Sector != nil {
 		share = (p.Sector[1] - p.Sector[0]) / 360
 	}
-	return share * form.LoopVolume(p.Outline) / 1000
+	v := 0.0
+	for i, a := range p.Outline {
+		c := p.Outline[(i+1)%len(p.Outline)]
+		w := (a.R*a.R + a.R*c.R + c.R*c.R) * (c.Z - a.Z)
+		if i > p.Pot {
+			w *= p.plan
+		} else if i < p.Pot {
+			w *= p.pot
+		}
+		v += w
+	}
+	return share * v * math.Pi / 3 / 1000
 }
 
 // OpeningVolume is the volume in ml of the spare or fill hole above the mouth.
-func (md *Mold) OpeningVolume() float64 {
-	last := md.Opening[len(md.Opening)-1]
-	loop := append([]form.Point{{R: 0, Z: md.Opening[0].Z}}, md.Opening...)
-	return form.LoopVolume(append(loop, form.Point{R: 0, Z: last.Z})) / 1000
+func (md *Mold) OpeningVolume() float64 { return md.Section.MeanSquare * column(md.Opening) }
+
+// DrainVolume is the volume in ml of the drain hole.
+func (md *Mold) DrainVolume() float64 {
+	if md.Drain == nil {
+		return 0
+	}
+	top := md.Drain[1]
+	v := column(md.Drain)
+	for k := 1; k < len(md.Cavity); k++ { // the hole ends at the cavity, not at a level
+		a, c := md.Cavity[k-1], md.Cavity[k]
+		if c.R >= top.R {
+			c = top
+		}
+		v -= math.Pi / 3 * (a.R*a.R + a.R*c.R + c.R*c.R) * (c.Z - a.Z) / 1000
+		if c == top {
+			break
+		}
+	}
+	return v * md.Section.MeanSquare
+}
+
+// column is the volume in ml inside a line that runs up, turned about the axis.
+func column(line []form.Point) float64 {
+	v := 0.0
+	for i := 1; i < len(line); i++ {
+		a, c := line[i-1], line[i]
+		v += math.Pi / 3 * (a.R*a.R + a.R*c.R + c.R*c.R) * (c.Z - a.Z)
+	}
+	return v / 1000
 }

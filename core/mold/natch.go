@@ -109,8 +109,7 @@ func (md *Mold) placeLevel(clearance float64) {
 			if b.Name == "upper" {
 				at = b.Outline[b.Pot]
 			}
-			width := md.Block.R - at.R
-			r, ok := natchRadius(width)
+			at, r, ok := seat(b, at, md.Block.R)
 			if !ok {
 				continue
 			}
@@ -118,13 +117,42 @@ func (md *Mold) placeLevel(clearance float64) {
 				if !holds(a, az) || !holds(b, az) {
 					continue
 				}
-				n := Natch{Seam: Above, At: form.Point{R: at.R + width/2, Z: at.Z}, Azimuth: az, Radius: r, HalfAngle: steepest}
+				n := Natch{Seam: Above, At: at, Azimuth: az, Radius: r, HalfAngle: steepest}
 				a.Natches = append(a.Natches, n)
 				n.Seam = Below
 				b.Natches = append(b.Natches, socketOf(n, clearance))
 			}
 		}
 	}
+}
+
+// seat finds the middle and radius of the natches in the level seam that runs
+// out from a point of the contour, such that their sockets in the part above
+// keep clear of its other faces.
+func seat(above *Part, from form.Point, outer float64) (form.Point, float64, bool) {
+	most, ok := natchRadius(outer - from.R)
+	if !ok {
+		return form.Point{}, 0, false
+	}
+	loop := append(append([]form.Point{}, above.Outline...), above.Outline[0])
+	for _, r := range [3]float64{most, (most + leastNatch) / 2, 0.75 * leastNatch} {
+		for share := 0.5; share < 0.9; share += 0.05 {
+			at := form.Point{R: from.R + share*(outer-from.R), Z: from.Z}
+			if at.R+r+natchMargin > outer {
+				break
+			}
+			clear := math.Inf(1)
+			for i := 1; i < len(loop); i++ {
+				if loop[i-1].Z != at.Z || loop[i].Z != at.Z {
+					clear = math.Min(clear, distance(at, loop[i-1], loop[i]))
+				}
+			}
+			if clear >= r+natchMargin {
+				return at, math.Min(r, most), true
+			}
+		}
+	}
+	return form.Point{}, 0, false
 }
 
 // holds tells whether a part reaches over the azimuth.
@@ -223,16 +251,21 @@ func within(loop []form.Point, at form.Point, radius float64) bool {
 		if (a.Z > at.Z) != (b.Z > at.Z) && at.R < a.R+(at.Z-a.Z)/(b.Z-a.Z)*(b.R-a.R) {
 			inside = !inside
 		}
-		u, v := b.Sub(a), at.Sub(a)
-		t := 0.0
-		if l := u.R*u.R + u.Z*u.Z; l > 0 {
-			t = math.Max(0, math.Min(1, (u.R*v.R+u.Z*v.Z)/l))
-		}
-		if at.Dist(a.Lerp(b, t)) < radius {
+		if distance(at, a, b) < radius {
 			return false
 		}
 	}
 	return inside
+}
+
+// distance from a point to the chord a-b, mm.
+func distance(p, a, b form.Point) float64 {
+	u, v := b.Sub(a), p.Sub(a)
+	t := 0.0
+	if l := u.R*u.R + u.Z*u.Z; l > 0 {
+		t = math.Max(0, math.Min(1, (u.R*v.R+u.Z*v.Z)/l))
+	}
+	return p.Dist(a.Lerp(b, t))
 }
 
 // clipZ is the piece of the chord a-b between two heights.

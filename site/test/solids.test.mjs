@@ -58,14 +58,17 @@ function checkMold(job) {
     }
   });
 
-  // Parts, cast and openings fill the block, which is convex.
+  // Parts, strap grooves, cast and openings fill the block, which is convex.
+  const smooth = must("solids", { job: { ...job, mold: { ...job.mold, strapGrooves: false } }, what: "plaster", as: "stl" });
+  const grooves = smooth.blobs.reduce((v, b) => v + solidOf(b).volume(), 0) - list.reduce((v, p) => v + p.solid.volume(), 0);
+  assert.ok(scheme.sides ? grooves > -NOISE : Math.abs(grooves) < NOISE, `grooves of ${grooves} mm3`);
   const block = Manifold.hull(list.map((p) => p.solid));
   const plaster = Manifold.union(list.map((p) => p.solid));
   const d = plan.drawing, top = d.opening.at(-1);
   const openings = turned([...d.opening, [0, top[1]], [0, d.opening[0][1]]])
     + (d.inner.length ? turned([...d.inner, [0, d.inner.at(-1)[1]]]) : 0);
-  const sum = list.reduce((v, p) => v + p.solid.volume(), 0) + cast.volume() + openings;
-  assert.ok(Math.abs(sum - block.volume()) < 1e-3 * block.volume(), `parts, cast and openings are ${sum} mm3, the block is ${block.volume()}`);
+  const sum = list.reduce((v, p) => v + p.solid.volume(), 0) + grooves + cast.volume() + openings;
+  assert.ok(Math.abs(sum - block.volume()) < 1e-3 * block.volume(), `parts, grooves, cast and openings are ${sum} mm3, the block is ${block.volume()}`);
 
   // The positive is what the plaster leaves free, without the gaps at natches.
   const positive = block.subtract(plaster).decompose().sort((a, b) => b.volume() - a.volume())[0];

@@ -1,0 +1,360 @@
+package mold
+
+import (
+	"fmt"
+	"math"
+	"math/rand/v2"
+	"testing"
+
+	"moldwright/core/form"
+	"moldwright/core/job"
+	"moldwright/core/parting"
+	"moldwright/core/release"
+	"moldwright/core/solid"
+)
+
+// randomJob is an invented job: a wall of random radii between a foot, which
+// may be flat, recessed or round, and a rim or a closed top, with random
+// plaster, opening and kit.
+func randomJob(r *rand.Rand) *job.Job {
+	j := job.Defaults()
+	j.Form.Size = job.SizeMold
+	between := func(a, b float64) float64 { return math.Round(100*(a+(b-a)*r.Float64())) / 100 }
+	foot, height := between(12, 60), between(25, 220)
+	var n []job.Node
+	switch r.IntN(3) {
+	case 0:
+		n = []job.Node{c(0, 0), c(foot, 0)}
+	case 1:
+		deep := between(1, 8)
+		n = []job.Node{c(0, deep), c(foot-between(4, 8), deep), c(foot-between(1, 3), 0), c(foot, 0)}
+	default:
+		n = []job.Node{s(0, 0)}
+	}
+	count := 1 + r.IntN(4)
+	last := n[len(n)-1].Z
+	for i := range count {
+		z := height * (float64(i) + 1) / float64(count+1)
+		if z > last+1 {
+			n = append(n, job.Node{R: between(15, 90), Z: z, Corner: r.IntN(3) == 0})
+		}
+	}
+	if r.IntN(3) == 0 {
+		n = append(n, s(0, height))
+	} else {
+		n = append(n, c(between(15, 90), height))
+	}
+	j.Form.Outer = n
+	j.Plaster.Wall, j.Plaster.Base = between(12, 45), between(12, 45)
+	j.Printer.Clearance = between(0.1, 0.5)
+	j.Mold.Staves = 1 + r.IntN(4)
+	if r.IntN(2) == 0 {
+		j.Plaster.Outside = job.OutsideStraight
+	}
+	if r.IntN(3) == 0 {
+		d := between(4, 20)
+		j.Mold.DrainHole = &d
+	}
+	if r.IntN(4) == 0 {
+		d := between(10, 40)
+		j.Mold.FillHole = &d
+	}
+	switch r.IntN(4) {
+	case 0:
+		j.Mold.Spare = nil
+	case 1:
+		j.Mold.Spare = &job.Spare{Height: between(5, 40)}
+	}
+	switch r.IntN(24) {
+	case 0:
+		j.Form.Section = job.Section{Kind: job.SectionOval, Ratio: between(0.5, 1)}
+	case 1:
+		j.Form.Section = job.Section{Kind: job.SectionPolygon, Count: 3 + r.IntN(6), Rounding: between(0, 60)}
+	case 2:
+		j.Form.Section = job.Section{Kind: job.SectionFlutes, Count: 5 + r.IntN(4), Depth: between(1, 10)}
+	}
+	if r.IntN(6) == 0 {
+		six := 6
+		j.Mold.Sides = &six
+	}
+	return &j
+}
+
+// schemesOf judges the job and gives its base, as the pipeline does.
+func schemesOf(j *job.Job) ([]parting.Scheme, *Base, error) {
+	m, err := form.Build(j)
+	if err != nil {
+		return nil, nil, err
+	}
+	_, maxR := m.Extent()
+	end := len(m.Pts) - 1
+	if m.Closed {
+		end = m.CutMouth(MouthRadius(j, maxR))
+	}
+	w := parting.Wanted{}
+	if j.Mold.Sides != nil {
+		w.Sides = *j.Mold.Sides
+	}
+	all := parting.Judge(release.New(m), end, parting.RulesOf(j), w)
+	return all, NewBase(m, end, all), nil
+}
+
+// sectorShare is the share of the section within a part's sector, which need
+// not be a turn of the other sectors'.
+func (s *Solids) sectorShare(p *Part, whole float64) float64 {
+	if p.Sector == nil {
+		return whole
+	}
+	n, span := len(s.section), s.span(p)
+	sum := 0.0
+	for i := span.From; i < span.To; i++ {
+		sum += s.section[i%n] * s.section[(i+1)%n]
+	}
+	return sum / float64(span.To-span.From)
+}
+
+// coarse is a chord error in mm that keeps the meshes of the tests small; the
+// volumes are then compared with the integral over the polygon of the turns.
+const coarse = 1.0
+
+// polygon is the share of a circle's area that its chords enclose, and the
+// shares of the block and of the pot's section when cut into chords.
+func (s *Solids) polygon() (circle, plan, pot float64) {
+	n := len(s.reach)
+	for i, r := range s.reach {
+		plan += r * s.reach[(i+1)%n] / float64(n)
+		pot += s.section[i] * s.section[(i+1)%n] / float64(n)
+	}
+	return float64(n) / (2 * math.Pi) * math.Sin(2*math.Pi/float64(n)), plan, pot
+}
+
+// positive is the mesh of all that the plaster stands around.
+func (s *Solids) positive() (*solid.Mesh, error) {
+	var o [][2]float64
+	add := func(list []form.Point) {
+		for _, p := range list {
+			o = append(o, [2]float64{p.R, p.Z})
+		}
+	}
+	md := s.md
+	if md.Drain != nil {
+		add([]form.Point{{R: 0, Z: md.Block.ZBottom}})
+		add(md.Drain)
+		for _, p := range md.Cavity {
+			if p.R > md.Drain[1].R || p.Z > md.Drain[1].Z+1 {
+				add([]form.Point{p})
+			}
+		}
+	} else {
+		add(md.Cavity)
+	}
+	add(md.Opening[1:])
+	add([]form.Point{{R: 0, Z: md.Block.ZTop}})
+	return solid.Revolve(o, s.Place, solid.FullTurn(s.Turn.Steps()))
+}
+
+// Every part of every scheme of 2,000 random jobs is closed, oriented and of
+// the genus it was designed with; its volume is that of its outline; parts,
+// cavity and openings fill the block; parts that touch share their vertices.
+// On a twentieth of the jobs no part passes through itself and each comes away along
+// its pull, in order, unless the scheme is said to catch, and then some part
+// sticks. Half of them take a scheme that does not catch.
+func TestRandomJobs(t *testing.T) {
+	const jobs = 2000
+	seen := map[string]int{}
+	made, parts, pulled, stuck := 0, 0, 0, 0
+	for seed := uint64(1); made < jobs; seed++ {
+		r := rand.New(rand.NewPCG(seed, 11))
+		j := randomJob(r)
+		all, base, err := schemesOf(j)
+		if err != nil {
+			continue // a wall that crosses itself or the like
+		}
+		made++
+		sc := &all[r.IntN(len(all))]
+		if made%40 == 0 {
+			for i := range all {
+				if all[i].Verdict != parting.Catches {
+					sc = &all[i]
+					break
+				}
+			}
+		}
+		seen[sc.ID]++
+		md := Lay(j, base, sc)
+		md.PlaceNatches(j.Printer.Clearance)
+		so := newSolids(md, coarse)
+		meshes, err := soundParts(so)
+		if err != nil {
+			t.Errorf("seed %d, %s: %v", seed, sc.ID, err)
+			continue
+		}
+		parts += len(meshes)
+		if made%40 < 2 && md.Section.Round { // coarse flats of flutes catch where flutes do not
+			ok, err := pulls(so, meshes)
+			switch {
+			case err != nil:
+				t.Errorf("seed %d, %s: %v", seed, sc.ID, err)
+			case ok != "" && sc.Verdict != parting.Catches:
+				t.Errorf("seed %d, %s is said to be %s but %s", seed, sc.ID, sc.Verdict, ok)
+			case ok == "" && sc.Verdict == parting.Catches && sc.Depth > 2:
+				t.Errorf("seed %d, %s is said to catch by %.2f mm but comes apart", seed, sc.ID, sc.Depth)
+			}
+			pulled++
+			if ok != "" {
+				stuck++
+			}
+		}
+	}
+	t.Logf("%d jobs, %d parts, %d pulled apart of which %d stick; %v", made, parts, pulled, stuck, seen)
+	if len(seen) < 16 || stuck < 10 {
+		t.Errorf("only %d schemes and %d that stick", len(seen), stuck)
+	}
+}
+
+// soundParts makes and checks every part of a mold.
+func soundParts(so *Solids) ([]*solid.Mesh, error) {
+	md := so.md
+	circle, plan, pot := so.polygon()
+	var out []*solid.Mesh
+	sum, walls := 0.0, map[solid.Vec]int{}
+	for i := range md.Parts {
+		p := &md.Parts[i]
+		m, err := so.Part(p)
+		if err != nil {
+			return nil, err
+		}
+		r := solid.Check(m)
+		if !r.Sound() || r.Shells != 1 || r.Genus != p.genus() {
+			return nil, fmt.Errorf("part %s: %v, %d shells, genus %d, want %d", p.Name, r.Err(), r.Shells, r.Genus, p.genus())
+		}
+		p.plan, p.pot = plan, so.sectorShare(p, pot)
+		want := p.Volume() * circle
+		slack := 0.0 // a dome of few flats is a little less than its cap
+		for _, n := range p.Natches {
+			want += n.polygonVolume()
+			slack += 0.02 * math.Abs(n.polygonVolume())
+		}
+		if got := m.Volume() / 1000; math.Abs(got-want) > 1e-3*want+slack {
+			return nil, fmt.Errorf("part %s: volume %.4f ml, the integral is %.4f", p.Name, got, want)
+		}
+		sum += p.Volume() * circle
+		out = append(out, m)
+		for _, v := range m.V {
+			walls[v]++
+		}
+	}
+	// seams: every corner of a part's section that lies in a seam is a vertex
+	// of the neighbour too
+	for i := range md.Parts {
+		p := &md.Parts[i]
+		for k, q := range p.Outline {
+			if k != 0 && k != p.Pot || q.R == 0 {
+				continue
+			}
+			step := so.span(p).From
+			v := so.Place(q.R, q.Z, step)
+			level := q.Z > md.Block.ZBottom && q.Z < md.Block.ZTop
+			if (level || p.Sector != nil) && walls[v] < 2 {
+				return nil, fmt.Errorf("part %s: the corner %v of its seam is no vertex of a neighbour", p.Name, q)
+			}
+		}
+	}
+	cavity := form.LoopVolume(append(append([]form.Point{}, md.Cavity...), form.Point{R: 0, Z: md.TrimZ})) / 1000
+	sum += (cavity + column(md.Opening) + md.DrainVolume()/md.Section.MeanSquare) * pot * circle
+	block := md.blockVolume(plan) * circle
+	if math.Abs(sum-block) > 1e-3*block {
+		return nil, fmt.Errorf("parts, cavity and openings make %.3f ml, the block is %.3f", sum, block)
+	}
+	return out, nil
+}
+
+// blockVolume is the volume in ml of the block as a prism or frusta, less its
+// edges and grooves, each by its own formula.
+func (md *Mold) blockVolume(plan float64) float64 {
+	b := md.Block
+	ring := func(r0, r1, h float64) float64 { return math.Pi / 3 * h * (r0*r0 + r0*r1 + r1*r1) }
+	v := ring(b.RBottom, b.R, b.seam-b.ZBottom) + ring(b.R, b.RTop, b.ZTop-b.seam)
+	lowest, highest, grooves := math.Inf(1), math.Inf(-1), 0
+	for i := range md.Parts {
+		p := &md.Parts[i]
+		lo, hi := p.extent()
+		if lo < lowest {
+			lowest = lo
+			c := math.Min(chamfer, (hi-lo)/4)
+			v -= ring(b.At(lo), b.At(lo+c), c) - ring(b.At(lo)-c, b.At(lo+c), c)
+		}
+		if p.Sector != nil && b.grooves && grooves == 0 {
+			grooves = len(Grooves(lo, hi))
+		}
+	}
+	for i := range md.Parts {
+		p := &md.Parts[i]
+		lo, hi := p.extent()
+		if hi > highest && hi == b.ZTop {
+			highest = hi
+			c := math.Min(chamfer, (hi-lo)/4)
+			v -= ring(b.At(hi), b.At(hi-c), c) - ring(b.At(hi)-c, b.At(hi-c), c)
+		}
+	}
+	// Pappus: the trapezoid of a groove, from the outside inward
+	a, g := float64(grooveWide), float64(grooveDeep)
+	area := (a + a - 2*g) / 2 * g
+	centre := g / 3 * (a + 2*(a-2*g)) / (2*a - 2*g)
+	v -= float64(grooves) * 2 * math.Pi * (b.R - centre) * area
+	return v * plan / 1000
+}
+
+// polygonVolume is the volume of a natch as its mesh has it, to the error of
+// its base circle of natchSteps corners.
+func (n Natch) polygonVolume() float64 {
+	return n.volume() * natchSteps / (2 * math.Pi) * math.Sin(2*math.Pi/natchSteps)
+}
+
+// pulls looks for parts that pass through themselves, and moves each part in
+// turn along its pull; it tells where one sticks, or "".
+func pulls(so *Solids, meshes []*solid.Mesh) (string, error) {
+	md := so.md
+	pos, err := so.positive()
+	if err != nil {
+		return "", err
+	}
+	if err := solid.Check(pos).Err(); err != nil {
+		return "", err
+	}
+	bodies := map[string]*solid.Body{}
+	for i, m := range meshes {
+		bodies[md.Parts[i].Name] = solid.NewBody(m)
+		if i > 1 { // the other side parts are turns of these
+			continue
+		}
+		if bad, at := solid.SelfIntersects(m); bad {
+			return "", fmt.Errorf("part %s passes through itself at %v", md.Parts[i].Name, at)
+		}
+	}
+	positive := solid.NewBody(pos)
+	order, err := md.Order()
+	if err != nil {
+		return "", err
+	}
+	for _, name := range order {
+		var pull solid.Vec
+		for i := range md.Parts {
+			if md.Parts[i].Name == name {
+				pull = md.Parts[i].Pull
+			}
+		}
+		b := bodies[name]
+		delete(bodies, name)
+		fixed := []*solid.Body{positive}
+		for i := range md.Parts {
+			if o := bodies[md.Parts[i].Name]; o != nil {
+				fixed = append(fixed, o)
+			}
+		}
+		if ok, hit := solid.PullClear(b, fixed, pull, []float64{0.5, 2, 10, 100}, 0.06); !ok {
+			return fmt.Sprintf("part %s sticks at %g mm, at %.2f", name, hit.DistanceMM, hit.At), nil
+		}
+	}
+	return "", nil
+}
