@@ -24,6 +24,7 @@ type ledger struct {
 	tables  map[way]*table
 	around  map[int]*surround // by number of side parts
 	seam    []bool            // a seam may run straight outward from point k
+	some    []int             // the points to try first as seams, once found
 }
 
 // way is a pull; where it is Out, with the number of side parts and, where

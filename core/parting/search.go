@@ -1,0 +1,263 @@
+package parting
+
+import (
+	"math"
+	"sort"
+
+	"moldwright/core/release"
+)
+
+// The search for seams is exact in its verdict: where some seams make a scheme
+// clear it finds such seams, else where some free it of catches it finds those,
+// else the seams with the shallowest catch. Points where something changes are
+// tried first, since the seam one would choose is nearly always one of them;
+// only where those fail are all points gone through, in O(n) for a given depth.
+
+// search finds the best seams for a kind; heights bind it where there are as
+// many as it has seams. It fails where no plane runs outward at such heights.
+func (l *ledger) search(k kind, heights []float64) (trial, bool) {
+	lows, highs, free, ok := l.pinned(k, heights)
+	if !ok {
+		return trial{}, false
+	}
+	best, found := l.best(k, lows, highs)
+	if !free || found && best.verdict == Clear {
+		return best, found
+	}
+	consider := func(a, b int) {
+		if t := l.try(k, a, b); !found || l.better(t, best) {
+			best, found = t, true
+		}
+	}
+	if k.seams() < 2 { // a single seam: all of them
+		onLow := k.lower && (k.sides > 0 || k.upper)
+		t, ok := l.best(k, l.every(onLow, 0), l.every(!onLow, l.end))
+		if ok && (!found || l.better(t, best)) {
+			best, found = t, true
+		}
+		return best, found
+	}
+	if a, b, ok := l.pair(k, CatchDepth, true); ok {
+		consider(a, b)
+		return best, found
+	}
+	depth := CatchDepth
+	if !found || best.verdict == Catches {
+		depth = l.leastDepth(k)
+	}
+	if a, b, ok := l.pair(k, depth, false); ok {
+		consider(a, b)
+	}
+	return best, found
+}
+
+// pinned are the points to try as the seams of a kind; free tells that they are
+// not bound by heights.
+func (l *ledger) pinned(k kind, heights []float64) (lows, highs []int, free, ok bool) {
+	lows, highs = []int{0}, []int{l.end}
+	if k.seams() == 0 {
+		if k.sides == 0 {
+			lows = []int{l.end}
+		}
+		return lows, highs, false, true
+	}
+	var bound []int
+	if len(heights) == k.seams() {
+		for _, z := range heights {
+			p, ok := l.at(z)
+			if !ok {
+				return nil, nil, false, false
+			}
+			bound = append(bound, p)
+		}
+	}
+	some := l.places()
+	one := func(i int) []int {
+		if bound != nil {
+			return []int{bound[i]}
+		}
+		return some
+	}
+	if k.lower {
+		lows = one(0)
+	}
+	if k.upper && k.sides > 0 {
+		highs = one(k.seams() - 1)
+	}
+	return lows, highs, bound == nil, true
+}
+
+// best is the best trial of all pairs of the points.
+func (l *ledger) best(k kind, lows, highs []int) (best trial, found bool) {
+	for _, a := range lows {
+		for _, b := range highs {
+			if k.sides == 0 {
+				b = a
+			} else if a >= b {
+				continue
+			}
+			if t := l.try(k, a, b); !found || l.better(t, best) {
+				best, found = t, true
+			}
+		}
+	}
+	return best, found
+}
+
+// every is all points that may carry a seam, or just the point else.
+func (l *ledger) every(all bool, other int) []int {
+	if !all {
+		return []int{other}
+	}
+	var out []int
+	for k := 1; k < l.end; k++ {
+		if l.seam[k] {
+			out = append(out, k)
+		}
+	}
+	return out
+}
+
+// at is the point of the contour whose seam lies at height z.
+func (l *ledger) at(z float64) (int, bool) {
+	best, at := 0.01, -1
+	for k := 1; k <= l.end; k++ {
+		if d := math.Abs(l.m.Pts[k].Z - z); l.seam[k] && d < best {
+			best, at = d, k
+		}
+	}
+	return at, at > 0 && at < l.end
+}
+
+// fewPlaces is how many points are tried pairwise at most.
+const fewPlaces = 40
+
+// places are the points to try first as a seam, at most fewPlaces: edges of the
+// form, extremes of r, and where catching or rubbing under a pull begins or
+// ends.
+func (l *ledger) places() []int {
+	if l.some != nil {
+		return l.some
+	}
+	all, some := l.every(true, 0), []int{}
+	for _, k := range all {
+		if l.m.Corner[k] || l.m.Node[k] >= 0 && l.turnsAt(k) || l.changes(k) {
+			some = append(some, k)
+		}
+	}
+	if len(all) <= fewPlaces {
+		some = all
+	} else if len(some) > fewPlaces { // of so many, one is near any place
+		for i := range fewPlaces {
+			some[i] = some[i*len(some)/fewPlaces]
+		}
+		some = some[:fewPlaces]
+	}
+	l.some = some
+	return some
+}
+
+// turnsAt tells whether r has an extreme at point k.
+func (l *ledger) turnsAt(k int) bool {
+	p, q, r := l.m.Pts[k-1], l.m.Pts[k], l.m.Pts[k+1]
+	return (q.R-p.R)*(r.R-q.R) <= 0
+}
+
+// changes tells whether, for some pull, catching begins or ends at point k, or
+// rubbing does.
+func (l *ledger) changes(k int) bool {
+	for _, pull := range release.Pulls {
+		d := l.deepest[pull]
+		if (d[k-1] > CatchDepth) != (d[k] > CatchDepth) || (d[k-1] > release.Free) != (d[k] > release.Free) {
+			return true
+		}
+	}
+	for _, pull := range [2]release.Pull{release.Down, release.Up} {
+		rub := l.tables[way{pull: pull}].below[0]
+		if (rub[k] > rub[k-1]) != (rub[k+1] > rub[k]) {
+			return true
+		}
+	}
+	return false
+}
+
+// pair finds seams for a kind with both caps whose catches are no deeper than
+// depth: if clear, such that no part rubs on more than the rules' share, else
+// those that rub least.
+//
+// What the lower part asks concerns its seam alone, and so for the upper. What
+// the sides ask concerns both: no deep catch between, and, to be clear, that
+// rub - share area is not greater at the upper seam than at the lower. So going
+// up, one lower seam is best for every upper one: that of the largest rub -
+// share area since the last deep catch; and where rubbing is to be least, that
+// at which the lower part's rubbing exceeds the sides' by least. Where the
+// section makes side parts unlike, their sum is taken, and each is looked at
+// after.
+func (l *ledger) pair(k kind, depth float64, clear bool) (k1, k2 int, ok bool) {
+	share := l.rules.RubShare / 100
+	down, up := l.tables[way{pull: release.Down}], l.tables[way{pull: release.Up}]
+	side := make([]float64, l.end+1)  // rubbing of the sides before a point
+	value := make([]float64, l.end+1) // of a point as the lower seam
+	n := float64(l.unlike(k.sides))
+	for i := range l.unlike(k.sides) {
+		t := l.tables[way{release.Out, k.sides, i}]
+		for p := range side {
+			side[p] += t.below[0][p] / n
+			value[p] += (t.below[0][p] - share*t.area[p]) / n
+		}
+	}
+	if !clear {
+		for p := range value {
+			value[p] = side[p] - down.below[0][p]
+		}
+	}
+	tooMuch := func(t *table, a, b int) bool {
+		area, rub := t.sum(a, b)
+		return clear && rub > share*area
+	}
+	best, least := -1, math.Inf(1)
+	for p := 1; p < l.end; p++ {
+		if l.out[k.sides][0][p-1] > depth {
+			best = -1
+		}
+		if !l.seam[p] {
+			continue
+		}
+		if best >= 0 && l.up[p] <= depth && !tooMuch(up, p, l.end) {
+			_, rub := up.sum(p, l.end)
+			switch rub += side[p] - value[best]; {
+			case !clear:
+				if rub < least {
+					least, k1, k2, ok = rub, best, p, true
+				}
+			case value[p] <= value[best] && l.try(k, best, p).verdict == Clear:
+				return best, p, true
+			}
+		}
+		if l.down[p] <= depth && !tooMuch(down, 0, p) && (best < 0 || value[p] > value[best]) {
+			best = p
+		}
+	}
+	return k1, k2, ok
+}
+
+// leastDepth is the least depth for which there are seams, from among the
+// depths that the spans have.
+func (l *ledger) leastDepth(k kind) float64 {
+	depths := []float64{CatchDepth}
+	for i := range l.end {
+		depths = append(depths, l.deepest[release.Down][i], l.deepest[release.Up][i], l.out[k.sides][0][i])
+	}
+	sort.Float64s(depths)
+	at := sort.Search(len(depths), func(i int) bool {
+		if depths[i] < CatchDepth {
+			return false
+		}
+		_, _, ok := l.pair(k, depths[i], false)
+		return ok
+	})
+	if at == len(depths) {
+		return math.Inf(1)
+	}
+	return depths[at]
+}
