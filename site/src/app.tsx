@@ -2,7 +2,7 @@
 // the drawing with the bar of the selected node, the panels beside it in the
 // order of the work, and what to do next.
 import { Drawing } from "./drawing";
-import { save, take, toLink } from "./files";
+import { read, save, take, toLink } from "./files";
 import { NumberField } from "./fields";
 import { Icon } from "./icons";
 import { addNode, nodeKind, removeNode, turnNode } from "./nodes";
@@ -14,7 +14,7 @@ import { SheetsPanel } from "./panels/sheets";
 import { ToolingPanel } from "./panels/tooling";
 import { samples } from "./samples";
 import { canonical } from "./storage";
-import { coreOf, edit, now, redo, replace, say, set, settle, steps, type Tab, undo } from "./state";
+import { coreOf, edit, now, redo, say, set, settle, steps, type Tab, undo } from "./state";
 import { chosen, NextStep, VerdictLine } from "./verdict";
 import { w } from "./words";
 
@@ -28,7 +28,7 @@ export function App() {
       <main>
         <div class="bench">
           {plan ? <Drawing plan={plan} scheme={chosen(plan)} /> : <div class="drawing empty" />}
-          <NodeBar />
+          {now().ready && <NodeBar />}
         </div>
         <Panels />
       </main>
@@ -69,7 +69,7 @@ function Head() {
         <button type="button" disabled={forth === null} title={forth === null ? "" : w.redoStep(forth)} onClick={redo}><Icon name="redo" />{w.redo}</button>
         <select aria-label={w.pots} value="" onChange={(e) => {
           const s = samples[Number(e.currentTarget.value)];
-          if (s) { replace(structuredClone(s), w.stepOpened(s.name), false); say(w.stepOpened(s.name), true); }
+          if (s) void read({ kind: "job", text: JSON.stringify(s) }, w.stepOpened(s.name));
           e.currentTarget.value = "";
         }}>
           <option value="">{w.pots}</option>
@@ -109,7 +109,7 @@ function NodeBar() {
 const tabs: Tab[] = ["form", "release", "parts", "tooling", "casting", "sheets"];
 
 function Panels() {
-  const { tab, plan } = now();
+  const { tab, plan, ready } = now();
   const go = (e: KeyboardEvent) => {
     const step = e.key === "ArrowRight" ? 1 : e.key === "ArrowLeft" ? -1 : 0;
     if (!step) return;
@@ -129,7 +129,7 @@ function Panels() {
         ))}
       </div>
       <div class="panel" id="tabpanel" role="tabpanel" aria-labelledby={`tab-${tab}`} tabIndex={-1}>
-        {tab === "form" && <FormPanel />}
+        {ready && tab === "form" && <FormPanel />}
         {plan && tab === "release" && <ReleasePanel plan={plan} />}
         {plan && tab === "parts" && <PartsPanel plan={plan} />}
         {plan && tab === "tooling" && <ToolingPanel plan={plan} />}

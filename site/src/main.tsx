@@ -3,7 +3,6 @@
 // of the sample, and the worker is made ready to unpack it.
 import { render } from "preact";
 import { App } from "./app";
-import type { Job } from "./contract";
 import { Core } from "./core";
 import { fromLink, listen, read, save } from "./files";
 import { samples } from "./samples";
@@ -24,30 +23,21 @@ function run(): void {
   });
   const core = new Core(text("worker"), packed, (progress) => set({ progress }));
   core.start();
-  begin(job(last) ?? structuredClone(samples[0]!), last !== undefined, core, paint);
+  const started = begin([...(last ? [last] : []), JSON.stringify(samples[0])], last !== undefined, core, paint);
   paint();
   listen();
   addEventListener("keydown", keys);
   if (last === undefined) say(w.noStorage);
-  if (location.hash.startsWith("#job=")) {
-    void fromLink(location.hash).then(async (t) => {
-      const [fault] = t === null ? [] : await read({ kind: "job", text: t }, w.stepOpened(w.link.toLowerCase()));
-      if (t === null) say(w.badLink);
-      else if (fault) say(fault.message);
-    });
-  }
+  if (location.hash.startsWith("#job=")) void started.then(openLink);
   // For the browser tests: the core as the page holds it.
   Object.defineProperty(window, "moldwrightPage", { value: { core } });
 }
 
-/** The job that the browser kept, if it still reads as one. */
-function job(kept: string | null | undefined): Job | null {
-  try {
-    const j = JSON.parse(kept ?? "null") as Job | null;
-    return j?.format === "moldwright-job" && Array.isArray(j.form?.outer) ? j : null;
-  } catch {
-    return null;
-  }
+async function openLink(): Promise<void> {
+  const t = await fromLink(location.hash);
+  const [fault] = t === null ? [] : await read({ kind: "job", text: t }, w.stepOpened(w.theLink));
+  if (t === null) say(w.badLink);
+  else if (fault) say(w.notOpened(w.theLink, fault.message));
 }
 
 function keys(e: KeyboardEvent): void {

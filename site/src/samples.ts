@@ -1,5 +1,5 @@
 // Invented pots of an invented workshop, to open with and to learn from: each a
-// whole job, and together every kind of scheme.
+// job that says only what it is about; the core completes it.
 import bowl from "../samples/fen-bowl.json";
 import bottle from "../samples/float-bottle.json";
 import jar from "../samples/harbour-jar.json";

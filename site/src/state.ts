@@ -5,13 +5,15 @@
 import type { Core, Progress } from "./core";
 import type { Fault, Job, Plan } from "./contract";
 import { History } from "./history";
-import { canonical, keep } from "./storage";
+import { canonical, keep, setAside } from "./storage";
 import { w } from "./words";
 
 export type Tab = "form" | "release" | "parts" | "tooling" | "casting" | "sheets";
 
 export interface State {
   job: Job;
+  /** The core runs and has completed the job. */
+  ready: boolean;
   plan: Plan | null;
   /** The job that plan is of, and the last job that the core has answered,
    *  with a plan or with faults; another than job while it works. */
@@ -46,16 +48,32 @@ export const now = (): State => state;
 export const steps = (): History => history;
 export const coreOf = (): Core => core;
 
-export function begin(job: Job, storage: boolean, c: Core, render: () => void): void {
+/** Starts with the first of the texts that reads as a job. The core completes
+ *  it, since an older one may lack keys that are saved now. A text that does not
+ *  read is set aside, not lost. */
+export async function begin(texts: string[], storage: boolean, c: Core, render: () => void): Promise<void> {
   core = c;
   draw = render;
+  const job = JSON.parse(texts[texts.length - 1]!) as Job;
   history = new History(job);
   state = {
-    job, plan: null, planned: null, answered: null, faults: [], progress: null, slow: false,
+    job, ready: false, plan: null, planned: null, answered: null, faults: [], progress: null, slow: false,
     tab: "form", node: null, part: null, saved: null, storage, toast: null,
     rows: { text: "", units: "", across: "radius", open: false, faults: [] },
   };
-  replan();
+  for (const text of texts) {
+    const a = await core.ask("read", { kind: "job", text });
+    const reply = a && parse<{ job: Job }>(a.reply);
+    if (!reply) return;
+    if (!("error" in reply)) {
+      history = new History(reply.job);
+      set({ job: reply.job, ready: true });
+      return replan();
+    }
+    setAside(text);
+    say(w.notKept(reply.error.message));
+    if (text === texts[texts.length - 1]) set({ faults: faults(reply) });
+  }
 }
 
 /** Changes the state and draws once before the next frame. */

@@ -4,6 +4,7 @@
 import type { Job } from "./contract";
 
 const KEY = "moldwright.job";
+const ASIDE = "moldwright.unread";
 
 /** The bytes a job is saved as: opening them and saving again gives the same. */
 export function canonical(job: Job): string { return JSON.stringify(job, null, 1) + "\n"; }
@@ -25,5 +26,14 @@ export function kept(): string | null | undefined {
     return localStorage.getItem(KEY);
   } catch {
     return undefined;
+  }
+}
+
+/** Keeps a text that did not read as a job, so that it is not overwritten. */
+export function setAside(text: string): void {
+  try {
+    localStorage.setItem(ASIDE, text);
+  } catch {
+    // nothing was kept there either
   }
 }

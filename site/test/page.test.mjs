@@ -194,6 +194,25 @@ onPage("a reload brings the job back", async (page) => {
   assert.equal(await page.locator("input.name").inputValue(), "Reed cup");
 });
 
+onPage("a kept job that no longer reads is told, set aside, and a sample stands on the bench", async (page) => {
+  const broken = '{"format":"moldwright-job","version":1,"form":{"outer":[]}}';
+  await page.evaluate((t) => localStorage.setItem("moldwright.job", t), broken);
+  await page.reload();
+  await until(() => page.locator(".toast p").innerText(), /does not read: .*set aside/);
+  await until(() => verdict(page), /parts?/);
+  assert.equal(await page.evaluate(() => localStorage.getItem("moldwright.unread")), broken);
+});
+
+onPage("a kept job of an older page, with keys left out, is completed", async (page) => {
+  const old = { format: "moldwright-job", version: 1, name: "Old bowl", form: { outer: [[0, 0], [30, 0], [60, 50]].map(([r, z]) => ({ r, z, corner: true })) } };
+  await page.evaluate((t) => localStorage.setItem("moldwright.job", t), JSON.stringify(old));
+  await page.reload();
+  await until(() => page.locator("input.name").inputValue(), "Old bowl");
+  const d = await downloaded(page, () => page.getByRole("button", { name: "Save" }).click());
+  const saved = JSON.parse(readFileSync(d.path, "utf8"));
+  assert.ok(saved.clay.wall > 0 && saved.mold.scheme === "auto");
+});
+
 onPage("a saved job reopens, and saves again to the same bytes", async (page) => {
   await rows(page, "0 0\n30,25 0\n60 50");
   await page.locator("input.name").fill("Reed cup \u00fc");
