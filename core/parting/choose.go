@@ -69,18 +69,23 @@ func Index(all []Scheme, id string) int {
 
 // Name tells a scheme's parts in words: "two side parts and a lower part".
 func (s *Scheme) Name() string {
-	if s.Sides == 0 {
-		if s.Upper {
-			return "a lower and an upper part"
-		}
+	var words []string
+	switch {
+	case s.Sides > 0:
+		words = append(words, Count(s.Sides)+" side parts")
+	case !s.Upper && !s.Core:
 		return "a lower part alone"
+	case s.Upper && !s.Core:
+		return "a lower and an upper part"
 	}
-	words := []string{Count(s.Sides) + " side parts"}
 	if s.Lower {
 		words = append(words, "a lower part")
 	}
 	if s.Upper {
 		words = append(words, "an upper part")
+	}
+	if s.Core {
+		words = append(words, "a core")
 	}
 	if n := len(words); n > 1 {
 		return strings.Join(words[:n-1], ", ") + " and " + words[n-1]

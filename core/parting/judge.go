@@ -52,8 +52,13 @@ func (l *ledger) scheme(k kind, t trial) Scheme {
 	for i := range k.sides {
 		step := 360 / float64(k.sides)
 		mid := (float64(i) + 0.5) * step * math.Pi / 180
-		like := i % l.unlike(k.sides)
-		p := l.part(string(rune('A'+i)), [3]float64{round(math.Cos(mid)), round(math.Sin(mid)), 0}, way{release.Out, k.sides, like}, t.k1, t.k2)
+		var p Part
+		if i < l.unlike(k.sides) {
+			p = l.part("", [3]float64{}, way{release.Out, k.sides, i}, t.k1, t.k2)
+		} else { // like the first
+			p = sc.Parts[len(sc.Parts)-i]
+		}
+		p.Name, p.Pull = string(rune('A'+i)), [3]float64{round(math.Cos(mid)), round(math.Sin(mid)), 0}
 		p.Sector = &[2]float64{float64(i) * step, float64(i+1) * step}
 		sc.Parts = append(sc.Parts, p)
 	}
@@ -76,11 +81,11 @@ func (l *ledger) part(name string, vector [3]float64, w way, a, b int) Part {
 	p := Part{Name: name, Pull: vector, ZFrom: math.Inf(1), ZTo: math.Inf(-1), Catches: []Catch{}}
 	t := l.tables[w]
 	p.MinDraft = 90
-	for i := a; i < b; i++ {
-		p.MinDraft = math.Min(p.MinDraft, t.least[i])
+	for _, d := range t.least[a:b] {
+		p.MinDraft = min(p.MinDraft, d)
 	}
-	for i := a; i <= b; i++ {
-		p.ZFrom, p.ZTo = math.Min(p.ZFrom, l.m.Pts[i].Z), math.Max(p.ZTo, l.m.Pts[i].Z)
+	for _, q := range l.m.Pts[a : b+1] {
+		p.ZFrom, p.ZTo = min(p.ZFrom, q.Z), max(p.ZTo, q.Z)
 	}
 	share := 1.0
 	if w.sides > 0 {

@@ -55,6 +55,7 @@ type Scheme struct {
 	Turn  float64 `json:"turn"`
 	Lower bool    `json:"-"`
 	Upper bool    `json:"-"`
+	Core  bool    `json:"-"`
 	// K1 and K2 are the points of the meridian where the lower part ends and
 	// the upper part begins; 0 and the mouth where there is none.
 	K1 int `json:"-"`

@@ -1,0 +1,67 @@
+package parting
+
+import (
+	"math"
+	"testing"
+
+	"moldwright/core/form"
+	"moldwright/core/job"
+	"moldwright/core/release"
+)
+
+// cored judges a form with an inner surface and adds a core to two parts.
+func cored(t *testing.T, inner ...job.Node) Scheme {
+	t.Helper()
+	j := potOf(corner(0, 0), corner(40, 0), corner(50, 60))
+	j.Form.Inner = inner
+	m, err := form.Build(j)
+	if err != nil {
+		t.Fatal(err)
+	}
+	in, err := form.BuildInner(j, m)
+	if err != nil {
+		t.Fatal(err)
+	}
+	all := Judge(release.New(m), len(m.Pts)-1, RulesOf(j), Wanted{})
+	return WithCore(all[Index(all, "one")], release.New(in), RulesOf(j))
+}
+
+// A dish cast solid between a lower part and a core. The inside opens upward by
+// atan(8/54), so the core draws with that draft and is clear.
+func TestCoreOfOpenDish(t *testing.T) {
+	s := cored(t, corner(0, 6), corner(34, 6), corner(42, 60))
+	p := s.Parts[len(s.Parts)-1]
+	if s.Verdict != Clear || s.Count != 2 || p.Name != "core" || p.Pull != [3]float64{0, 0, 1} {
+		t.Fatalf("%+v", s)
+	}
+	if want := math.Atan2(8, 54) * 180 / math.Pi; math.Abs(p.MinDraft-want) > 1e-9 {
+		t.Errorf("draft %.4f, want %.4f", p.MinDraft, want)
+	}
+	// pi (34 + 42) hypot(8, 54) for the wall and pi 34^2 for the floor
+	if want := (math.Pi*76*math.Hypot(8, 54) + math.Pi*34*34) / 100; math.Abs(p.Area-want) > 1e-9 {
+		t.Errorf("area %.4f cm2, want %.4f", p.Area, want)
+	}
+}
+
+// An inside that draws in at its rim, from 38 to 34, holds the core by 4 mm.
+func TestCoreHeldByRim(t *testing.T) {
+	s := cored(t, corner(0, 6), corner(34, 6), corner(38, 30), corner(34, 60))
+	if s.Verdict != Catches || math.Abs(s.Depth-4) > 0.01 {
+		t.Errorf("%s by %.3f mm, want a catch of 4", s.Verdict, s.Depth)
+	}
+}
+
+// An inner surface that comes through the wall is refused by name.
+func TestInnerThroughTheWall(t *testing.T) {
+	j := potOf(corner(0, 0), corner(40, 0), corner(50, 60))
+	j.Form.Inner = []job.Node{corner(0, 6), corner(44, 6), corner(42, 60)}
+	m, err := form.Build(j)
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, err = form.BuildInner(j, m)
+	f, ok := err.(job.Faults)
+	if !ok || f[0].Code != "innerOutside" || f[0].Field != "form.inner[1]" {
+		t.Errorf("got %v, want innerOutside at form.inner[1]", err)
+	}
+}
