@@ -74,7 +74,7 @@ const (
 )
 
 // leastStep is the least distance in mm between two nodes that are told apart.
-const leastStep = 1e-6
+const leastStep = 1e-10
 
 // Rim is the last point: the rim of an open form, the top of a closed one.
 func (m *Meridian) Rim() Point { return m.Pts[len(m.Pts)-1] }
