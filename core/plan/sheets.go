@@ -3,6 +3,7 @@ package plan
 import (
 	"encoding/json"
 	"fmt"
+	"math"
 	"strconv"
 	"strings"
 
@@ -108,11 +109,14 @@ func (p *Plan) paper() sheet.Input {
 	for _, t := range p.Traps {
 		in.Traps = append(in.Traps, sheet.Trap{ZFrom: t.ZFrom, ZTo: t.ZTo, DepthMM: t.Depth, VolumeML: t.Volume})
 	}
+	if words := p.robustWords(); words != "" {
+		in.Findings = append(in.Findings, sheet.Finding{Text: words, Remedy: "Measure the positive against the profile before pouring plaster."})
+	}
 	for _, f := range p.Findings {
 		in.Findings = append(in.Findings, sheet.Finding{Text: f.Text, Remedy: f.Remedy})
 	}
 	for _, r := range p.Casting.Rows() {
-		in.Casting = append(in.Casting, sheet.Figure{Key: r.Key, Group: r.Group, Label: r.Label, Value: strconv.FormatFloat(r.Value, 'f', r.Digits, 64), Unit: r.Unit,
+		in.Casting = append(in.Casting, sheet.Figure{Key: r.Key, Group: r.Group, Label: r.Label, Value: strings.Replace(strconv.FormatFloat(r.Value, 'f', r.Digits, 64), "-", "−", 1), Unit: r.Unit,
 			Formula: r.Formula, Source: r.Source, Status: r.Status})
 	}
 	for _, b := range p.Casting.Batches {
@@ -122,6 +126,29 @@ func (p *Plan) paper() sheet.Input {
 	in.Mold = p.paperMold()
 	in.Assumed = p.assumed()
 	return in
+}
+
+// robustWords tell by how much the radii may be wrong before the choice of
+// scheme is in doubt, or nothing where no error could change it.
+func (p *Plan) robustWords() string {
+	r := p.Robust
+	var what string
+	switch r.Reason {
+	case "fewer":
+		for i := range p.Schemes {
+			if s := &p.Schemes[i]; s.ID == r.Scheme {
+				what = s.Name + " might let go"
+			}
+		}
+	case "catch":
+		what = "the chosen scheme might catch"
+	case "rub":
+		what = "the chosen scheme might rub"
+	}
+	if what == "" || math.IsInf(r.RadiusMM, 0) {
+		return ""
+	}
+	return fmt.Sprintf("The choice holds while every radius is true to %.2f mm. Beyond that %s, between %.1f and %.1f mm above the foot.", r.RadiusMM, what, r.ZFrom, r.ZTo)
 }
 
 func (p *Plan) paperScheme(s *Scheme) sheet.Scheme {

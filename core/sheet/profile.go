@@ -168,6 +168,14 @@ func (d *profileDrawing) single(doc *document, paper Paper, need rect) {
 	d.dimensions(p, v)
 }
 
+// word is what the sheet is, in one word.
+func (d *profileDrawing) word() string {
+	if d.opt.Template {
+		return "Template"
+	}
+	return "Profile"
+}
+
 func (d *profileDrawing) kind() string {
 	if d.opt.Template {
 		return "Template to cut out, true size"

@@ -405,5 +405,5 @@ func (p *page) openingWord(v view, m *Mold) {
 	if m.ZTop-m.TrimZ < 0.05 || v.kx*q.R < p.doc.fonts.width(words, st)+3 || v.ky*(m.ZTop-m.TrimZ) < 4 {
 		return
 	}
-	p.text(v.x(0)+1.5, v.y((m.TrimZ+m.ZTop)/2)-st.capHeight()/2, words, st, left)
+	p.text(v.x(0)+1.5, v.y(0.3*m.TrimZ+0.7*m.ZTop)-st.capHeight()/2, words, st, left)
 }

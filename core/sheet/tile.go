@@ -135,23 +135,27 @@ func (d *profileDrawing) mapPage(doc *document, paper Paper, t tiling) {
 
 	k := 1 / float64(scale)
 	v := view{point{room.x0 + (room.w()-k*grid.w())/2 - k*grid.x0, room.y0 + (room.h()-k*grid.h())/2 - k*grid.y0}, k * d.kx, k * d.ky}
-	for i := range t.used {
-		row, col := i/t.cols, i%t.cols
-		if !t.used[i] {
+	box := func(i int) rect {
+		w := t.window(i/t.cols, i%t.cols)
+		return rect{v.origin.x + k*w.x0, v.origin.y + k*w.y0, v.origin.x + k*w.x1, v.origin.y + k*w.y1}
+	}
+	for i, used := range t.used {
+		if used {
+			p.frame(box(i), dashed.in(grey))
+		}
+	}
+	d.draw(p, v, nil)
+	for i, used := range t.used {
+		if !used {
 			continue
 		}
-		w := t.window(row, col)
-		box := rect{v.origin.x + k*w.x0, v.origin.y + k*w.y0, v.origin.x + k*w.x1, v.origin.y + k*w.y1}
-		p.frame(box, dashed.in(grey))
-		c := k * overlap
-		name := tileName(row, col)
+		b, c, name := box(i), k*overlap, tileName(i/t.cols, i%t.cols)
 		st := plain(sizeLead).heavy()
 		tw := doc.fonts.width(name, st)
-		at := point{box.x0 + c + 2, box.y1 - c - 2 - st.capHeight()}
+		at := point{b.x0 + c + 2, b.y1 - c - 2 - st.capHeight()}
 		p.fillRect(rect{at.x - 1, at.y - 1, at.x + tw + 1, at.y + st.capHeight() + 1}, white)
 		p.text(at.x, at.y, name, st.in(blue), left)
 	}
-	d.draw(p, v, nil)
 }
 
 // tilePage draws one window at true size.
@@ -167,7 +171,7 @@ func (d *profileDrawing) tilePage(doc *document, t tiling, row, col, n int) {
 	shown, _ := doc.fonts.shownName(d.in.title())
 	head, st := doc.fonts.fit(shown, plain(sizeBody).heavy(), fr.x1-x-18, sizeSmall, 1)
 	p.text(x, fr.y0+6.6, head[0], st, left)
-	p.text(x, fr.y0+3, fmt.Sprintf("Profile 1:1, %s size · page %d of %d", d.sizeTag, n, t.count+1), faint(sizeSmall), left)
+	p.text(x, fr.y0+3, fmt.Sprintf("%s 1:1, %s size · page %d of %d", d.word(), d.sizeTag, n, t.count+1), faint(sizeSmall), left)
 	p.text(fr.x1-2, fr.y0+3, name, plain(sizeTitle).heavy().in(blue), right)
 	p.checkBars(fr.x0, fr.y0, fr.w(), d.kx, d.ky)
 
