@@ -1,0 +1,316 @@
+// The half outline parted at its sharp turns into smooth runs, and the runs
+// brought to profile points. Place and tangent come from a local parabola over
+// a short window that never reaches across a turn.
+package trace
+
+import "math"
+
+// strip is a smooth stretch of the half outline: places and unit tangents.
+type strip struct {
+	p, t   []pt
+	broken bool // something was brushed away before it
+}
+
+// run is a strip inverted to the profile, mm.
+type run struct {
+	p      []rz
+	broken bool
+}
+
+// even resamples the half to equal steps of about step pixels.
+func (h half) even(step float64) half {
+	p := resample(h.p, step, false)
+	out := half{p: p, hidden: make([]bool, len(p))}
+	k := 0
+	for i, q := range p {
+		for k+1 < len(h.p) && h.p[k+1].dist(q) <= h.p[k].dist(q) {
+			k++
+		}
+		out.hidden[i] = h.hidden[k]
+	}
+	return out
+}
+
+const (
+	sharpTurn = 35 * math.Pi / 180 // over two windows, a corner
+	trimPx    = 2.5                // rounded off by lens and samples at a corner
+)
+
+// breakRuns finds the strips of the wall between the foot's and the rim's edge.
+func breakRuns(h half, foot, top arc, open bool) []strip {
+	n := len(h.p)
+	step := h.length() / float64(n-1)
+	trim := int(trimPx/step + 0.999)
+	window := max(int(max(5/step, 0.009*float64(n))), 3)
+	widest := 0.0
+	for _, p := range h.p {
+		widest = math.Max(widest, p.x)
+	}
+	start, end := 0, n-1
+	if foot.edge {
+		start = foot.end + 2*trim
+	} else {
+		for start < n-1 && h.p[start].x < 0.12*widest {
+			start++
+		}
+	}
+	if open {
+		end = n - 1 - top.end - 2*trim
+	} else {
+		for end > 0 && h.p[end].x < 0.12*widest {
+			end--
+		}
+	}
+	turn := make([]float64, n)
+	for i := max(start+window, window); i < min(end, n-1)-window; i++ {
+		a, b := h.p[i].sub(h.p[i-window]), h.p[i+window].sub(h.p[i])
+		turn[i] = math.Abs(math.Atan2(a.x*b.y-a.y*b.x, a.dot(b)))
+	}
+	var out []strip
+	from, broken := start, false
+	flush := func(to int) {
+		if to-from >= 4 {
+			out = append(out, fitStrip(h.p[from:to+1], max(int(max(6/step, 0.013*float64(n))), 3), broken))
+			broken = false
+		}
+	}
+	for i := start; i <= end; i++ {
+		if h.hidden[i] {
+			flush(i - 1 - trim)
+			for i <= end && h.hidden[i] {
+				i++
+			}
+			from, broken = i+trim, true
+			continue
+		}
+		if turn[i] < sharpTurn {
+			continue
+		}
+		peak := true
+		for j := max(i-2*window, 0); j <= min(i+2*window, n-1); j++ {
+			if turn[j] > turn[i] || (turn[j] == turn[i] && j < i) {
+				peak = false
+				break
+			}
+		}
+		if peak {
+			flush(i - trim)
+			from = i + trim
+		}
+	}
+	flush(end)
+	return out
+}
+
+// fitStrip fits a parabola around each point, at most reach points to either
+// side.
+func fitStrip(p []pt, reach int, broken bool) strip {
+	n := len(p)
+	s := strip{p: make([]pt, n), t: make([]pt, n), broken: broken}
+	for i := range p {
+		lo, hi := max(i-reach, 0), min(i+reach, n-1)
+		// near an end the window leans inward and keeps its width
+		if lo == 0 {
+			hi = min(max(hi, reach), n-1)
+		}
+		if hi == n-1 {
+			lo = max(min(lo, n-1-reach), 0)
+		}
+		var m [5]float64
+		var bx, by [3]float64
+		scale := 1 / float64(reach)
+		for j := lo; j <= hi; j++ {
+			t := float64(j-i) * scale
+			u := t * t
+			m[0]++
+			m[1] += t
+			m[2] += u
+			m[3] += u * t
+			m[4] += u * u
+			q := p[j].sub(p[i])
+			bx[0], bx[1], bx[2] = bx[0]+q.x, bx[1]+t*q.x, bx[2]+u*q.x
+			by[0], by[1], by[2] = by[0]+q.y, by[1]+t*q.y, by[2]+u*q.y
+		}
+		cx, cy := parabola(m, bx), parabola(m, by)
+		s.p[i] = p[i].add(pt{cx[0], cy[0]})
+		d := pt{cx[1], cy[1]}
+		if l := d.length(); l > 0 {
+			d = d.mul(1 / l)
+		}
+		s.t[i] = d
+	}
+	return s
+}
+
+// parabola solves the normal equations with the power sums m.
+func parabola(m [5]float64, b [3]float64) [2]float64 {
+	a := [3][3]float64{{m[0], m[1], m[2]}, {m[1], m[2], m[3]}, {m[2], m[3], m[4]}}
+	det := func(a [3][3]float64) float64 {
+		return a[0][0]*(a[1][1]*a[2][2]-a[1][2]*a[2][1]) - a[0][1]*(a[1][0]*a[2][2]-a[1][2]*a[2][0]) + a[0][2]*(a[1][0]*a[2][1]-a[1][1]*a[2][0])
+	}
+	d := det(a)
+	if d == 0 {
+		return [2]float64{}
+	}
+	var out [2]float64
+	for k := range out {
+		c := a
+		for i := range 3 {
+			c[i][k] = b[i]
+		}
+		out[k] = det(c) / d
+	}
+	return out
+}
+
+// invert brings the strips to mm and finds foot, rim and gaps.
+func (s *settled) invert(strips []strip, foot, top arc) {
+	s.runs, s.gaps, s.foot, s.rim = nil, nil, nil, nil
+	for _, t := range strips {
+		n := run{broken: t.broken, p: make([]rz, 0, len(t.p))}
+		for i, p := range t.p {
+			if r, z, ok := s.view.Invert(p.x*s.mm, p.y*s.mm, t.t[i].x, t.t[i].y); ok {
+				n.p = append(n.p, rz{r, z})
+			}
+		}
+		if len(n.p) >= 2 {
+			s.runs = append(s.runs, n)
+		}
+	}
+	if len(s.runs) == 0 {
+		return
+	}
+	first, last := s.runs[0].p, s.runs[len(s.runs)-1].p
+	back := make([]rz, len(last))
+	for i, p := range last {
+		back[len(last)-1-i] = p
+	}
+	if foot.edge {
+		e := s.edge(first, foot, false)
+		s.foot, s.low = &e, e.z
+		for n := &s.runs[0]; len(n.p) > 2 && n.p[0].z < e.z+s.mm/2; {
+			n.p = n.p[1:]
+		}
+	} else {
+		s.low = onAxis(first)
+	}
+	if s.topOpen {
+		e := s.edge(back, top, true)
+		s.rim = &e
+		for n := &s.runs[len(s.runs)-1]; len(n.p) > 2 && n.p[len(n.p)-1].z > e.z-s.mm/2; {
+			n.p = n.p[:len(n.p)-1]
+		}
+	}
+	for _, n := range s.runs {
+		for _, p := range n.p {
+			if s.foot == nil {
+				s.low = math.Min(s.low, p.z)
+			}
+		}
+	}
+}
+
+// edge is where the wall, listed from the edge inward, meets the edge's height.
+func (s *settled) edge(wall []rz, g arc, top bool) rz {
+	k := min(max(len(wall)/40, 5), len(wall)-1)
+	a, b := wall[0], wall[k]
+	away := b.dist(a)
+	if s.single && away > 0 {
+		u := 2 * trimPx * s.mm / away
+		return rz{math.Max(a.r+u*(a.r-b.r), 0), a.z + u*(a.z-b.z)}
+	}
+	r := a.r
+	z := a.z
+	for range 4 {
+		z = s.view.edgeHeight(g.mid*s.mm, r, top)
+		r = a.r
+		if dz := b.z - a.z; math.Abs(dz) > 0.2*away {
+			r += (z - a.z) * (b.r - a.r) / dz
+		}
+		most := 2 * trimPx * s.mm
+		most += most * math.Abs(b.r-a.r) / math.Max(math.Abs(b.z-a.z), 0.2*away)
+		r = math.Max(a.r-most, math.Min(a.r+most, r))
+	}
+	return rz{math.Max(r, 0), z}
+}
+
+// onAxis is the height at which a wall that begins near the axis crosses it,
+// level: a parabola in r through its first stretch.
+func onAxis(wall []rz) float64 {
+	k := min(max(len(wall)/12, 3), len(wall)-1)
+	a, b := wall[0], wall[k]
+	if d := b.r*b.r - a.r*a.r; math.Abs(d) > 1e-9 {
+		c := (b.z - a.z) / d
+		return a.z - math.Max(-0.5, math.Min(0.5, c*a.r))*a.r
+	}
+	return a.z
+}
+
+// contour is the whole profile as a polyline with its corners, foot at z = 0.
+func (s *settled) contour() (p []rz, corner []bool) {
+	add := func(q rz, sharp bool) {
+		q = rz{math.Max(q.r, 0), q.z - s.low}
+		if n := len(p); n > 0 && p[n-1].dist(q) < 1e-3 {
+			corner[n-1] = corner[n-1] || sharp
+			return
+		}
+		p, corner = append(p, q), append(corner, sharp)
+	}
+	pixel := math.Max(s.mm, 0.02)
+	if s.foot != nil {
+		add(rz{0, s.foot.z}, true)
+		add(*s.foot, true)
+	} else {
+		add(rz{0, onAxis(s.runs[0].p)}, false)
+	}
+	for i, n := range s.runs {
+		if i > 0 {
+			before := s.runs[i-1].p
+			a, b := before[len(before)-1], n.p[0]
+			switch c, ok := meet(before, n.p, 6*trimPx*pixel); {
+			case n.broken || a.dist(b) > 12*trimPx*pixel:
+				why := "hidden"
+				if n.broken {
+					why = "brushed away"
+				}
+				s.gaps = append(s.gaps, Gap{math.Min(a.z, b.z) - s.low, math.Max(a.z, b.z) - s.low, why})
+				add(a, !n.broken)
+				add(b, !n.broken)
+			case ok:
+				add(c, true)
+			default:
+				add(rz{(a.r + b.r) / 2, (a.z + b.z) / 2}, true)
+			}
+		}
+		for _, q := range n.p {
+			add(q, false)
+		}
+	}
+	last := s.runs[len(s.runs)-1].p
+	if s.rim != nil {
+		add(*s.rim, true)
+	} else {
+		back := make([]rz, len(last))
+		for i, q := range last {
+			back[len(last)-1-i] = q
+		}
+		add(rz{0, onAxis(back)}, false)
+	}
+	return p, corner
+}
+
+// meet is where the end of one run and the start of the next run into one
+// another, if that is within reach of both.
+func meet(a, b []rz, reach float64) (rz, bool) {
+	k, l := min(max(len(a)/30, 4), len(a)-1), min(max(len(b)/30, 4), len(b)-1)
+	p, q := a[len(a)-1], b[0]
+	u, v := a[len(a)-1-k], b[l]
+	d, e := rz{p.r - u.r, p.z - u.z}, rz{q.r - v.r, q.z - v.z}
+	det := d.r*e.z - d.z*e.r
+	if math.Abs(det) < 0.2*math.Hypot(d.r, d.z)*math.Hypot(e.r, e.z) {
+		return rz{}, false
+	}
+	t := ((q.r-p.r)*e.z - (q.z-p.z)*e.r) / det
+	c := rz{p.r + t*d.r, p.z + t*d.z}
+	return c, c.dist(p) < reach && c.dist(q) < reach
+}
