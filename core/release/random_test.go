@@ -113,11 +113,11 @@ func (s *Survey) besideLike(w *twin, pull Pull, span int, t float64) string {
 		}
 	}
 	if slow > deepest+depthTol && !hair(w, plaster, pull, deepest+depthTol) {
-		cls := "missed"
+		class := "missed"
 		if w.shut(plaster, pull) {
-			cls = "missedshut"
+			class = "missed in a shut gap"
 		}
-		return fmt.Sprintf(cls+": pull %d span %d t %.9f (%.6f %.6f) is %.6f deep, samples beside it %.6f", pull, span, t, at.R, at.Z, slow, deepest)
+		return fmt.Sprintf(class+": pull %d span %d t %.9f (%.6f %.6f) is %.6f deep, samples beside it %.6f", pull, span, t, at.R, at.Z, slow, deepest)
 	}
 	return ""
 }

@@ -52,9 +52,9 @@ func (w *twin) inside(p form.Point) bool { return w.crosses(p, Out)%2 == 1 }
 
 func (w *twin) free(p form.Point, pull Pull) bool { return w.crosses(p, pull) == 0 }
 
-// along gives a place's coordinate across the pull and how far it lies along
+// turned gives a place's coordinate across the pull and how far it lies along
 // it.
-func along2(p form.Point, pull Pull) (across, ahead float64) {
+func turned(p form.Point, pull Pull) (across, ahead float64) {
 	switch pull {
 	case Down:
 		return p.R, -p.Z
@@ -69,8 +69,8 @@ func along2(p form.Point, pull Pull) (across, ahead float64) {
 func (w *twin) shadow(ahead float64, pull Pull) []interval {
 	var all []interval
 	for i := 0; i+1 < len(w.body); i++ {
-		xa, ya := along2(w.body[i], pull)
-		xb, yb := along2(w.body[i+1], pull)
+		xa, ya := turned(w.body[i], pull)
+		xb, yb := turned(w.body[i+1], pull)
 		switch {
 		case ya <= ahead && yb <= ahead:
 			continue
@@ -96,10 +96,10 @@ func (w *twin) shadow(ahead float64, pull Pull) []interval {
 // wall tells whether pot stands between p and the place x on the line through
 // p across the pull.
 func (w *twin) wall(p form.Point, x float64, pull Pull) bool {
-	px, py := along2(p, pull)
+	px, py := turned(p, pull)
 	for i := 0; i+1 < len(w.body); i++ {
-		xa, ya := along2(w.body[i], pull)
-		xb, yb := along2(w.body[i+1], pull)
+		xa, ya := turned(w.body[i], pull)
+		xb, yb := turned(w.body[i+1], pull)
 		if (ya > py) == (yb > py) {
 			continue
 		}
@@ -119,7 +119,7 @@ func (w *twin) wall(p form.Point, x float64, pull Pull) bool {
 // the nearest place of its own gap that is free or, where it has none, to the
 // nearest free place at all.
 func (w *twin) depth(p form.Point, pull Pull) float64 {
-	x, ahead := along2(p, pull)
+	x, ahead := turned(p, pull)
 	if w.free(p, pull) {
 		return 0
 	}
@@ -248,8 +248,9 @@ func (w *twin) trapsExactly() measure {
 	return t
 }
 
+// shut tells whether the gap at p has no free place on its own level.
 func (w *twin) shut(p form.Point, pull Pull) bool {
-	x, ahead := along2(p, pull)
+	x, ahead := turned(p, pull)
 	for _, s := range w.shadow(ahead, pull) {
 		if x < s.a || x > s.b {
 			continue
