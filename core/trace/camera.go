@@ -120,33 +120,49 @@ func findArc(p []pt, top bool) arc {
 	for i := max(end-w, 0); i <= end; i++ {
 		g.a = max(g.a, at(i).x)
 	}
-	// v = centre - sign b sqrt(1 - (u/a)^2), linear in centre and b
-	var s1, sx, sxx, sy, sxy float64
-	for i := 0; i < end && at(i).x < 0.93*g.a; i++ {
-		q := at(i)
-		x := -sign * math.Sqrt(1-(q.x/g.a)*(q.x/g.a))
-		s1, sx, sxx, sy, sxy = s1+1, sx+x, sxx+x*x, sy+q.y, sxy+x*q.y
+	// v = centre - sign b sqrt(1 - (u/a)^2), linear in centre and b; where the
+	// wall flares the ellipse is a little wider than the place where it shows
+	inner, rms := 0.93*g.a, math.Inf(1)
+	for k, a0 := 0, g.a; k <= 12; k++ {
+		a := a0 * (1 + 0.005*float64(k))
+		c, b, e := fitEllipse(at, end, inner, a, sign)
+		if e < 0.99*rms {
+			g.a, g.centre, g.b, rms = a, c, b, e
+		}
 	}
-	det := s1*sxx - sx*sx
-	if det <= 1e-9 {
+	if math.IsInf(rms, 1) {
 		g.mid = at(0).y
 		return g
 	}
-	g.centre = (sy*sxx - sx*sxy) / det
-	g.b = (s1*sxy - sx*sy) / det
-	var sum float64
-	for i := 0; i < end && at(i).x < 0.93*g.a; i++ {
-		q := at(i)
-		e := q.y - g.centre + sign*g.b*math.Sqrt(1-(q.x/g.a)*(q.x/g.a))
-		sum += e * e
-	}
-	rms := math.Sqrt(sum / s1)
 	g.mid = g.centre - sign*g.b
 	g.edge = rms < max(1.5, 0.008*g.a) && math.Abs(g.b) < flattest*g.a && g.b > -max(2, 0.02*g.a)
 	if !g.edge {
 		g.mid = at(0).y
 	}
 	return g
+}
+
+// fitEllipse is the centre and the upright half axis of the ellipse of half
+// width a through the points up to inner from the axis, and their rms distance.
+func fitEllipse(at func(int) pt, end int, inner, a, sign float64) (centre, b, rms float64) {
+	var s1, sx, sxx, sy, sxy, syy float64
+	for i := 0; i < end; i++ {
+		q := at(i)
+		if q.x >= inner {
+			continue
+		}
+		x := -sign * math.Sqrt(1-(q.x/a)*(q.x/a))
+		y := q.y - at(0).y
+		s1, sx, sxx, sy, sxy, syy = s1+1, sx+x, sxx+x*x, sy+y, sxy+x*y, syy+y*y
+	}
+	det := s1*sxx - sx*sx
+	if det <= 1e-9 {
+		return 0, 0, math.Inf(1)
+	}
+	c := (sy*sxx - sx*sxy) / det
+	b = (s1*sxy - sx*sy) / det
+	e := syy - c*sy - b*sxy
+	return c + at(0).y, b, math.Sqrt(math.Max(e, 0) / s1)
 }
 
 // offset is the height difference in mm between an edge and the lens that its

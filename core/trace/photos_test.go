@@ -305,8 +305,8 @@ func report(t *testing.T, s *shot, res Result) {
 	limit := 0.5
 	switch {
 	case res.Camera.HeightFrom == "ellipses" && s.zc > 170:
-		limit = 1.5 // seen from above, the foot's ellipse alone must tell
-	case s.d < 600 || res.Camera.DistanceFrom == "ellipses":
+		limit = 1 // seen from above, the foot's ellipse alone must tell
+	case s.d < 600:
 		limit = 0.8
 	}
 	if most > q.ErrorBandMM {

@@ -256,11 +256,13 @@ func (s *settled) doubt() float64 {
 	case d <= 0:
 		share, d = 1, 4*math.Max(h, 2*r)
 	case s.view.DistanceFrom == "ellipses":
-		share = 0.8
+		share = 0.5
 	}
 	switch s.view.HeightFrom {
-	case "middle", "ellipses":
+	case "middle":
 		share += 0.3
+	case "ellipses": // less sure from far above or below
+		share += 0.15 + 0.6*math.Abs(s.view.HeightMM-s.low-h/2)/h
 	}
 	return share * r * r / (2 * d * d) * (r + h/2)
 }
