@@ -97,7 +97,7 @@ func (c *checker) trial(field string, t job.TestCast) {
 	c.within(field+".minutes", t.Minutes, 0.05, 1e4, "The time of the test cast in minutes", "Enter the time from full to draining.")
 }
 
-func (c *checker) settings(s *Settings) {
+func (c *checker) settings(s *job.Casting) {
 	const f = "casting."
 	c.within(f+"castMoisture", s.CastMoisture, 5, 40, "Moisture of the cast in percent of its wet mass", "Weigh a fresh cast wet and bone dry; about 20 is usual.")
 	c.within(f+"lossOnIgnition", s.LossOnIgnition, 0, 50, "Loss on ignition in percent", "Weigh a piece bone dry and fired; about 7 is usual.")
@@ -121,6 +121,7 @@ func (c *checker) settings(s *Settings) {
 	c.within(f+"reach", s.Reach, 0, 63, "The reach in cm", "Hold the mold closer; beyond 63 nothing should be lifted.")
 	c.within(f+"hands", s.Hands, 0, 175, "The height of the hands in cm", "Set the mold lower; above 175 nothing should be lifted.")
 	c.within(f+"travel", s.Travel, 0, 175, "The height lifted in cm", "Lift in two steps.")
+	c.within(f+"fillLine", s.FillLine, 0, 2000, "The fill line in mm below the brim", "0 is full to the brim.")
 	c.within(f+"twist", s.Twist, 0, 135, "The turn of the body in degrees", "Turn with the feet.")
 }
 

@@ -33,7 +33,7 @@ func workedCup() Input {
 	cavity := cylinder(dia, height)
 	contact := (math.Pi*dia*height + math.Pi*dia*dia/4) / 100
 	return Input{
-		Clay: d.Clay, Plaster: d.Plaster, Settings: DefaultSettings(),
+		Clay: d.Clay, Plaster: d.Plaster, Settings: job.DefaultCasting(),
 		CavityML: cavity, InsideML: cylinder(dia-8, height-4),
 		FillAreaCM2: math.Pi * dia * dia / 400,
 		ContactCM2:  contact,

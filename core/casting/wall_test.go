@@ -17,7 +17,7 @@ func TestCastingRatePublished(t *testing.T) {
 		}
 	}
 	// Its first, second and third cast take 3, 3.5 and 4 min.
-	s := DefaultSettings().LaterCastSlowdown
+	s := job.DefaultCasting().LaterCastSlowdown
 	for i, want := range []float64{3, 3.5, 4} {
 		near(t, "later cast", LaterCast(3, i+1, s), want, 1e-12)
 	}

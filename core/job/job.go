@@ -20,6 +20,7 @@ type Job struct {
 	Form    Form    `json:"form"`
 	Clay    Clay    `json:"clay"`
 	Plaster Plaster `json:"plaster"`
+	Casting Casting `json:"casting"`
 	Printer Printer `json:"printer"`
 	Rules   Rules   `json:"rules"`
 	Mold    Mold    `json:"mold"`
@@ -190,6 +191,7 @@ func Defaults() Job {
 		Clay: Clay{DryingShrinkage: 6, FiringShrinkage: 7, ReleaseShrinkage: 1.5, Wall: 4,
 			SlipDensity: 1.75, SolidsDensity: 2.6, TestCast: TestCast{Wall: 3, Minutes: 10}},
 		Plaster: Plaster{Consistency: 70, Wall: 30, Base: 30, Outside: OutsideRound},
+		Casting: DefaultCasting(),
 		Printer: Printer{Bed: [3]float64{220, 220, 250}, Layer: 0.2, Clearance: 0.3, Shell: 2.4, Nozzle: 0.4},
 		Rules:   Rules{LeastDraft: LeastDraftFor(0.2), RubShare: 5},
 		Mold:    Mold{Scheme: SchemeAuto, Spare: &Spare{Height: 20}, Staves: 2, Natches: true, StrapGrooves: true},

@@ -24,6 +24,7 @@ type op func(request []byte, say Progress) (reply any, blobs [][]byte, err error
 var ops = map[string]op{
 	"read":     read,
 	"plan":     makePlan,
+	"bars":     bars,
 	"figures":  figures,
 	"solids":   solids,
 	"nearest":  nearest,

@@ -19,11 +19,16 @@ func (p *Plan) cast() error {
 	p.Flow = Flow{Air: form.Pockets(md.Cavity, leastPocket), Slip: form.Pockets(w.inner, leastPocket)}
 	p.Flow.Drains = w.inner != nil && len(p.Flow.Slip) == 0
 	lid := form.Point{R: 0, Z: md.TrimZ}
-	in := casting.Input{Clay: j.Clay, Plaster: j.Plaster, Settings: casting.DefaultSettings()}
+	in := casting.Input{Clay: j.Clay, Plaster: j.Plaster, Settings: j.Casting}
 	in.CavityML = form.LoopVolume(append(append([]form.Point{}, md.Cavity...), lid)) / 1000
 	if w.inner != nil {
 		in.InsideML = form.LoopVolume(append(append([]form.Point{}, w.inner...), lid)) / 1000
 		in.InsideAreaCM2 = area(w.inner)
+		if down := j.Casting.FillLine / (1 - j.Clay.Shrinkage()); down > 0 {
+			in.InsideFillML = below(w.inner, md.TrimZ-down)
+		}
+	} else { // the wall closes the mouth: cautions say so
+		in.Solid = true
 	}
 	in.SpareML = md.OpeningVolume()
 	in.SpareContactCM2 = area(md.Opening)
@@ -48,6 +53,24 @@ func (p *Plan) cast() error {
 	p.Size = Size{Height: height, MaxRadius: maxR, FiredHeight: height * shrink, FiredRadius: maxR * shrink,
 		CapacityFired: figures.CapacityFired, CastArea: in.ContactCM2}
 	return nil
+}
+
+// below is the volume in ml inside a line that runs up from the axis, as far as
+// the height z.
+func below(line []form.Point, z float64) float64 {
+	loop := []form.Point{}
+	for i, p := range line {
+		if i > 0 && (line[i-1].Z > z) != (p.Z > z) {
+			loop = append(loop, line[i-1].Lerp(p, (z-line[i-1].Z)/(p.Z-line[i-1].Z)))
+		}
+		if p.Z <= z {
+			loop = append(loop, p)
+		}
+	}
+	if len(loop) < 2 {
+		return 0
+	}
+	return form.LoopVolume(append(loop, form.Point{R: 0, Z: loop[len(loop)-1].Z})) / 1000
 }
 
 // area is the surface in cm2 of a polyline turned about the axis.

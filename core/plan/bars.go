@@ -1,0 +1,18 @@
+package plan
+
+import "moldwright/core/casting"
+
+// bars works out shrinkage from test bars.
+func bars(request []byte, _ Progress) (any, [][]byte, error) {
+	var q struct {
+		Bars []casting.Bar `json:"bars"`
+	}
+	if err := decode(request, &q); err != nil {
+		return nil, nil, err
+	}
+	out, fault := casting.TestBars(q.Bars)
+	if fault != nil {
+		return nil, nil, fault
+	}
+	return out, nil, nil
+}
