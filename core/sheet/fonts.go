@@ -71,12 +71,13 @@ func faint(size float64) style        { return style{size: size, color: grey} }
 type fonts struct {
 	family *canvas.FontFamily
 	faces  map[style]*canvas.FontFace
+	lines  map[textLine]*canvas.Text // shaped, to be set again
 	// ascii are the advances of ASCII, regular and bold, in font units.
 	ascii [2][128]uint16
 }
 
 func loadFonts() (*fonts, error) {
-	f := &fonts{family: canvas.NewFontFamily(familyName), faces: map[style]*canvas.FontFace{}}
+	f := &fonts{family: canvas.NewFontFamily(familyName), faces: map[style]*canvas.FontFace{}, lines: map[textLine]*canvas.Text{}}
 	if err := f.family.LoadFont(regularTTF, 0, canvas.FontRegular); err != nil {
 		return nil, fmt.Errorf("regular font: %w", err)
 	}
@@ -103,6 +104,23 @@ func (f *fonts) face(st style) *canvas.FontFace {
 		f.faces[st] = face
 	}
 	return face
+}
+
+// textLine is a line of text in its style.
+type textLine struct {
+	s  string
+	st style
+}
+
+// line is the line of text, shaped once for all places where it is set.
+func (f *fonts) line(s string, st style) *canvas.Text {
+	key := textLine{s, st}
+	t := f.lines[key]
+	if t == nil {
+		t = canvas.NewTextLine(f.face(st), s, canvas.Left)
+		f.lines[key] = t
+	}
+	return t
 }
 
 // holds tells whether the fonts have the letter. Both weights hold the same.

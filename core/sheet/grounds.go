@@ -145,7 +145,7 @@ func (p *page) stripSection(box rect, in *Input, s *Scheme, gone map[string]bool
 			if part.Letter == moving {
 				at.origin.y += k * step * part.Pull[2]
 			}
-			g.Letter = part.Letter
+			g.Letter, g.Outline = part.Letter, coarse(g.Outline, k)
 			for _, sign := range [...]float64{1, -1} {
 				if part.Side && (part.Letter == atRight.Letter) != (sign > 0) {
 					continue
@@ -169,6 +169,7 @@ func (p *page) stripSection(box rect, in *Input, s *Scheme, gone map[string]bool
 			}
 		}
 	}
+	pot.pts = coarse(pot.pts, k)
 	for _, sign := range [...]float64{1, -1} {
 		line := make([]point, len(pot.pts))
 		for i, q := range pot.pts {

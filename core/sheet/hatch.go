@@ -4,14 +4,24 @@ import (
 	"image/color"
 	"math"
 	"sort"
+
+	"github.com/tdewolff/canvas"
 )
 
 // hatch fills a closed outline with narrow lines at 45 degrees to the main
 // outlines (ISO 128-50), spacing mm apart, falling to the right where turned
 // is set.
 func (p *page) hatch(outline []point, spacing float64, turned bool, c color.RGBA) {
+	if p.doc.dry {
+		return
+	}
+	path := &canvas.Path{}
 	for _, s := range hatchLines(outline, spacing, turned) {
-		p.stroke(s[:], thin.of(0.18).in(c), 0)
+		path.MoveTo(round4(s[0].x), round4(s[0].y))
+		path.LineTo(round4(s[1].x), round4(s[1].y))
+	}
+	if !path.Empty() {
+		p.strokePath(path, thin.of(0.18).in(c), 0)
 	}
 }
 

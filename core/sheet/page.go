@@ -107,7 +107,10 @@ func (p *page) stroke(pts []point, l lineType, start float64) {
 	if len(pts) < 2 || p.doc.dry {
 		return
 	}
-	path := trace(pts, false)
+	p.strokePath(trace(pts, false), l, start)
+}
+
+func (p *page) strokePath(path *canvas.Path, l lineType, start float64) {
 	st := canvas.DefaultStyle
 	st.Fill = canvas.Paint{}
 	st.Stroke = canvas.Paint{Color: l.color}
@@ -169,7 +172,7 @@ func (p *page) setText(x, y float64, s string, st style, a align, up bool) float
 	if p.doc.dry {
 		return p.doc.fonts.width(s, st)
 	}
-	t := canvas.NewTextLine(p.doc.fonts.face(st), s, canvas.Left)
+	t := p.doc.fonts.line(s, st)
 	w := t.Width
 	shift := 0.0
 	switch a {

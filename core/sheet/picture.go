@@ -46,8 +46,10 @@ func (p *page) picture(box rect, in *Input, s *Scheme, l look) {
 	rows := 1.5*l.arrow + 1
 	k := math.Min((box.w()-2*l.words)/(2*r), (box.h()-2*rows)/(z1-z0))
 	v := view{point{(box.x0 + box.x1) / 2, box.y0 + (box.h()-k*(z1-z0))/2 - k*z0}, k, k}
+	pot.pts = coarse(pot.pts, k)
 
 	for i, g := range s.Regions {
+		g.Outline = coarse(g.Outline, k)
 		p.region(v, g, low, 1, i%2 == 1, l)
 	}
 	both := func(sign float64) {
@@ -78,6 +80,13 @@ func (p *page) picture(box rect, in *Input, s *Scheme, l look) {
 	lo, hi := v.y(z0)-rows, v.y(z1)+rows
 	left.set(p, lo, hi, l)
 	right.set(p, lo, hi, l)
+}
+
+// coarse is a line with only the points that show on paper at the scale k, to
+// 0.02 mm.
+func coarse(pts []form.Point, k float64) []form.Point {
+	out, _ := form.Thin(pts, make([]bool, len(pts)), 0.02/k)
+	return out
 }
 
 // region hatches one part on the given side of the axis and letters it.
@@ -179,7 +188,7 @@ func roomiest(outline []form.Point) (form.Point, bool) {
 	for _, q := range outline {
 		r0, r1, z0, z1 = math.Min(r0, q.R), math.Max(r1, q.R), math.Min(z0, q.Z), math.Max(z1, q.Z)
 	}
-	const n = 16
+	const n = 12
 	best, found := 0.0, false
 	var at form.Point
 	for i := 1; i < n; i++ {
@@ -193,25 +202,30 @@ func roomiest(outline []form.Point) (form.Point, bool) {
 	return at, found
 }
 
-// depthInside is the distance from a point inside a closed outline to its
-// nearest edge, 0 outside.
+// depthInside is the square of the distance from a point inside a closed
+// outline to its nearest edge, 0 outside.
 func depthInside(outline []form.Point, q form.Point) float64 {
-	inside, near := false, math.Inf(1)
-	for i, a := range outline {
-		b := outline[(i+1)%len(outline)]
+	inside := false
+	b := outline[len(outline)-1]
+	for _, a := range outline {
 		if (a.Z > q.Z) != (b.Z > q.Z) && q.R < a.R+(b.R-a.R)*((q.Z-a.Z)/(b.Z-a.Z)) {
 			inside = !inside
 		}
+		b = a
+	}
+	if !inside {
+		return 0
+	}
+	near := math.Inf(1)
+	for _, a := range outline {
 		dr, dz := b.R-a.R, b.Z-a.Z
 		t := 0.0
 		if l := dr*dr + dz*dz; l > 0 {
 			t = math.Max(0, math.Min(1, ((q.R-a.R)*dr+(q.Z-a.Z)*dz)/l))
 		}
 		er, ez := q.R-a.R-t*dr, q.Z-a.Z-t*dz
-		near = math.Min(near, math.Sqrt(er*er+ez*ez))
-	}
-	if !inside {
-		return 0
+		near = math.Min(near, er*er+ez*ez)
+		b = a
 	}
 	return near
 }
