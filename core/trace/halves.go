@@ -97,11 +97,18 @@ func mean(left, right half) (m half, alone float64) {
 	n := len(base.p)
 	meet := make([]meeting, n)
 	size := make([]float64, 0, n)
-	k := 0
 	for i, p := range base.p {
-		// the nearest point of the other half, looked for near the last one
-		best, at, t := math.Inf(1), k, 0.0
-		lo, hi := max(k-400, 0), min(k+400, len(other.p)-1)
+		// the nearest point of the other half: first every eighth, then about it
+		best, k := math.Inf(1), 0
+		for j := 0; j < len(other.p); j += 8 {
+			dx, dy := other.p[j].x-p.x, other.p[j].y-p.y
+			if v := dx*dx + dy*dy; v < best {
+				best, k = v, j
+			}
+		}
+		best = math.Inf(1)
+		at, t := k, 0.0
+		lo, hi := max(k-9, 0), min(k+9, len(other.p)-1)
 		for j := lo; j < hi; j++ {
 			a, b := other.p[j], other.p[j+1]
 			d := b.sub(a)
@@ -115,7 +122,6 @@ func mean(left, right half) (m half, alone float64) {
 				best, at, t = v, j, u
 			}
 		}
-		k = at
 		a, b := base.p[max(i-2, 0)], base.p[min(i+2, n-1)]
 		d := b.sub(a)
 		l := d.length()

@@ -103,15 +103,23 @@ func shrink(p *picture, most int) *plane {
 	n := c.w * c.h
 	buf := make([]float32, 3*n)
 	c.l, c.a, c.b = buf[:n], buf[n:2*n], buf[2*n:]
-	step := max(k/4, 1)
+	step := max((k+3)/4, 1)
 	lab := labTables()
 	i := 0
 	for y := range c.h {
 		for x := range c.w {
 			var r, g, b, m int32
 			for v := step / 2; v < k; v += step {
+				py := min(p.y0+y*k+v, p.y1-1)
 				for u := step / 2; u < k; u += step {
-					dr, dg, db := p.rgb(min(p.x0+x*k+u, p.x1-1), min(p.y0+y*k+v, p.y1-1))
+					px := min(p.x0+x*k+u, p.x1-1)
+					i := 4 * (py*p.w + px)
+					q := p.pix[i : i+4 : i+4]
+					if q[3] == 255 {
+						r, g, b, m = r+int32(q[0]), g+int32(q[1]), b+int32(q[2]), m+1
+						continue
+					}
+					dr, dg, db := p.rgb(px, py)
 					r, g, b, m = r+dr, g+dg, b+db, m+1
 				}
 			}
