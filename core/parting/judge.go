@@ -47,13 +47,13 @@ func (l *ledger) scheme(k kind, t trial) Scheme {
 		sc.Parts = append(sc.Parts, l.part("lower", [3]float64{0, 0, -1}, way{pull: release.Down}, 0, t.k1))
 	}
 	if k.sides > 0 {
-		sc.Turn = l.around[k.sides].turn * 180 / math.Pi
+		sc.Turn = l.sides[k.sides].turn * 180 / math.Pi
 	}
 	for i := range k.sides {
 		step := 360 / float64(k.sides)
 		mid := (float64(i) + 0.5) * step * math.Pi / 180
 		var p Part
-		if i < l.unlike(k.sides) {
+		if i < len(l.sides[k.sides].tables) {
 			p = l.part("", [3]float64{}, way{release.Out, k.sides, i}, t.k1, t.k2)
 		} else { // like the first
 			p = sc.Parts[len(sc.Parts)-i]
@@ -79,7 +79,7 @@ func round(v float64) float64 {
 // part tells in full how the contour from point a to point b lets go.
 func (l *ledger) part(name string, vector [3]float64, w way, a, b int) Part {
 	p := Part{Name: name, Pull: vector, ZFrom: math.Inf(1), ZTo: math.Inf(-1), Catches: []Catch{}}
-	t := l.tables[w]
+	t := l.of(w)
 	p.MinDraft = 90
 	for _, d := range t.least[a:b] {
 		p.MinDraft = min(p.MinDraft, d)

@@ -17,14 +17,13 @@ type ledger struct {
 	end   int // the contour ends at this point: rim, top or edge of the fill hole
 	// deepest[pull][i] is the deepest catch in mm on span i.
 	deepest [3][]float64
-	down    []float64           // down[k] is the deepest Down catch before point k
-	up      []float64           // up[k] is the deepest Up catch from point k on
-	out     map[int][][]float64 // by number of side parts: the deepest Out catch on 2^j spans from i
-	extra   map[way][]extra     // catches that the half-plane does not show
-	tables  map[way]*table
-	around  map[int]*surround // by number of side parts
-	seam    []bool            // a seam may run straight outward from point k
-	some    []int             // the points to try first as seams, once found
+	down    []float64               // down[k] is the deepest Down catch before point k
+	up      []float64               // up[k] is the deepest Up catch from point k on
+	extra   map[way][]extra         // catches that the half-plane does not show
+	caps    [2]*table               // of Down and Up
+	sides   [maxSides + 1]*surround // by their number
+	seam    []bool                  // a seam may run straight outward from point k
+	some    []int                   // the points to try first as seams, once found
 }
 
 // way is a pull; where it is Out, with the number of side parts and, where
@@ -33,6 +32,17 @@ type way struct {
 	pull  release.Pull
 	sides int
 	part  int
+}
+
+// maxSides is the greatest number of side parts.
+const maxSides = 6
+
+// of is the table of a way.
+func (l *ledger) of(w way) *table {
+	if w.pull == release.Out {
+		return l.sides[w.sides].tables[w.part]
+	}
+	return l.caps[w.pull]
 }
 
 // table tells how the surface stands to one way, as if it went all round.
@@ -67,8 +77,7 @@ func (l *ledger) table(edges release.Edges, measure func(i int, below []float64)
 
 func newLedger(s *release.Survey, end int, rules Rules, sides []int) *ledger {
 	m := s.M
-	l := &ledger{m: m, s: s, rules: rules, end: end, out: map[int][][]float64{}, extra: map[way][]extra{},
-		tables: map[way]*table{}, around: map[int]*surround{}}
+	l := &ledger{m: m, s: s, rules: rules, end: end, extra: map[way][]extra{}}
 	for _, pull := range release.Pulls {
 		l.deepest[pull] = make([]float64, len(m.Spans))
 		for _, c := range s.Samples[pull] {
@@ -83,7 +92,7 @@ func newLedger(s *release.Survey, end int, rules Rules, sides []int) *ledger {
 		if !m.Section.Round {
 			measure = spanOf(m, release.NewCap(release.Turned{Section: m.Section}, pull, edges))
 		}
-		l.tables[way{pull: pull}] = l.table(edges, measure)
+		l.caps[pull] = l.table(edges, measure)
 		l.dimple(way{pull: pull})
 	}
 	for _, n := range sides {
@@ -132,12 +141,12 @@ func (l *ledger) outDepth(n, a, b int) float64 {
 	for 2<<j <= b-a {
 		j++
 	}
-	t := l.out[n]
+	t := l.sides[n].out
 	return math.Max(t[j][a], t[j][b-1<<j])
 }
 
 // area is the whole surface in mm2.
-func (l *ledger) area() float64 { return l.tables[way{pull: release.Down}].area[l.end] }
+func (l *ledger) area() float64 { return l.caps[release.Down].area[l.end] }
 
 // trial is a kind with its seams settled, judged.
 type trial struct {
@@ -160,16 +169,19 @@ func (l *ledger) try(k kind, k1, k2 int) trial {
 		}
 	}
 	if k.lower {
-		area, rub := l.tables[way{pull: release.Down}].sum(0, k1)
+		area, rub := l.caps[release.Down].sum(0, k1)
 		part(l.down[k1], area, rub)
 	}
-	for i := range l.unlike(k.sides) {
-		area, rub := l.tables[way{release.Out, k.sides, i}].sum(k1, k2)
-		share := 1 / float64(l.unlike(k.sides))
-		part(l.outDepth(k.sides, k1, k2), share*area, share*rub)
+	if k.sides > 0 {
+		depth, tables := l.outDepth(k.sides, k1, k2), l.sides[k.sides].tables
+		share := 1 / float64(len(tables))
+		for _, table := range tables {
+			area, rub := table.sum(k1, k2)
+			part(depth, share*area, share*rub)
+		}
 	}
 	if k.upper {
-		area, rub := l.tables[way{pull: release.Up}].sum(k2, l.end)
+		area, rub := l.caps[release.Up].sum(k2, l.end)
 		part(l.up[k2], area, rub)
 	}
 	switch {

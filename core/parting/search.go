@@ -130,7 +130,7 @@ func (l *ledger) at(z float64) (int, bool) {
 }
 
 // fewPlaces is how many points are tried pairwise at most.
-const fewPlaces = 40
+const fewPlaces = 24
 
 // places are the points to try first as a seam, at most fewPlaces: edges of the
 // form, extremes of r, and where catching or rubbing under a pull begins or
@@ -173,7 +173,7 @@ func (l *ledger) changes(k int) bool {
 		}
 	}
 	for _, pull := range [2]release.Pull{release.Down, release.Up} {
-		rub := l.tables[way{pull: pull}].below[0]
+		rub := l.caps[pull].below[0]
 		if (rub[k] > rub[k-1]) != (rub[k+1] > rub[k]) {
 			return true
 		}
@@ -195,12 +195,12 @@ func (l *ledger) changes(k int) bool {
 // after.
 func (l *ledger) pair(k kind, depth float64, clear bool) (k1, k2 int, ok bool) {
 	share := l.rules.RubShare / 100
-	down, up := l.tables[way{pull: release.Down}], l.tables[way{pull: release.Up}]
+	down, up := l.caps[release.Down], l.caps[release.Up]
 	side := make([]float64, l.end+1)  // rubbing of the sides before a point
 	value := make([]float64, l.end+1) // of a point as the lower seam
-	n := float64(l.unlike(k.sides))
-	for i := range l.unlike(k.sides) {
-		t := l.tables[way{release.Out, k.sides, i}]
+	sides := l.sides[k.sides]
+	n := float64(len(sides.tables))
+	for _, t := range sides.tables {
 		for p := range side {
 			side[p] += t.below[0][p] / n
 			value[p] += (t.below[0][p] - share*t.area[p]) / n
@@ -217,7 +217,7 @@ func (l *ledger) pair(k kind, depth float64, clear bool) (k1, k2 int, ok bool) {
 	}
 	best, least := -1, math.Inf(1)
 	for p := 1; p < l.end; p++ {
-		if l.out[k.sides][0][p-1] > depth {
+		if sides.out[0][p-1] > depth {
 			best = -1
 		}
 		if !l.seam[p] {
@@ -246,7 +246,7 @@ func (l *ledger) pair(k kind, depth float64, clear bool) (k1, k2 int, ok bool) {
 func (l *ledger) leastDepth(k kind) float64 {
 	depths := []float64{CatchDepth}
 	for i := range l.end {
-		depths = append(depths, l.deepest[release.Down][i], l.deepest[release.Up][i], l.out[k.sides][0][i])
+		depths = append(depths, l.deepest[release.Down][i], l.deepest[release.Up][i], l.sides[k.sides].out[0][i])
 	}
 	sort.Float64s(depths)
 	at := sort.Search(len(depths), func(i int) bool {

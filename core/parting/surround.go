@@ -8,18 +8,10 @@ import (
 
 // surround tells how the side parts of one number stand around the section.
 type surround struct {
-	turn   float64 // radians by which the section is turned to the seams
-	hook   float64 // how deep they catch within a level cut, as a share of the radius
-	unlike int     // how many of them differ
-}
-
-// unlike is how many tables n side parts have: 1 where they are alike, and 0
-// where there are none.
-func (l *ledger) unlike(n int) int {
-	if n == 0 {
-		return 0
-	}
-	return l.around[n].unlike
+	turn   float64     // radians by which the section is turned to the seams
+	hook   float64     // how deep they catch within a level cut, as a share of the radius
+	tables []*table    // one for each that differs from the others
+	out    [][]float64 // out[j][i] is the deepest catch on 2^j spans from i
 }
 
 // turns are the ways in which a section is tried against the seams, within the
@@ -31,18 +23,22 @@ const turns = 24
 func (l *ledger) surround(n int, edges release.Edges) {
 	m := l.m
 	half := math.Pi / float64(n)
-	a := &surround{unlike: 1}
-	l.around[n] = a
+	a := &surround{}
+	l.sides[n] = a
 	deepest := append([]float64{}, l.deepest[release.Out][:l.end]...)
 	if m.Section.Round {
-		l.tables[way{release.Out, n, 0}] = l.table(edges, func(i int, below []float64) (float64, float64) {
+		a.tables = []*table{l.table(edges, func(i int, below []float64) (float64, float64) {
 			return release.SpanSurface(m, i, release.Out, n, edges, below)
-		})
+		})}
 	} else {
-		*a = settle(release.Turned{Section: m.Section}, n, l.rules.LeastDraft)
-		for i := range a.unlike {
+		unlike := n
+		if m.Section.Repeats%n == 0 {
+			unlike = 1
+		}
+		a.turn, a.hook = settle(release.Turned{Section: m.Section}, n, unlike, l.rules.LeastDraft)
+		for i := range unlike {
 			mid := (2*float64(i) + 1) * half
-			l.tables[way{release.Out, n, i}] = l.table(edges, spanOf(m, release.NewSide(release.Turned{Section: m.Section, Turn: a.turn}, mid, half, edges)))
+			a.tables = append(a.tables, l.table(edges, spanOf(m, release.NewSide(release.Turned{Section: m.Section, Turn: a.turn}, mid, half, edges))))
 		}
 		for i := range deepest {
 			deepest[i] = math.Max(deepest[i], a.hook*math.Max(m.Pts[i].R, m.Pts[i+1].R))
@@ -51,42 +47,38 @@ func (l *ledger) surround(n int, edges release.Edges) {
 	for _, e := range l.dimple(way{release.Out, n, 0}) {
 		deepest[e.span] = math.Max(deepest[e.span], e.catch.Depth)
 	}
-	l.out[n] = ranges(deepest)
+	a.out = ranges(deepest)
 }
 
-// settle turns the section so that n side parts hook least, and then so that
-// an upright wall rubs least.
-func settle(s release.Turned, n int, leastDraft float64) surround {
+// settle turns the section so that n side parts, so many of them unlike, hook
+// least, and then so that an upright wall rubs least.
+func settle(s release.Turned, n, unlike int, leastDraft float64) (turn, hook float64) {
 	half := math.Pi / float64(n)
-	repeats := s.Section.Repeats
-	out := surround{unlike: n, hook: math.Inf(1)}
-	if repeats%n == 0 {
-		out.unlike = 1
-	}
-	period := 2 * math.Pi / float64(lcm(repeats, n))
+	hook = math.Inf(1)
+	period := 2 * math.Pi / float64(lcm(s.Section.Repeats, n))
 	edges := release.NewEdges(leastDraft)
 	rub := math.Inf(1)
 	for k := range turns {
 		s.Turn = float64(k) / turns * period
-		hook, share := 0.0, 0.0
-		for i := range out.unlike {
+		deep, share := 0.0, 0.0
+		for i := range unlike {
 			mid := (2*float64(i) + 1) * half
-			hook = math.Max(hook, release.Hook(s, mid, half))
+			deep = math.Max(deep, release.Hook(s, mid, half))
 			share += release.UprightShare(s, mid, half, edges)
 		}
-		if hook < 1e-6 {
-			hook = 0
+		if deep < 1e-6 {
+			deep = 0
 		}
-		if hook < out.hook-1e-6 || hook < out.hook+1e-6 && share < rub-1e-6 {
-			out.turn, out.hook, rub = s.Turn, hook, share
+		if deep < hook-1e-6 || deep < hook+1e-6 && share < rub-1e-6 {
+			turn, hook, rub = s.Turn, deep, share
 		}
 	}
-	return out
+	return turn, hook
 }
 
 // sectionCatch is how n side parts hook within the section on spans a to b-1.
 func (l *ledger) sectionCatch(n, a, b int) (Catch, bool) {
-	hook := l.around[n].hook
+	hook := l.sides[n].hook
 	if hook == 0 {
 		return Catch{}, false
 	}
@@ -137,7 +129,7 @@ func (l *ledger) dimple(w way) []extra {
 			// the worst place around: dimples stand evenly, the first beside a
 			// seam's middle
 			for k := range d.Around {
-				az := 2*math.Pi*float64(k)/float64(d.Around) + l.around[w.sides].turn
+				az := 2*math.Pi*float64(k)/float64(d.Around) + l.sides[w.sides].turn
 				sector := 2 * math.Pi / float64(w.sides)
 				off := math.Remainder(az-sector/2, sector)
 				lean = math.Max(lean, 90-math.Asin(math.Sin(a)*math.Cos(off))*180/math.Pi)
