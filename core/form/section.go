@@ -22,6 +22,16 @@ type Section struct {
 // At is g at azimuth a (radians) and its slope dg/da.
 func (s *Section) At(a float64) (g, slope float64) { return s.at(a) }
 
+// Turned is the section turned counterclockwise by so many radians.
+func (s *Section) Turned(by float64) *Section {
+	if s.Round || by == 0 {
+		return s
+	}
+	t := *s
+	t.at = func(a float64) (float64, float64) { return s.at(a - by) }
+	return &t
+}
+
 // NewSection is the section that the job names.
 func NewSection(s job.Section) *Section {
 	out := &Section{Repeats: 1}

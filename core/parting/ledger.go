@@ -90,7 +90,7 @@ func newLedger(s *release.Survey, end int, rules Rules, sides []int) *ledger {
 			return release.SpanSurface(m, i, pull, 0, edges, below)
 		}
 		if !m.Section.Round {
-			measure = spanOf(m, release.NewCap(release.Turned{Section: m.Section}, pull, edges))
+			measure = spanOf(m, release.NewCap(m.Section, pull, edges))
 		}
 		l.caps[pull] = l.table(edges, measure)
 		l.dimple(way{pull: pull})

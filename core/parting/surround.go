@@ -3,6 +3,7 @@ package parting
 import (
 	"math"
 
+	"moldwright/core/form"
 	"moldwright/core/release"
 )
 
@@ -35,10 +36,10 @@ func (l *ledger) surround(n int, edges release.Edges) {
 		if m.Section.Repeats%n == 0 {
 			unlike = 1
 		}
-		a.turn, a.hook = settle(release.Turned{Section: m.Section}, n, unlike, l.rules.LeastDraft)
+		a.turn, a.hook = settle(m.Section, n, unlike, l.rules.LeastDraft)
 		for i := range unlike {
 			mid := (2*float64(i) + 1) * half
-			a.tables = append(a.tables, l.table(edges, spanOf(m, release.NewSide(release.Turned{Section: m.Section, Turn: a.turn}, mid, half, edges))))
+			a.tables = append(a.tables, l.table(edges, spanOf(m, release.NewSide(m.Section.Turned(a.turn), mid, half, edges))))
 		}
 		for i := range deepest {
 			deepest[i] = math.Max(deepest[i], a.hook*math.Max(m.Pts[i].R, m.Pts[i+1].R))
@@ -52,25 +53,26 @@ func (l *ledger) surround(n int, edges release.Edges) {
 
 // settle turns the section so that n side parts, so many of them unlike, hook
 // least, and then so that an upright wall rubs least.
-func settle(s release.Turned, n, unlike int, leastDraft float64) (turn, hook float64) {
+func settle(s *form.Section, n, unlike int, leastDraft float64) (turn, hook float64) {
 	half := math.Pi / float64(n)
 	hook = math.Inf(1)
-	period := 2 * math.Pi / float64(lcm(s.Section.Repeats, n))
+	period := 2 * math.Pi / float64(lcm(s.Repeats, n))
 	edges := release.NewEdges(leastDraft)
 	rub := math.Inf(1)
 	for k := range turns {
-		s.Turn = float64(k) / turns * period
+		by := float64(k) / turns * period
+		turned := s.Turned(by)
 		deep, share := 0.0, 0.0
 		for i := range unlike {
 			mid := (2*float64(i) + 1) * half
-			deep = math.Max(deep, release.Hook(s, mid, half))
-			share += release.UprightShare(s, mid, half, edges)
+			deep = math.Max(deep, release.Hook(turned, mid, half))
+			share += release.UprightShare(turned, mid, half, edges)
 		}
 		if deep < 1e-6 {
 			deep = 0
 		}
 		if deep < hook-1e-6 || deep < hook+1e-6 && share < rub-1e-6 {
-			turn, hook, rub = s.Turn, deep, share
+			turn, hook, rub = by, deep, share
 		}
 	}
 	return turn, hook

@@ -31,11 +31,11 @@ func verdictLine(s *Scheme) string {
 	if s.Count != 1 {
 		line += "s"
 	}
-	switch h := s.PartingHeights; len(h) {
-	case 1:
-		line += fmt.Sprintf(", parted %.1f mm above the foot", h[0])
-	case 2:
-		line += fmt.Sprintf(", parted %.1f and %.1f mm above the foot", h[0], h[1])
+	if h := s.PartingHeights; len(h) > 0 {
+		line += ", parted " + where(h[0])
+		for _, z := range h[1:] {
+			line += " and " + where(z)
+		}
 	}
 	switch s.Verdict {
 	case parting.Catches:
@@ -46,6 +46,14 @@ func verdictLine(s *Scheme) string {
 		line += ". Clear"
 	}
 	return line + fmt.Sprintf(". Least plaster %.1f kg.", s.Plaster/1000)
+}
+
+// where tells a height in words.
+func where(z float64) string {
+	if z < 0.05 {
+		return "at the foot"
+	}
+	return fmt.Sprintf("%.1f mm above the foot", z)
 }
 
 func (p *Plan) cautions() []string {

@@ -6,16 +6,6 @@ import (
 	"moldwright/core/form"
 )
 
-// Turned is a cross-section that stands turned by Turn radians to the seams of
-// the side parts.
-type Turned struct {
-	*form.Section
-	Turn float64
-}
-
-// At is g and its slope at azimuth a of the mold.
-func (t Turned) At(a float64) (g, slope float64) { return t.Section.At(a - t.Turn) }
-
 // Around measures surface that is not round: for a stretch of meridian with
 // the tangent angle A, turned about the axis with the section's g, how its area
 // compares with a round one's, and how much of it has less draft than each of
@@ -40,13 +30,13 @@ const (
 )
 
 // NewCap is the table of a lower or upper part, all round.
-func NewCap(s Turned, pull Pull, edges Edges) *Around {
+func NewCap(s *form.Section, pull Pull, edges Edges) *Around {
 	up := 1.0
 	if pull == Down {
 		up = -1
 	}
 	period := 2 * math.Pi / float64(s.Repeats)
-	return newAround(s, s.Turn, s.Turn+period, capRows, capAzimuths, edges, func(_, g, d, tr, tz float64) float64 {
+	return newAround(s, 0, period, capRows, capAzimuths, edges, func(_, g, d, tr, tz float64) float64 {
 		return -up * g * g * tr
 	})
 }
@@ -54,14 +44,14 @@ func NewCap(s Turned, pull Pull, edges Edges) *Around {
 // NewSide is the table of a side part that looks along azimuth mid and reaches
 // half (both radians) to either side. Its factor is relative to a round part
 // of that sector.
-func NewSide(s Turned, mid, half float64, edges Edges) *Around {
+func NewSide(s *form.Section, mid, half float64, edges Edges) *Around {
 	return newAround(s, mid-half, mid+half, sideRows, sideAzimuths, edges, func(a, g, d, _, tz float64) float64 {
 		sin, cos := math.Sincos(a - mid)
 		return tz * (g*cos + d*sin)
 	})
 }
 
-func newAround(s Turned, from, to float64, rows, azimuths int, edges Edges, along func(a, g, d, tr, tz float64) float64) *Around {
+func newAround(s *form.Section, from, to float64, rows, azimuths int, edges Edges, along func(a, g, d, tr, tz float64) float64) *Around {
 	n := rows + 1
 	t := &Around{step: 2 * math.Pi / float64(rows), factor: make([]float64, n), least: make([]float64, n)}
 	for range edges.Deg {
@@ -116,7 +106,7 @@ func (t *Around) Span(m *form.Meridian, i int, below []float64) (area, least flo
 
 // UprightShare is the share of an upright wall, over a side part's sector,
 // that has less draft than the first of the edges.
-func UprightShare(s Turned, mid, half float64, edges Edges) float64 {
+func UprightShare(s *form.Section, mid, half float64, edges Edges) float64 {
 	below, all := 0.0, 0.0
 	for k := range sideAzimuths {
 		a := mid + (2*(float64(k)+0.5)/sideAzimuths-1)*half
@@ -141,7 +131,7 @@ const hookSteps = 192
 // swept as a meridian is, the pull in its plane; a part that keeps within a
 // sector of at most 180 degrees draws toward its middle, so nothing outside the
 // stretch stands in its way.
-func Hook(s Turned, mid, half float64) float64 {
+func Hook(s *form.Section, mid, half float64) float64 {
 	f := frame{pull: Down} // x across the pull, y against it
 	pts := make([]form.Point, hookSteps+1)
 	for k := range pts {

@@ -8,9 +8,7 @@ import (
 	"moldwright/core/job"
 )
 
-func section(s job.Section, turn float64) Turned {
-	return Turned{Section: form.NewSection(s), Turn: turn}
-}
+func section(s job.Section, turn float64) *form.Section { return form.NewSection(s).Turned(turn) }
 
 // A polygon whose corners are fully rounded is a circle: the tables must agree
 // with the closed form for turned surfaces.
@@ -112,7 +110,7 @@ func TestHookAgainstRays(t *testing.T) {
 // slowHook looks, at each lateral place, for plaster of the sector that lies
 // nearer the axis than pot at the same lateral place, and how far aside the
 // nearest lateral place is at which none stands in its way.
-func slowHook(s Turned, mid, half float64) float64 {
+func slowHook(s *form.Section, mid, half float64) float64 {
 	const n = 1200
 	var x, y [n + 1]float64 // along and across the pull
 	for k := range x {
