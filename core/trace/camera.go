@@ -79,11 +79,16 @@ type arc struct {
 }
 
 // flattest is the largest b/a of an ellipse taken for an edge: a lens stands
-// seldom nearer than three heights.
-const flattest = 0.35
+// seldom nearer than three heights, unless the request says so.
+func (c *Camera) flattest() float64 {
+	if c.DistanceMM != nil && c.HeightMM != nil {
+		return math.Max(0.35, math.Min(1.3*math.Abs(*c.HeightMM)/(*c.DistanceMM), 0.9))
+	}
+	return 0.35
+}
 
 // findArc looks at the half from its start (foot) or its end (top).
-func findArc(p []pt, top bool) arc {
+func findArc(p []pt, top bool, flattest float64) arc {
 	n := len(p)
 	at := func(i int) pt {
 		if top {

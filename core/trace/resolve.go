@@ -5,6 +5,7 @@ package trace
 
 import (
 	"math"
+	"slices"
 
 	"moldwright/core/job"
 )
@@ -31,7 +32,8 @@ func (p rz) dist(q rz) float64 { return math.Hypot(p.r-q.r, p.z-q.z) }
 // of the lens in pixels above the half's lowest point, where a row gave it; single
 // tells that the half was one line, whose ends show no ellipses.
 func settle(r *Request, h half, optical *float64, single bool) (*settled, []Note, *job.Fault) {
-	foot, top := findArc(h.p, false), findArc(h.p, true)
+	flat := r.Camera.flattest()
+	foot, top := findArc(h.p, false, flat), findArc(h.p, true, flat)
 	open := top.edge
 	switch r.Top {
 	case TopOpen:
@@ -120,6 +122,11 @@ func (s *settled) length(what string) float64 {
 		if e != nil {
 			high, wide = math.Max(high, e.z), math.Max(wide, e.r)
 		}
+	}
+	if n := len(s.runs); n > 0 && !s.topOpen {
+		last := slices.Clone(s.runs[n-1].p)
+		slices.Reverse(last)
+		high = math.Max(high, onAxis(last))
 	}
 	switch what {
 	case ScaleHeight:

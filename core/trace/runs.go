@@ -3,7 +3,10 @@
 // a short window that never reaches across a turn.
 package trace
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // strip is a smooth stretch of the half outline: places and unit tangents.
 type strip struct {
@@ -167,24 +170,37 @@ func parabola(m [5]float64, b [3]float64) [2]float64 {
 func (s *settled) invert(strips []strip, foot, top arc) {
 	s.runs, s.gaps, s.foot, s.rim = nil, nil, nil, nil
 	for _, t := range strips {
-		n := run{broken: t.broken, p: make([]rz, 0, len(t.p))}
-		for i, p := range t.p {
-			if r, z, ok := s.view.Invert(p.x*s.mm, p.y*s.mm, t.t[i].x, t.t[i].y); ok {
-				n.p = append(n.p, rz{r, z})
+		n := run{broken: t.broken}
+		step := 0.0
+		for i := 1; i < len(t.p); i++ {
+			step += t.p[i].dist(t.p[i-1]) * s.mm / float64(len(t.p)-1)
+		}
+		flush := func() {
+			n.p = unheap(unheap(n.p, step), step)
+			if len(n.p) >= 2 {
+				s.runs = append(s.runs, n)
+				n.broken = false
 			}
+			n.p = nil
 		}
-		if len(n.p) >= 2 {
-			s.runs = append(s.runs, n)
+		for i, p := range t.p {
+			q, ok := s.steady(p, t.t[i])
+			if !ok {
+				continue
+			}
+			if k := len(n.p); k > 0 && n.p[k-1].dist(q) > 12*trimPx*s.mm {
+				flush()
+			}
+			n.p = append(n.p, q)
 		}
+		flush()
 	}
 	if len(s.runs) == 0 {
 		return
 	}
 	first, last := s.runs[0].p, s.runs[len(s.runs)-1].p
-	back := make([]rz, len(last))
-	for i, p := range last {
-		back[len(last)-1-i] = p
-	}
+	back := slices.Clone(last)
+	slices.Reverse(back)
 	if foot.edge {
 		e := s.edge(first, foot, false)
 		s.foot, s.low = &e, e.z
@@ -208,6 +224,46 @@ func (s *settled) invert(strips []strip, foot, top arc) {
 			}
 		}
 	}
+}
+
+// steady inverts one point, unless a hundredth of a radian in the tangent would
+// move the result far: along an edge's ellipse, towards its middle, the outline
+// tells ever less of where on the ray the pot was touched.
+func (s *settled) steady(p, t pt) (rz, bool) {
+	var at [3]rz
+	for k, turn := range [3]float64{0, 0.01, -0.01} {
+		r, z, ok := s.view.Invert(p.x*s.mm, p.y*s.mm, t.x-turn*t.y, t.y+turn*t.x)
+		if !ok {
+			return rz{}, false
+		}
+		at[k] = rz{r, z}
+	}
+	far := math.Max(0.4, 2*s.mm)
+	return at[0], at[1].dist(at[0]) < far && at[2].dist(at[0]) < far
+}
+
+// unheap makes one point of those at the end of a run that all show the same
+// edge, and turns the run round. step is how far apart they show, mm.
+func unheap(p []rz, step float64) []rz {
+	heap, far := 0, 0.0
+	for j := 1; j < len(p); j++ {
+		far = math.Max(far, p[j].dist(p[0]))
+		if j >= 8 && far < 0.35*float64(j)*step {
+			heap = j
+		}
+	}
+	if heap > 0 {
+		r, z := make([]float64, heap), make([]float64, heap)
+		for i, q := range p[:heap] {
+			r[i], z[i] = q.r, q.z
+		}
+		slices.Sort(r)
+		slices.Sort(z)
+		p = slices.Clone(p[heap-1:])
+		p[0] = rz{r[heap/2], z[heap/2]}
+	}
+	slices.Reverse(p)
+	return p
 }
 
 // edge is where the wall, listed from the edge inward, meets the edge's height.
@@ -290,10 +346,8 @@ func (s *settled) contour() (p []rz, corner []bool) {
 	if s.rim != nil {
 		add(*s.rim, true)
 	} else {
-		back := make([]rz, len(last))
-		for i, q := range last {
-			back[len(last)-1-i] = q
-		}
+		back := slices.Clone(last)
+		slices.Reverse(back)
 		add(rz{0, onAxis(back)}, false)
 	}
 	return p, corner

@@ -302,3 +302,84 @@ func FuzzTrace(f *testing.F) {
 		}
 	})
 }
+
+// TestClosedTop: a form that closes on the axis, above and below, is seen to.
+func TestClosedTop(t *testing.T) {
+	radius := func(z float64) float64 { // an egg 120 high
+		return 45 * math.Sqrt(math.Max(0, 1-(z-60)*(z-60)/3600)) * (1 + 0.1*(60-z)/60)
+	}
+	c := newCanvas(300, 330, 220, 215, 205).fill(60, 80, 110, func(x, y float64) bool {
+		z := (285 - y) / 2
+		return z >= 0 && z <= 120 && math.Abs(x-150) <= 2*radius(z)
+	})
+	r := c.request()
+	r.Scale.MM = 120
+	res, err := Trace(r, c.pix)
+	if err != nil {
+		t.Fatal(err)
+	}
+	m := meridian(t, res.Form.Outer)
+	if !m.Closed || m.Pts[0].R != 0 {
+		t.Fatalf("not closed: %v", res.Form.Outer)
+	}
+	want := 0.0
+	for z := 0.05; z < 120; z += 0.1 {
+		want += math.Pi * radius(z) * radius(z) * 0.1
+	}
+	if e := m.Volume()/want - 1; math.Abs(e) > 0.01 {
+		t.Errorf("volume off by %.2f %%: %v", 100*e, res.Form.Outer)
+	}
+}
+
+// TestHiddenSpan: the wall under a wide collar, seen from above, is marked as
+// hidden, and what shows is still found.
+func TestHiddenSpan(t *testing.T) {
+	v := Viewpoint{DistanceMM: 500, HeightMM: 190}
+	radius := func(z float64) float64 { // a beaker with a collar at its rim
+		if z > 100 {
+			return 55
+		}
+		return 32
+	}
+	inside := func(x, y float64) bool {
+		py, pz := (x-200)/2, (460-y)/2-40 // mm in the plane of the axis, 2 pixels to the mm
+		// march the ray from the lens through (0, py, pz)
+		for s := 0.85; s < 1.15; s += 0.001 {
+			px, qy, qz := v.DistanceMM*(1-s), s*py, v.HeightMM+s*(pz-v.HeightMM)
+			if qz >= 0 && qz <= 120 && px*px+qy*qy <= radius(qz)*radius(qz) {
+				return true
+			}
+		}
+		return false
+	}
+	c := newCanvas(400, 460, 210, 210, 205)
+	for y := range c.h {
+		for x := range c.w {
+			if inside(float64(x)+0.5, float64(y)+0.5) {
+				copy(c.pix[4*(y*c.w+x):], []byte{70, 60, 90})
+			}
+		}
+	}
+	r := c.request()
+	r.Scale.MM = 120
+	r.Camera = Camera{DistanceMM: &v.DistanceMM, HeightMM: &v.HeightMM}
+	res, err := Trace(r, c.pix)
+	if err != nil {
+		t.Fatal(err)
+	}
+	overlay(t, &shot{width: c.w, height: c.h, rgba: c.pix}, res)
+	// the ray that grazes the collar's lower edge meets the wall 23 mm further
+	// in, lower by about 23 times the steepness of the view
+	hidden := 23 * (v.HeightMM - 100) / v.DistanceMM
+	found := false
+	for _, g := range res.Quality.NotSeen {
+		found = found || g.Why == "hidden" && math.Abs(g.ZTo-100) < 4 && g.ZFrom < 100-hidden/3
+	}
+	if !found {
+		t.Errorf("the wall under the collar is not marked: %+v\n%v", res.Quality, res.Form.Outer)
+	}
+	m := meridian(t, res.Form.Outer)
+	if h, w := m.Extent(); math.Abs(h-120) > 0.5 || math.Abs(w-55) > 1 {
+		t.Errorf("height %.2f, widest radius %.2f", h, w)
+	}
+}
