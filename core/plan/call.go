@@ -30,6 +30,7 @@ var ops = map[string]op{
 	"nearest":  nearest,
 	"remedies": remedies,
 	"sheet":    sheets,
+	"exercise": exercises,
 }
 
 // Call answers one request at the boundary. It never panics: whatever goes

@@ -1,0 +1,340 @@
+package exercise
+
+import (
+	"math"
+
+	"moldwright/core/form"
+	"moldwright/core/job"
+	"moldwright/core/release"
+)
+
+// Kind catch: mark where the plaster catches for a given pull. Right is a mark
+// on every stretch that catches and none elsewhere.
+
+// Margins of drawn questions, off the grid of a tenth of a mm so that no drawn
+// number falls on them: a stretch that catches does so by soundDepth at least
+// and is soundLength long.
+const (
+	soundDepth  = 0.73 // mm
+	soundLength = 4.07
+)
+
+// markTol is how far off a stretch a mark may lie and still count as on it, mm
+// and share of the height; nearTol how many times that is close.
+const (
+	markTol      = 2.0
+	markTolShare = 0.02
+	nearTol      = 2.5
+	mostMarks    = 12
+)
+
+type catchTask struct {
+	*look
+	pull  release.Pull
+	from  int // the contour asked about begins at this point
+	list  []stretch
+	other [2][]stretch // what catches for the two other pulls
+	tol   float64
+}
+
+func newCatch(l *look, pull release.Pull) *catchTask {
+	t := &catchTask{look: l, pull: pull}
+	if pull == release.Up { // what stands under the foot is none of an upper part's
+		t.from = l.foot()
+	}
+	t.list = l.caught(pull, t.from, l.end)
+	n := 0
+	for _, p := range release.Pulls {
+		if p != pull {
+			t.other[n] = l.caught(p, t.from, l.end)
+			n++
+		}
+	}
+	t.tol = math.Max(markTol, markTolShare*l.height)
+	return t
+}
+
+func makeCatch(first, g *Gen, difficulty int) task {
+	type draw struct {
+		pot  string
+		pull release.Pull
+		n    int // how many stretches catch; -1 leaves it to the pot
+	}
+	const d, u, o = release.Down, release.Up, release.Out
+	var list []draw
+	switch difficulty {
+	case 1:
+		list = []draw{{"bowl", d, 0}, {"jar", d, 1}, {"keeled", d, 1}, {"bottle", d, 1}, {"vase", d, 1}, {"goblet", d, 1}, {"cup", d, 0}}
+	case 2:
+		list = []draw{{"closedGoblet", d, 2}, {"grooved", d, 1}, {"dovetailCup", d, 1}, {"dovetailJar", d, 2}, {"jar", u, 1},
+			{"vase", u, 2}, {"bowl", u, 1}, {"goblet", u, 1}, {"gourd", o, -1}, {"flask", o, 0}}
+	default:
+		list = []draw{{"fineGrooved", d, 1}, {"dovetailVase", d, 2}, {"closedGoblet", d, 2}, {"vase", u, 2}, {"gourd", u, -1}, {"candlestick", o, 2},
+			{"roundCandlestick", o, 1}, {"sunken", o, -1}, {"beaded", o, -1}, {"keeled", u, 1}, {"gourd", d, -1}, {"flask", o, 0}}
+	}
+	c := pick(first, list...)
+	l, err := lookAt(family(g, c.pot))
+	if err != nil {
+		return nil
+	}
+	t := newCatch(l, c.pull)
+	if c.n >= 0 && len(t.list) != c.n || !t.sound() {
+		return nil
+	}
+	return t
+}
+
+// sound tells that nothing about the question hangs on a threshold.
+func (t *catchTask) sound() bool {
+	for _, c := range t.list {
+		if c.depth < soundDepth || c.length() < soundLength {
+			return false
+		}
+	}
+	n := 0 // stretches too shallow to count must not be there at all
+	open := false
+	for _, s := range t.s.Samples[t.pull] {
+		in := s.Span >= t.from && s.Span < t.end && s.Depth > release.Free
+		if in && !open {
+			n++
+		}
+		open = in
+	}
+	return n == len(t.list) && len(t.list) <= 4
+}
+
+func ownCatch(j *job.Job, g *Gen, difficulty int) (task, error) {
+	l, err := lookAt(j)
+	if err != nil {
+		return nil, err
+	}
+	pulls := []release.Pull{release.Down}
+	if difficulty > 1 {
+		pulls = append(pulls, release.Up, release.Out)
+	}
+	return newCatch(l, pick(g, pulls...)), nil
+}
+
+func (t *catchTask) field() Field {
+	return Field{ID: "marks", Type: TypeMarks, Words: say("ask.marks"), Most: mostMarks,
+		Options: []Option{{"none", say("ask.marksNone")}}}
+}
+
+func (t *catchTask) pose(q *Question) {
+	q.Job = t.job
+	id := pullIDs[t.pull]
+	q.Text = say("catch.text."+id, "pull", say("pull."+id))
+	q.Answer = []Field{t.field()}
+	q.Tolerance = say("tolerance.marks", "mm", t.tol)
+	q.Drawing = t.drawing("pull")
+	q.Drawing.Pull = arrow(t.pull)
+}
+
+// none tells that the answer says that it catches nowhere.
+func none(a *Answer) bool { return a.Choices["marks"] == "none" }
+
+func (t *catchTask) check(a *Answer) *Invalid {
+	if none(a) {
+		if len(a.Marks) > 0 {
+			return invalid("marksAndNone", "marks")
+		}
+		return nil
+	}
+	if a.Choices["marks"] != "" {
+		_, bad := a.readChoice(t.field())
+		return bad
+	}
+	if len(a.Marks) == 0 {
+		return invalid("noMarks", "marks")
+	}
+	if len(a.Marks) > mostMarks {
+		return invalid("tooManyMarks", "marks", "most", mostMarks)
+	}
+	far := 3 * (t.height + t.maxR)
+	for i, m := range a.Marks {
+		if math.IsNaN(m.Z) || math.Abs(m.Z) > far || m.R != nil && (math.IsNaN(*m.R) || *m.R < 0 || *m.R > far) {
+			return invalid("badMark", "marks", "n", i+1)
+		}
+		if _, ok := t.outermost(m.Z); m.R == nil && !ok {
+			return invalid("heightOff", "marks", "n", i+1, "z", m.Z, "h", t.height)
+		}
+	}
+	return nil
+}
+
+// place is where a mark lies.
+func (t *catchTask) place(m Mark) form.Point {
+	if m.R == nil {
+		p, _ := t.outermost(m.Z)
+		return p
+	}
+	return form.Point{R: *m.R, Z: m.Z}
+}
+
+// nearest is the stretch nearest to p, and how far it is.
+func nearest(list []stretch, p form.Point) (int, float64) {
+	at, best := -1, math.Inf(1)
+	for i := range list {
+		if d := list[i].distance(p); d < best {
+			at, best = i, d
+		}
+	}
+	return at, best
+}
+
+func (t *catchTask) mark(a *Answer) Result {
+	pics := pictures(t.part(), t.pull, t.list)
+	way := say("pull." + pullIDs[t.pull])
+	if none(a) {
+		if len(t.list) == 0 {
+			return result("catch", Right, "free", "pull", way)
+		}
+		r := result("catch", NotYet, "saidFree", "pull", way, "n", len(t.list))
+		r.Pictures = pics[:1]
+		return r
+	}
+	if len(t.list) == 0 {
+		r := result("catch", NotYet, "isFree", "pull", way)
+		r.Details = t.details(a, nil)
+		return r
+	}
+	hit := make([]bool, len(t.list))
+	details := t.details(a, hit)
+	hits, near, first := 0, 0, -1
+	for _, h := range hit {
+		if h {
+			hits++
+		}
+	}
+	for i, d := range details {
+		if d.Mark == Close {
+			near++
+		}
+		if d.Mark != Right && (first < 0 || d.Mark == NotYet && details[first].Mark == Close) {
+			first = i
+		}
+	}
+	wrong := 0
+	for _, d := range details {
+		if d.Mark == NotYet {
+			wrong++
+		}
+	}
+	var r Result
+	switch {
+	case wrong > 0:
+		d := details[first]
+		r = Result{Mark: NotYet, Code: d.Code, Words: d.Words}
+	case near > 0:
+		d := details[first]
+		r = Result{Mark: Close, Code: d.Code, Words: d.Words}
+	case hits < len(hit):
+		i := 0
+		for hit[i] {
+			i++
+		}
+		r = result("catch", Close, "missed", "n", len(hit)-hits, "of", len(hit), "pull", way)
+		r.Pictures = pics[i : i+1]
+	default:
+		r = result("catch", Right, "all", "n", len(hit), "pull", way)
+		r.Pictures = pics
+	}
+	r.Details = details
+	return r
+}
+
+// details marks every mark, and sets hit for the stretches that are marked.
+func (t *catchTask) details(a *Answer, hit []bool) []Detail {
+	var out []Detail
+	way := say("pull." + pullIDs[t.pull])
+	contour := t.m.Pts[t.from : t.end+1]
+	for i, m := range a.Marks {
+		p := t.place(m)
+		at, off := nearest(t.list, p)
+		d := Detail{Field: "marks", Index: i, Mark: NotYet}
+		switch {
+		case at >= 0 && off <= t.tol:
+			d.Mark, d.Code = Right, "onCatch"
+			hit[at] = true
+		case toLine(p, contour) > nearTol*t.tol:
+			d.Code = "offWall"
+		case at >= 0 && off <= nearTol*t.tol:
+			d.Mark, d.Code = Close, "slightlyOff"
+		case t.blocks(p):
+			d.Code = "blocker"
+		case t.elsewhere(p):
+			d.Code = "otherPull"
+		default:
+			d.Code = "freeWall"
+		}
+		depth, block := 0.0, 0.0
+		if at >= 0 {
+			depth, block = t.list[at].depth, t.list[at].block.Z
+		}
+		d.Words = say("catch."+d.Code, "n", i+1, "r", p.R, "z", p.Z, "pull", way, "off", off, "depth", two(depth), "block", block)
+		out = append(out, d)
+	}
+	return out
+}
+
+// blocks tells whether p is what stands in the way of a stretch.
+func (t *catchTask) blocks(p form.Point) bool {
+	for _, c := range t.list {
+		if c.block.Dist(p) <= nearTol*t.tol {
+			return true
+		}
+	}
+	return false
+}
+
+// elsewhere tells whether p catches for another pull.
+func (t *catchTask) elsewhere(p form.Point) bool {
+	for _, list := range t.other {
+		if _, d := nearest(list, p); d <= t.tol {
+			return true
+		}
+	}
+	return false
+}
+
+func (t *catchTask) part() string {
+	return [...]string{release.Down: "lower", release.Up: "upper", release.Out: "side"}[t.pull]
+}
+
+func (t *catchTask) hint(level int) Hint {
+	id := pullIDs[t.pull]
+	switch {
+	case level < 3:
+		return Hint{Words: say("catch.hint"+digit(level)+"."+id, "pull", say("pull."+id))}
+	case len(t.list) == 0:
+		return Hint{Words: say("catch.hint3none")}
+	}
+	c := t.list[0]
+	return Hint{Words: say("catch.hint3", "n", len(t.list), "z", c.block.Z, "r", c.block.R), Heights: []float64{micron(c.block.Z)}}
+}
+
+func (t *catchTask) solve() Solution {
+	id := pullIDs[t.pull]
+	s := Solution{Steps: []string{say("catch.step."+id, "pull", say("pull."+id))}}
+	if len(t.list) == 0 {
+		s.Answer.Choices = map[string]string{"marks": "none"}
+		s.Short = say("catch.shortNone")
+		s.Steps = append(s.Steps, say("catch.free", "pull", say("pull."+id)))
+		return s
+	}
+	for i := range t.list {
+		p := t.list[i].middle()
+		r := micron(p.R)
+		s.Answer.Marks = append(s.Answer.Marks, Mark{&r, micron(p.Z)})
+	}
+	s.Pictures = pictures(t.part(), t.pull, t.list)
+	for _, p := range s.Pictures {
+		s.Steps = append(s.Steps, p.Words)
+		if s.Short != "" {
+			s.Short += "; "
+		}
+		s.Short += say("catch.short", "from", p.ZFrom, "to", p.ZTo, "depth", two(p.Depth))
+	}
+	s.Slips = []string{say("catch.slip.blocker"), say("catch.slip.otherPull")}
+	return s
+}

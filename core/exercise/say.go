@@ -1,0 +1,45 @@
+package exercise
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+)
+
+// say is the words of a key of the table english, with {name} replaced by the
+// value that follows the name in args: texts and whole numbers as they are,
+// other numbers to one decimal.
+func say(key string, args ...any) string {
+	text, ok := english[key]
+	if !ok {
+		return key // a test lists every key that is asked for
+	}
+	pairs := make([]string, 0, len(args))
+	for i := 0; i+1 < len(args); i += 2 {
+		value := ""
+		switch v := args[i+1].(type) {
+		case string:
+			value = v
+		case float64:
+			value = one(v)
+		default:
+			value = fmt.Sprint(v)
+		}
+		pairs = append(pairs, "{"+args[i].(string)+"}", value)
+	}
+	return strings.NewReplacer(pairs...).Replace(text)
+}
+
+// one and two are a number to one or two decimals, with no minus before zero.
+func one(v float64) string { return fixed(v, 1) }
+func two(v float64) string { return fixed(v, 2) }
+
+func fixed(v float64, decimals int) string {
+	s := strconv.FormatFloat(v, 'f', decimals, 64)
+	if strings.Trim(s, "-0.") == "" {
+		s = strings.TrimPrefix(s, "-")
+	}
+	return s
+}
+
+func digit(n int) string { return strconv.Itoa(n) }
