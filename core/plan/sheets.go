@@ -181,11 +181,12 @@ func (p *Plan) paperScheme(s *Scheme) sheet.Scheme {
 			continue // one section stands for all side parts
 		}
 		told = told || part.Sector != nil
-		line := part.Outline
+		line, pot := part.Outline, part.Pot+1
 		if s.ID != p.Chosen {
 			line, _ = form.Thin(line, make([]bool, len(line)), 0.1)
+			pot = 0 // its picture is small: the profile as it is
 		}
-		out.Regions = append(out.Regions, sheet.Region{Letter: letter(part.Name), Side: part.Sector != nil, Outline: line})
+		out.Regions = append(out.Regions, sheet.Region{Letter: letter(part.Name), Side: part.Sector != nil, Outline: line, Pot: pot})
 	}
 	return out
 }
@@ -209,6 +210,17 @@ func (p *Plan) paperPrints() (out []sheet.Print) {
 func (p *Plan) paperMold() sheet.Mold {
 	md := p.work.mold
 	out := sheet.Mold{Opening: md.Opening, Spare: md.Spare, TrimZ: md.TrimZ, Radius: md.Block.R, ZBottom: md.Block.ZBottom, ZTop: md.Block.ZTop}
+	const steps = 720
+	for i := range steps {
+		deg := 360.0 / steps * float64(i)
+		if md.Block.Facets > 0 {
+			out.Block = append(out.Block, md.Block.Reach(deg))
+		}
+		if !md.Section.Round {
+			g, _ := md.Section.At(deg * math.Pi / 180)
+			out.Pot = append(out.Pot, g)
+		}
+	}
 	for i := range md.Parts {
 		for _, n := range md.Parts[i].Natches {
 			if n.Socket {

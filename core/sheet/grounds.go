@@ -3,6 +3,8 @@ package sheet
 import (
 	"fmt"
 	"math"
+
+	"moldwright/core/form"
 )
 
 // The grounds of the report, on the pages after its summary: every scheme that
@@ -187,7 +189,7 @@ func (p *page) stripSection(box rect, in *Input, s *Scheme, gone map[string]bool
 func (p *page) stripPlan(box rect, in *Input, s *Scheme, gone map[string]bool, moving string) {
 	m := &in.Mold
 	step := 0.3 * m.Radius
-	k := math.Min(box.w(), box.h()) / (2 * (m.Radius + step))
+	k := math.Min(box.w(), box.h()) / (2 * (m.Radius*m.mostReach() + step))
 	v := view{point{(box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2}, k, k}
 	inner := 0.0
 	for _, part := range s.Parts {
@@ -211,22 +213,22 @@ func (p *page) stripPlan(box rect, in *Input, s *Scheme, gone map[string]bool, m
 			at.origin.x += k * step * part.Pull[0]
 			at.origin.y += k * step * part.Pull[1]
 		}
-		p.sector(at, part, inner, m.Radius, i%2 == 1, smallLook)
+		p.sector(at, part, m, inner, i%2 == 1, smallLook)
 		if part.Letter == moving {
 			p.pullArrow(v.at(0.4*m.Radius*part.Pull[0], 0.4*m.Radius*part.Pull[1]), part.Pull[0], part.Pull[1], 4)
 		}
 	}
-	p.stroke(arc(v, inner, 0, 360), smallLook.outline, 0)
+	p.stroke(arc(v, inner, m.Pot, 0, 360), smallLook.outline, 0)
 }
 
-// sector is a side part from above: the ring between two radii over its
+// sector is a side part from above: the ring between pot and block over its
 // azimuths, hatched and lettered.
-func (p *page) sector(v view, part Part, inner, outer float64, turned bool, l look) {
+func (p *page) sector(v view, part Part, m *Mold, inner float64, turned bool, l look) {
 	a, b := part.Sector[0], part.Sector[1]
-	ring := append(arc(v, outer, a, b), arc(v, inner, b, a)...)
+	ring := append(arc(v, m.Radius, m.Block, a, b), arc(v, inner, m.Pot, b, a)...)
 	p.hatch(ring, l.hatch, turned, grey)
 	p.stroke(append(ring, ring[0]), l.outline, 0)
-	mid, r := (a+b)/2*math.Pi/180, (inner+outer)/2
+	mid, r := (a+b)/2*math.Pi/180, (inner*around(m.Pot, (a+b)/2)+m.Radius)/2
 	c := v.at(r*math.Cos(mid), r*math.Sin(mid))
 	st := l.letter
 	w := p.doc.fonts.width(part.Letter, st)
@@ -234,14 +236,26 @@ func (p *page) sector(v view, part Part, inner, outer float64, turned bool, l lo
 	p.text(c.x, c.y-st.capHeight()/2, part.Letter, st, center)
 }
 
-// arc is a circle's arc about the view's origin, from one azimuth in degrees
-// to another, in chords of about 3 degrees.
-func arc(v view, r, from, to float64) []point {
-	n := max(2, int(math.Ceil(math.Abs(to-from)/3)))
-	out := make([]point, n+1)
-	for i := range out {
-		a := (from + (to-from)*float64(i)/float64(n)) * math.Pi / 180
-		out[i] = v.at(r*math.Cos(a), r*math.Sin(a))
+// arc is the piece from one azimuth in degrees to another of a shape about the
+// view's origin that stands r from it, times the shape's own value; of a
+// circle without one.
+func arc(v view, r float64, shape []float64, from, to float64) []point {
+	step := 3.0
+	if len(shape) > 0 {
+		step = 360 / float64(len(shape))
+	}
+	n := max(2, int(math.Ceil(math.Abs(to-from)/step)))
+	line := make([]form.Point, n+1)
+	for i := range line {
+		deg := from + (to-from)*float64(i)/float64(n)
+		sin, cos := math.Sincos(deg * math.Pi / 180)
+		d := r * around(shape, deg)
+		line[i] = form.Point{R: d * cos, Z: d * sin}
+	}
+	line = coarse(line, v.kx)
+	out := make([]point, len(line))
+	for i, q := range line {
+		out[i] = v.at(q.R, q.Z)
 	}
 	return out
 }

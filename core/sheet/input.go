@@ -130,6 +130,7 @@ type Region struct {
 	Letter  string
 	Side    bool
 	Outline []form.Point
+	Pot     int // so many points, from the first, are of the pot, the opening or the drain
 }
 
 // Mold is the closed mold of the chosen scheme beyond its parts.
@@ -141,6 +142,10 @@ type Mold struct {
 	Radius        float64 // of the block at its widest
 	ZBottom, ZTop float64
 	Natches       []Natch
+	// Block and Pot tell how far the block and the pot stand from the axis
+	// around it, at equal steps of azimuth from 0: of the block over Radius, of
+	// the pot over the radii of its profile. Empty where round.
+	Block, Pot []float64
 }
 
 // Natch is a dome; its socket in the neighbour is not told apart.
@@ -151,6 +156,26 @@ type Natch struct {
 	RadiusMM float64 // of its base
 	RiseMM   float64 // of the dome: up where positive, in a level seam
 	Level    bool    // in a level seam, else in an upright one
+}
+
+// mostReach is the greatest value of Block.
+func (m *Mold) mostReach() float64 {
+	most := 1.0
+	for _, v := range m.Block {
+		most = math.Max(most, v)
+	}
+	return most
+}
+
+// around is the value of a shape around the axis at an azimuth in degrees.
+func around(shape []float64, deg float64) float64 {
+	n := len(shape)
+	if n == 0 {
+		return 1
+	}
+	at := math.Mod(math.Mod(deg, 360)+360, 360) / 360 * float64(n)
+	i := int(at)
+	return shape[i%n] + (shape[(i+1)%n]-shape[i%n])*(at-float64(i))
 }
 
 // chosen is the scheme that was chosen, or nil.
@@ -171,6 +196,25 @@ func (s *Scheme) sides() (out []Part) {
 		}
 	}
 	return out
+}
+
+// axial are the letters of the parts that are pulled up, and down.
+func (s *Scheme) axial() (up, down string) {
+	add := func(list *string, letter string) {
+		if *list != "" {
+			*list += ", "
+		}
+		*list += letter
+	}
+	for _, p := range s.Parts {
+		switch {
+		case p.Pull[2] > 0.5:
+			add(&up, p.Letter)
+		case p.Pull[2] < -0.5:
+			add(&down, p.Letter)
+		}
+	}
+	return up, down
 }
 
 // shownSides are the side parts that a section shows at the right and at the

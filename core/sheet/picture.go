@@ -257,26 +257,27 @@ func (p *page) catches(v view, pot *silhouette, low float64, s *Scheme, right *m
 // pulls draws the arrows: up and down on the axis, sideways at mid height.
 func (p *page) pulls(v view, s *Scheme, z0, z1, low float64, leftCol, rightCol *margin, l look) {
 	st := l.text.heavy()
+	x := v.x(0) + 4
+	up, down := s.axial()
+	if up != "" {
+		y := v.y(z1) + 1.5
+		p.pullArrow(point{x, y}, 0, 1, l.arrow)
+		p.text(x+2, y+(l.arrow-st.capHeight())/2, up, st, left)
+	}
+	if down != "" {
+		y := v.y(z0) - 1.5
+		p.pullArrow(point{x, y}, 0, -1, l.arrow)
+		p.text(x+2, y-(l.arrow+st.capHeight())/2, down, st, left)
+	}
+	// In the section only two side parts are seen.
 	atRight, atLeft := s.shownSides()
 	for _, part := range s.Parts {
-		x := v.x(0) + 4
+		b := label{y: v.y((part.ZFrom+part.ZTo)/2 - low), text: part.Letter, st: st, pull: true, weight: math.Inf(1)}
 		switch {
-		case part.Pull[2] > 0.5:
-			y := v.y(z1) + 1.5
-			p.pullArrow(point{x, y}, 0, 1, l.arrow)
-			p.text(x+2, y+(l.arrow-st.capHeight())/2, part.Letter, st, left)
-		case part.Pull[2] < -0.5:
-			y := v.y(z0) - 1.5
-			p.pullArrow(point{x, y}, 0, -1, l.arrow)
-			p.text(x+2, y-(l.arrow+st.capHeight())/2, part.Letter, st, left)
-		default:
-			b := label{y: v.y((part.ZFrom+part.ZTo)/2 - low), text: part.Letter, st: st, pull: true, weight: math.Inf(1)}
-			switch part.Letter {
-			case atRight.Letter:
-				rightCol.add(b)
-			case atLeft.Letter:
-				leftCol.add(b)
-			}
+		case part.Side && part.Letter == atRight.Letter:
+			rightCol.add(b)
+		case part.Side && part.Letter == atLeft.Letter:
+			leftCol.add(b)
 		}
 	}
 }

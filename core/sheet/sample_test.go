@@ -124,10 +124,17 @@ func sidesInput(n int) Input {
 	r, top := in.Mold.Radius, in.Mold.ZTop
 	side := append(scaled(jar()[2:], wetScale), in.Mold.Opening[1:]...)
 	s.Regions = []Region{
-		{"L", false, []form.Point{{R: 0, Z: -30}, {R: r, Z: -30}, {R: r, Z: 0}, {R: 21 * wetScale, Z: 0}, {R: 20 * wetScale, Z: 3 * wetScale}, {R: 0, Z: 3 * wetScale}}},
-		{"A", true, append(side, form.Point{R: r, Z: top}, form.Point{R: r, Z: 0})},
+		{"L", false, []form.Point{{R: 0, Z: -30}, {R: r, Z: -30}, {R: r, Z: 0}, {R: 21 * wetScale, Z: 0}, {R: 20 * wetScale, Z: 3 * wetScale}, {R: 0, Z: 3 * wetScale}}, 0},
+		{"A", true, append(side, form.Point{R: r, Z: top}, form.Point{R: r, Z: 0}), len(side)},
 	}
 	in.Schemes = append(in.Schemes, s)
+	// A straight-sided block of 2n faces around an oval pot, 0.8 as deep as wide.
+	for i := range 720 {
+		face := math.Remainder(float64(i)/2, 180/float64(n)) * math.Pi / 180
+		sin, cos := math.Sincos(float64(i) / 360 * math.Pi)
+		in.Mold.Block = append(in.Mold.Block, 1/math.Cos(face))
+		in.Mold.Pot = append(in.Mold.Pot, 1/math.Hypot(cos, sin/0.8))
+	}
 	in.Order, in.Mold.Natches = []string{"L"}, nil
 	for _, p := range s.Parts[1:] {
 		in.Order = append(in.Order, p.Letter)
@@ -155,7 +162,7 @@ func sampleRegions(wet []form.Point) []Region {
 	lower = append(lower, form.Point{R: wall, Z: part}, form.Point{R: wall, Z: -30})
 	upper = append(upper, sampleMold().Opening[1:]...)
 	upper = append(upper, form.Point{R: wall, Z: top + 20}, form.Point{R: wall, Z: part})
-	return []Region{{"L", false, lower}, {"U", false, upper}}
+	return []Region{{"L", false, lower, 0}, {"U", false, upper, 0}}
 }
 
 type pt = form.Point

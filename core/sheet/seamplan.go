@@ -18,6 +18,16 @@ func (d *sectionDrawing) secTurn() float64 {
 	return 0
 }
 
+// planHalf is how far the block reaches across or up the plan, mm.
+func (d *sectionDrawing) planHalf() float64 {
+	m, half := &d.in.Mold, 1.0
+	for i, reach := range m.Block {
+		sin, cos := math.Sincos((360*float64(i)/float64(len(m.Block)) - d.secTurn()) * math.Pi / 180)
+		half = math.Max(half, reach*math.Max(math.Abs(sin), math.Abs(cos)))
+	}
+	return half * m.Radius
+}
+
 func (d *sectionDrawing) planView(p *page, v view) {
 	m := &d.in.Mold
 	z, what := m.ZTop, "From above"
@@ -37,7 +47,7 @@ func (d *sectionDrawing) planView(p *page, v view) {
 	}
 	sides := d.s.sides()
 	for _, q := range sides {
-		a, b := polar(inner, q.Sector[0]), polar(m.Radius, q.Sector[0])
+		a, b := polar(inner*around(m.Pot, q.Sector[0]), q.Sector[0]), polar(m.Radius*around(m.Block, q.Sector[0]), q.Sector[0])
 		p.line(a.x, a.y, b.x, b.y, outline)
 		d.planLetter(p, v, q, inner)
 	}
@@ -46,9 +56,9 @@ func (d *sectionDrawing) planView(p *page, v view) {
 		whole.Sector = [2]float64{0, 360}
 		d.planLetter(p, v, whole, inner)
 	}
-	p.stroke(arc(v, m.Radius, 0, 360), outline, 0)
+	p.stroke(turned(arc(v, m.Radius, m.Block, 0, 360), v.origin, -turn), outline, 0)
 	if inner > 0.05 {
-		p.stroke(arc(v, inner, 0, 360), outline, 0)
+		p.stroke(turned(arc(v, inner, m.Pot, 0, 360), v.origin, -turn), outline, 0)
 	}
 	for _, n := range m.Natches {
 		c := view{polar(n.At.R, n.Azimuth), v.kx, v.ky}
@@ -56,15 +66,25 @@ func (d *sectionDrawing) planView(p *page, v view) {
 		case !n.Level:
 			p.stroke(dome(c, n.Azimuth-turn, n.RadiusMM, -n.RiseMM), dashed, 0)
 		case math.Abs(n.At.Z-z) < 0.05:
-			p.stroke(arc(c, n.RadiusMM, 0, 360), thin, 0)
+			p.stroke(arc(c, n.RadiusMM, nil, 0, 360), thin, 0)
 		default:
-			p.stroke(arc(c, n.RadiusMM, 0, 360), dashed, 0)
+			p.stroke(arc(c, n.RadiusMM, nil, 0, 360), dashed, 0)
 		}
 	}
-	far := m.Radius + 3/v.kx
+	far := d.planHalf() + 3/v.kx
 	p.line(v.x(0), v.y(-far), v.x(0), v.y(far), axisLine)
 	d.plane(p, v, len(sides))
-	p.text(v.x(0), v.y(-m.Radius)-planSide+2, what, faint(sizeSmall), center)
+	p.text(v.x(0), v.y(-d.planHalf())-planSide+2, what, faint(sizeSmall), center)
+}
+
+// turned is a line turned by an angle in degrees about a point of the page.
+func turned(line []point, about point, deg float64) []point {
+	sin, cos := math.Sincos(deg * math.Pi / 180)
+	for i, q := range line {
+		x, y := q.x-about.x, q.y-about.y
+		line[i] = point{about.x + x*cos - y*sin, about.y + x*sin + y*cos}
+	}
+	return line
 }
 
 // planLetter sets a part's letter between pot and edge, where it is farthest

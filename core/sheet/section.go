@@ -50,6 +50,7 @@ type sectionDrawing struct {
 	sideL      float64 // room in mm for the dimensions
 	sideR      float64
 	silhouette silhouette
+	cut        [2]float64 // the pot's radius over its profile's, at the right and at the left
 }
 
 func sectionDocument(in Input, paper Paper) (*document, error) {
@@ -68,6 +69,10 @@ func sectionDocument(in Input, paper Paper) (*document, error) {
 	d.key = d.keys()
 	d.silhouette = newSilhouette(in.Wet)
 	d.columns()
+	d.cut = [2]float64{around(in.Mold.Pot, d.secTurn()), around(in.Mold.Pot, d.secTurn()+180)}
+	if atRight, atLeft := s.shownSides(); atRight.Side {
+		d.cut[1] = around(in.Mold.Pot, (atLeft.Sector[0]+atLeft.Sector[1])/2)
+	}
 	d.place(paper)
 	d.draw(doc)
 	return doc, nil
@@ -106,7 +111,7 @@ func (d *sectionDrawing) place(paper Paper) {
 	m := &d.in.Mold
 	for _, sc := range scales {
 		w, h := sc.k*2*m.Radius+d.sideL+d.sideR, sc.k*(m.ZTop-m.ZBottom)+secTop+secFoot
-		pw := sc.k*2*m.Radius + 2*planSide
+		pw := sc.k*2*d.planHalf() + 2*planSide
 		for _, plan := range [...]bool{true, false} {
 			for _, paper := range [...]Paper{paper, paper.across()} {
 				for _, turn := range [...]bool{false, true} {
@@ -134,7 +139,7 @@ func (d *sectionDrawing) draw(doc *document) {
 	area = d.setKey(p, area)
 	m := &d.in.Mold
 	h := d.k * (m.ZTop - m.ZBottom)
-	pw := d.k*2*m.Radius + 2*planSide
+	pw := d.k*2*d.planHalf() + 2*planSide
 	mid := (area.x0 + area.x1) / 2
 	v := view{point{mid + (d.sideL-d.sideR)/2, 0}, d.k, d.k}
 	free := area.h() - h - secTop - secFoot
@@ -193,6 +198,9 @@ func (d *sectionDrawing) section(p *page, v view) {
 			}
 			line := make([]point, len(g.Outline))
 			for k, q := range g.Outline {
+				if k < g.Pot {
+					q.R *= d.cut[i]
+				}
 				line[k] = v.at(sign*q.R, q.Z)
 			}
 			p.hatch(line, spacing, flip, black)
@@ -204,17 +212,17 @@ func (d *sectionDrawing) section(p *page, v view) {
 	}
 	// What is seen behind the plane: the mouth, the top and the seams on the
 	// wall of the cavity.
-	across := func(r, z float64) { p.line(v.x(-r), v.y(z), v.x(r), v.y(z), thin) }
+	edge := func(r, z float64) { p.line(v.x(-r*d.cut[1]), v.y(z), v.x(r*d.cut[0]), v.y(z), thin) }
 	for _, q := range m.Opening {
-		across(q.R, q.Z)
+		edge(q.R, q.Z)
 	}
 	for _, z := range d.s.PartingHeights {
-		across(d.silhouette.radiusAt(z), z)
+		edge(d.silhouette.radiusAt(z), z)
 	}
-	for _, sign := range [...]float64{1, -1} {
+	for side, sign := range [...]float64{1, -1} {
 		inner := make([]point, len(d.in.Inner))
 		for i, q := range d.in.Inner {
-			inner[i] = v.at(sign*q.R, q.Z)
+			inner[i] = v.at(sign*q.R*d.cut[side], q.Z)
 		}
 		p.stroke(inner, beforeLine, 0)
 	}
@@ -278,7 +286,7 @@ func (d *sectionDrawing) natches(p *page, v view, atRight, atLeft Part) {
 		if n.Level {
 			p.stroke(dome(c, 0, n.RadiusMM, n.RiseMM), dashed, 0)
 		} else {
-			p.stroke(arc(c, n.RadiusMM, 0, 360), dashed, 0)
+			p.stroke(arc(c, n.RadiusMM, nil, 0, 360), dashed, 0)
 		}
 	}
 }
@@ -307,17 +315,16 @@ func (d *sectionDrawing) pulls(p *page, v view, atRight, atLeft Part) {
 	if n := len(m.Opening); n > 0 {
 		open = m.Opening[n-1].R
 	}
-	for _, q := range d.s.Parts {
-		at := point{v.x(-(open + m.Radius) / 2), v.y(m.ZTop) + 2}
-		switch {
-		case q.Pull[2] > 0.5:
-			p.pullArrow(at, 0, 1, length)
-			p.text(at.x+2.5, at.y+2.4, q.Letter, st, left)
-		case q.Pull[2] < -0.5:
-			at.y = v.y(m.ZBottom) - 1.5
-			p.pullArrow(at, 0, -1, length)
-			p.text(at.x+2.5, at.y-2.4-st.capHeight(), q.Letter, st, left)
-		}
+	up, down := d.s.axial()
+	at := point{v.x(-(open + m.Radius) / 2), v.y(m.ZTop) + 2}
+	if up != "" {
+		p.pullArrow(at, 0, 1, length)
+		p.text(at.x+2.5, at.y+2.4, up, st, left)
+	}
+	if down != "" {
+		at.y = v.y(m.ZBottom) - 1.5
+		p.pullArrow(at, 0, -1, length)
+		p.text(at.x+2.5, at.y-2.4-st.capHeight(), down, st, left)
 	}
 	for i, q := range [...]Part{atRight, atLeft} {
 		if !q.Side {
@@ -367,32 +374,45 @@ func (d *sectionDrawing) dimensions(p *page, v view) {
 		between(0, pot.height)
 	}
 
-	// The opening at the top and the block at the bottom.
-	if n := len(m.Opening); n > 0 {
-		q := m.Opening[n-1]
-		y := v.y(m.ZTop) + 9
-		for _, s := range [...]float64{1, -1} {
-			p.line(v.x(s*q.R), v.y(q.Z)+1, v.x(s*q.R), y+2, thin)
-		}
-		p.dimAcross(v.x(-q.R), v.x(q.R), y, "Ø "+num(2*q.R, 1), st)
-		p.openingWord(v, m)
-	}
+	// The block at the bottom.
 	y := v.y(m.ZBottom) - 10
 	for _, s := range [...]float64{1, -1} {
 		p.line(v.x(s*m.Radius), v.y(m.ZBottom)-1, v.x(s*m.Radius), y-2, thin)
 	}
-	p.dimAcross(v.x(-m.Radius), v.x(m.Radius), y, "Ø "+num(2*m.Radius, 1), st)
+	p.dimAcross(v.x(-m.Radius), v.x(m.Radius), y, across(m.Radius, m.Block), st)
+	if d.cut[0] != d.cut[1] {
+		return // no figure holds for both sides
+	}
+	// The opening at the top.
+	if n := len(m.Opening); n > 0 {
+		q := m.Opening[n-1]
+		y := v.y(m.ZTop) + 9
+		for _, s := range [...]float64{1, -1} {
+			p.line(v.x(s*q.R*d.cut[0]), v.y(q.Z)+1, v.x(s*q.R*d.cut[0]), y+2, thin)
+		}
+		p.dimAcross(v.x(-q.R*d.cut[0]), v.x(q.R*d.cut[0]), y, across(q.R*d.cut[0], m.Pot), st)
+		p.openingWord(v, m)
+	}
 	// The pot's widest place, inside it, where there is room for the figure.
-	words := "Ø " + num(2*pot.maxR, 1)
-	if 2*v.kx*pot.maxR > 2*p.doc.fonts.width(words, st)+12 {
+	wide := pot.maxR * d.cut[0]
+	words := across(wide, m.Pot)
+	if 2*v.kx*wide > 2*p.doc.fonts.width(words, st)+12 {
 		z := pot.maxRZ
 		if z < 0.08*pot.height {
 			z = 0.08 * pot.height
 		}
 		if r := pot.radiusAt(z); math.Abs(r-pot.maxR) < 0.02*pot.maxR {
-			p.dimAcross(v.x(-pot.maxR), v.x(pot.maxR), v.y(z), words, st)
+			p.dimAcross(v.x(-wide), v.x(wide), v.y(z), words, st)
 		}
 	}
+}
+
+// across is the figure for a width of twice r: a diameter where it is round.
+func across(r float64, shape []float64) string {
+	if len(shape) == 0 {
+		return "Ø " + num(2*r, 1)
+	}
+	return num(2*r, 1)
 }
 
 // openingWord says what the opening is, inside it where the words have room.

@@ -111,6 +111,13 @@ func cases() []sheetCase {
 	bead := sampleInput()
 	bead.Name = longName
 	bead.scale(0.07)
+	core := sampleInput()
+	core.Name = "Cast solid"
+	core.Schemes[1].Parts = append(core.Schemes[1].Parts, Part{Letter: "K", Name: "core", Pull: [3]float64{0, 0, 1}, Verdict: "clear"})
+	core.Schemes[1].Regions = append(core.Schemes[1].Regions, Region{"K", false, []form.Point{{R: 0, Z: 20}, {R: 20, Z: 20}, {R: 20, Z: 157}, {R: 0, Z: 157}}, 0})
+	core.Order = append([]string{"K"}, core.Order...)
+	add("section-core", core, A4, nil)
+	add("report-core", core, A4, nil)
 	add("section-tiny", bead, A4, nil)
 	urn := sampleInput()
 	urn.Name = "花瓶"
