@@ -3,6 +3,7 @@
 // other one, with Cauchy weights so that a handle, a hand or a shadow on one
 // side counts little. Mirroring the whole outline, rim and foot included, finds
 // the lean of a round bowl too, where midpoints of rows say nothing.
+
 package trace
 
 import (

@@ -2,6 +2,7 @@
 // the crop, carried inward by a bilinearly blended patch (Coons 1967), which is
 // exact for backdrops that shade from side to side, from top to bottom, or
 // change at a level table edge. Limit: a pattern inside the backdrop.
+
 package trace
 
 import (

@@ -30,6 +30,16 @@ func bigPhoto(b testing.TB) (Request, []byte) {
 	return r, out
 }
 
+// TestBigPhoto holds the picture of the benchmarks to the truth too.
+func TestBigPhoto(t *testing.T) {
+	r, pix := bigPhoto(t)
+	res, err := Trace(r, pix)
+	if err != nil {
+		t.Fatal(err)
+	}
+	report(t, &shot{pot: 1, d: 1000, zc: 90}, res)
+}
+
 func BenchmarkTrace12MP(b *testing.B) {
 	r, pix := bigPhoto(b)
 	b.ReportAllocs()

@@ -10,6 +10,7 @@
 // plane's normal is m = (-D, Y, Z-zc) x (0, dY, dZ), so m_x = Y dZ - (Z-zc) dY
 // and m_y = D dZ. The contact point P = (D(1-s), sY, zc + s(Z-zc)) satisfies
 // P_x m_y = P_y m_x, hence s = D m_y / (D m_y + Y m_x).
+
 package trace
 
 import "math"

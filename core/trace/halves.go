@@ -4,6 +4,7 @@
 // of the half that is shorter, since what disturbs a side (a handle, a shadow)
 // makes it longer; where the two differ by more than their usual distance, the
 // shorter one stands alone.
+
 package trace
 
 import (

@@ -4,6 +4,7 @@
 // (after Amini, Weymouth and Jain 1990), so that a single stray edge does not
 // pull the outline away; the place along a normal is the
 // centre of gravity of the gradient's peak.
+
 package trace
 
 // follow is the boundary of the one piece in the mask, in plane coordinates,

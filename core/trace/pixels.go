@@ -1,6 +1,7 @@
 // The picture and its coarse twin. All the pixels are touched once at most, and
 // then sparsely: the outline is found on a picture of a few hundred pixels and
 // only its neighbourhood is looked at again in full.
+
 package trace
 
 import (

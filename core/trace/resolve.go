@@ -1,6 +1,7 @@
 // From pixels to mm. The scale, the camera and the profile hang together: the
 // known length holds for the true profile, the perspective for true lengths.
 // A few rounds settle them.
+
 package trace
 
 import (

@@ -6,6 +6,7 @@
 //
 // Limits: hatching, shading and lettering beside the drawing should be brushed
 // away or cropped off.
+
 package trace
 
 import (

@@ -1,6 +1,7 @@
 // The shapes in an SVG file, each brought to mm: transforms of all ancestors,
 // viewBox and physical size (W3C SVG 2, chapters 8 and 9; absolute units of
 // CSS Values 3: 1 in = 25.4 mm = 96 px = 72 pt = 6 pc, 1 Q = 0.25 mm).
+
 package trace
 
 import (

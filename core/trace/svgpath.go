@@ -1,6 +1,7 @@
 // Path data of SVG (W3C SVG 2, chapter 9): all commands, absolute and relative,
 // read into cubic pieces. Elliptical arcs follow the implementation notes of
 // SVG 2, appendix B.2, each quarter turn or less by one cubic.
+
 package trace
 
 import (

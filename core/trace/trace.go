@@ -1,3 +1,6 @@
+// The whole way from a request and its pixels to a result: outline, axis, halves,
+// scale and camera, contour, nodes, and how good they are.
+
 package trace
 
 import (
@@ -62,7 +65,6 @@ type drawn struct {
 	outline []pt
 	closed  bool
 	axis    *axis
-	notes   []Note
 }
 
 // findOutline dispatches on what the request holds.
@@ -74,7 +76,7 @@ func findOutline(r *Request, p *picture) (*drawn, *job.Fault) {
 		return sketched(r, p)
 	}
 	c := shrink(p, coarsePixels)
-	mask, notes, f := silhouette(p, c, r)
+	mask, f := silhouette(p, c, r)
 	if f != nil {
 		return nil, f
 	}
@@ -83,7 +85,7 @@ func findOutline(r *Request, p *picture) (*drawn, *job.Fault) {
 	for i := range o {
 		o[i] = pt{o[i].x*k + float64(p.x0), o[i].y*k + float64(p.y0)}
 	}
-	d := &drawn{outline: o, closed: true, notes: notes}
+	d := &drawn{outline: o, closed: true}
 	if r.Draft {
 		d.outline = resample(o, 2*k, true)
 		return d, nil
@@ -124,7 +126,7 @@ func places(o []pt) [][2]float64 {
 }
 
 func (d *drawn) draft() Result {
-	return Result{Outline: places(d.outline), Quality: Quality{NotSeen: []Gap{}, Warnings: noted(d.notes)},
+	return Result{Outline: places(d.outline), Quality: Quality{NotSeen: []Gap{}, Warnings: []Note{}},
 		Form: job.Form{Section: job.Section{Kind: job.SectionRound}}, Contour: [][2]float64{}}
 }
 
@@ -137,7 +139,7 @@ func noted(n []Note) []Note {
 
 // profile goes on from the outline to the nodes.
 func (d *drawn) profile(r *Request) (Result, *job.Fault) {
-	notes := d.notes
+	var notes []Note
 	var a axis
 	var h half
 	var residual float64 // between the two sides, pixels

@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"errors"
 	"math"
+	"slices"
 	"testing"
 
 	"moldwright/core/job"
@@ -162,6 +163,17 @@ func TestClutter(t *testing.T) {
 	if _, err := LiveWire(r, c.pix); err != nil {
 		t.Error(err)
 	}
+	// all around the pot, in either direction
+	around := append([][2]float64{}, side...)
+	for i := range side {
+		q := side[len(side)-1-i]
+		around = append(around, [2]float64{340 - q[0], q[1]})
+	}
+	r.Axis = nil
+	r.Wire = &Wire{Points: around, Closed: true}
+	drawnVase(t, c, r, 0.6)
+	slices.Reverse(around)
+	drawnVase(t, c, r, 0.6)
 }
 
 // nearLine tells whether a place is within half a width of the vase's drawn

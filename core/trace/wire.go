@@ -3,6 +3,7 @@
 // after Mortensen and Barrett 1995). Costs are small whole numbers, so that
 // the search runs on a ring of buckets (Dial 1969) and always gives the same
 // path.
+
 package trace
 
 import (
