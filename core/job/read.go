@@ -59,6 +59,7 @@ func explain(text []byte, err error) *Fault {
 		return Faultf("cutShort", "", "The text ends before the job does; the file seems to be cut short.").AtLine(lineAt(text, int64(len(text))))
 	}
 	w := walker{d: json.NewDecoder(bytes.NewReader(text)), text: text}
+	w.d.UseNumber()
 	if f := w.value(reflect.TypeFor[Job](), ""); f != nil {
 		return f
 	}
@@ -139,8 +140,12 @@ func (w *walker) value(t reflect.Type, path string) *Fault {
 		w.d.Token() // the closing bracket; More has seen it
 		return nil
 	case reflect.Float64, reflect.Int:
-		if _, ok := tok.(float64); !ok {
+		n, ok := tok.(json.Number)
+		if !ok {
 			return misfit()
+		}
+		if _, err := n.Float64(); err != nil {
+			return w.fault("badValue", path, "%s holds the number %s, which is beyond all bounds; check it.", name, clip(n.String()))
 		}
 	case reflect.String:
 		if _, ok := tok.(string); !ok {
@@ -195,8 +200,8 @@ func spoken(tok json.Token) string {
 		return "a list"
 	case string:
 		return fmt.Sprintf("the text %q", clip(v))
-	case float64:
-		return fmt.Sprintf("the number %g", v)
+	case json.Number:
+		return "the number " + clip(v.String())
 	case bool:
 		return fmt.Sprintf("%t", v)
 	}

@@ -86,7 +86,7 @@ func TestFaults(t *testing.T) {
 		"text in a node":           {"{\"form\":{\"outer\":[{\"r\":0,\"z\":0},\n{\"r\":\"a\",\"z\":1}]}}", "wrongType", "form.outer[1].r", 2, "a number"},
 		"list at the top":          {"[1]", "wrongType", "", 1, "an object"},
 		"fraction of a stave":      {"{\"form\":{" + outer + "},\"mold\":{\"staves\":1.5}}", "wrongType", "mold.staves", 1, "staves"},
-		"number past all bounds":   {"{\"form\":{\"outer\":[{\"r\":1e999,\"z\":0}]}}", "notJSON", "form.outer[0].r", 1, "1e999"},
+		"number past all bounds":   {"{\"form\":{\"outer\":[{\"r\":1e999,\"z\":0}]}}", "badValue", "form.outer[0].r", 1, "1e999"},
 		"NaN":                      {"{\"clay\":{\"wall\":NaN}}", "notJSON", "", 1, "not a job file"},
 		"NaN as a layer":           {"{\"rules\":{\n\"leastDraft\":NaN}}", "notJSON", "", 2, "not a job file"},
 		"no JSON":                  {"r z\n0 0\n", "notJSON", "", 1, "not a job file"},
