@@ -7,7 +7,7 @@ package sheet
 const (
 	gutter   = 6.0
 	between  = 5.2 // mm between sections
-	footRoom = 9.0 // kept for the line at the foot of each page
+	footRoom = 6.4 // kept for the line at the foot of each page
 )
 
 type flow struct {

@@ -111,7 +111,7 @@ func TestTextInOrder(t *testing.T) {
 	for name, order := range map[string][]string{
 		"report": {"Harbour jar", "Two parts, parted 68.6 mm above the foot. Clear.", "Wet 137.3 mm high, Ø 96.1 mm, rim Ø 64.1 mm. Fired 120.0 mm high", "Section", "68.6 mm",
 			"Why not fewer", "A lower part alone: the lower part catches by 16.0 mm", "Order of taking apart", "1 U upper part up", "2 L lower part down", "Parts", "clear",
-			"With as many parts, or one more", "A lower and an upper part 68.6 Chosen: clear", "Two side parts Each side part rubs on 12 %", "One more, with still more parts, was judged.",
+			"Also judged", "A lower and an upper part 68.6 Chosen: clear", "Two side parts Each side part rubs on 12 %", "One more, with still more parts, was judged.",
 			"Casting", "Casting time 18 min", "Printed kit", "176.1 × 176.1 × 98.6", "Larger than the printer's bed.", "Take care", "Plaster burns skin", "page 1 of 3",
 			"Taking apart, step by step", "1 Closed", "2 U upper part, up", "4 The cast is free", "Findings", "leather hard", "The schemes that were not chosen", "Catches. The lower part catches", "16.0 mm",
 			"Printed kit", "too large", "What was assumed", "ASTM C326", "Formula", "L² / k 1, published", "Sources", "1 the maker's own trial"},

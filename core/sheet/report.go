@@ -140,7 +140,7 @@ func (f *flow) overview(in *Input) {
 	f.y = top - h - f.gap
 }
 
-const whyGap = 0.8 // mm between one reason and the next
+const whyGap = 0.6 // mm between one reason and the next
 
 // whyNotFewer is a sentence for each scheme with fewer parts than the chosen.
 func (f *flow) whyNotFewer(in *Input, w float64) (why []string) {
@@ -263,7 +263,8 @@ func (f *flow) traps(in *Input) {
 }
 
 // schemes lists what else could be made: as many parts as the chosen scheme
-// has, or one more. Those with fewer stand under why not fewer.
+// has, or one more. Those with fewer stand under why not fewer, and all have
+// their pictures among the grounds.
 func (f *flow) schemes(in *Input) {
 	c := in.chosen()
 	if c == nil {
@@ -286,11 +287,11 @@ func (f *flow) schemes(in *Input) {
 	case more > 1:
 		t.rows[len(t.rows)-1].note = fmt.Sprintf("%d more, with still more parts, were judged.", more)
 	}
-	f.flowTable("With as many parts, or one more", t)
+	f.flowTable("Also judged", t)
 }
 
 func schemeTable() *table {
-	return &table{cols: []column{{"", 49, left, false}, {"Parted at, mm", 19, left, false}, {"", 120, left, false}}}
+	return &table{cols: []column{{"", 43, left, false}, {"Parted at, mm", 17, left, false}, {"", 129, left, false}}}
 }
 
 func (t *table) addScheme(in *Input, s *Scheme) {
@@ -409,7 +410,7 @@ func (f *flow) cautions(in *Input, st style) {
 	}
 }
 
-const cautionGap = 0.9
+const cautionGap = 0.8
 
 // balance splits a run of heights in two columns: the height of the taller,
 // and how many go first.
