@@ -30,11 +30,12 @@ const (
 
 type catchTask struct {
 	*look
-	pull  release.Pull
-	from  int // the contour asked about begins at this point
-	list  []stretch
-	other [2][]stretch // what catches for the two other pulls
-	tol   float64
+	pull   release.Pull
+	from   int // the contour asked about begins at this point
+	list   []stretch
+	others [2]release.Pull
+	other  [2][]stretch // what catches for the two other pulls
+	tol    float64
 }
 
 func newCatch(l *look, pull release.Pull) *catchTask {
@@ -46,7 +47,7 @@ func newCatch(l *look, pull release.Pull) *catchTask {
 	n := 0
 	for _, p := range release.Pulls {
 		if p != pull {
-			t.other[n] = l.caught(p, t.from, l.end)
+			t.others[n], t.other[n] = p, l.caught(p, t.from, l.end)
 			n++
 		}
 	}
@@ -262,8 +263,6 @@ func (t *catchTask) details(a *Answer, hit []bool) []Detail {
 			d.Mark, d.Code = Close, "slightlyOff"
 		case t.blocks(p):
 			d.Code = "blocker"
-		case t.elsewhere(p):
-			d.Code = "otherPull"
 		default:
 			d.Code = "freeWall"
 		}
@@ -274,23 +273,34 @@ func (t *catchTask) details(a *Answer, hit []bool) []Detail {
 		d.Words = say("catch."+d.Code, "n", i+1, "r", p.R, "z", p.Z, "pull", way, "off", off, "depth", two(depth), "block", block)
 		out = append(out, d)
 	}
+	t.misread(a, out)
 	return out
+}
+
+// misread tells where all marks are on the wall and off what catches, but catch
+// for one other pull: as if another arrow had been followed.
+func (t *catchTask) misread(a *Answer, out []Detail) {
+	for k, list := range t.other {
+		all := true
+		for i, m := range a.Marks {
+			_, d := nearest(list, t.place(m))
+			all = all && out[i].Code == "freeWall" && d <= t.tol
+		}
+		if !all {
+			continue
+		}
+		for i, m := range a.Marks {
+			out[i].Code = "otherPull"
+			out[i].Words = say("catch.otherPull", "n", i+1, "z", t.place(m).Z, "pull", say("pull."+pullIDs[t.pull]), "other", say("pull."+pullIDs[t.others[k]]))
+		}
+		return
+	}
 }
 
 // blocks tells whether p is what stands in the way of a stretch.
 func (t *catchTask) blocks(p form.Point) bool {
 	for _, c := range t.list {
 		if c.block.Dist(p) <= nearTol*t.tol {
-			return true
-		}
-	}
-	return false
-}
-
-// elsewhere tells whether p catches for another pull.
-func (t *catchTask) elsewhere(p form.Point) bool {
-	for _, list := range t.other {
-		if _, d := nearest(list, p); d <= t.tol {
 			return true
 		}
 	}

@@ -1,6 +1,7 @@
 package exercise
 
 import (
+	"slices"
 	"strings"
 
 	"moldwright/core/job"
@@ -87,12 +88,12 @@ func (s *Sheet) row(set *Set) Row {
 	changed := false
 	for i := range s.Answers {
 		a := &s.Answers[i]
-		before := a.Mark
+		before, marks := a.Mark, a.Marks
 		if err := a.remark(); err != nil {
 			a.Mark, a.Score, a.Marks = None, 0, nil
 			r.Notes = append(r.Notes, say("note.unmarked", "n", i+1, "why", err.Error()))
 		}
-		changed = changed || before != a.Mark
+		changed = changed || before != a.Mark || !slices.EqualFunc(marks, a.Marks, func(x, y Brief) bool { return x.Mark == y.Mark })
 		c := Cell{Label: a.Label, Mark: a.Mark, Tries: len(a.Tries), Hints: a.Hints}
 		if n := len(a.Marks); n > 0 {
 			c.Code = a.Marks[n-1].Code

@@ -183,7 +183,7 @@ func (t *countTask) fields() []Field {
 func (t *countTask) pose(q *Question) {
 	q.Job = t.job
 	q.Text = say("count.text")
-	q.Given = append(q.Given, say("given.rules", "draft", t.rules.LeastDraft, "share", t.rules.RubShare))
+	q.Given = append(q.Given, say("given.rules", "draft", plain(t.rules.LeastDraft), "share", plain(t.rules.RubShare)))
 	q.Answer = t.fields()
 	q.Tolerance = say("tolerance.count")
 	q.Drawing = t.drawing()
@@ -217,6 +217,8 @@ func (t *countTask) mark(a *Answer) Result {
 	best := &t.all[t.best]
 	whyRight := slices.Contains(t.right, why)
 	switch {
+	case n == t.count && whyRight && n == noneID:
+		return result("count", Right, "none", "why", say("reason."+why))
 	case n == t.count && whyRight:
 		return result("count", Right, "all", "name", best.Name(), "why", say("reason."+why))
 	case n == t.count:
@@ -224,7 +226,7 @@ func (t *countTask) mark(a *Answer) Result {
 		r.Pictures = t.evidence()
 		return r
 	case n == noneID:
-		return result("count", NotYet, "notStuck", "name", best.Name())
+		return result("count", NotYet, "notStuck", "n", best.Count, "name", best.Name())
 	case t.count == noneID:
 		r := result("count", NotYet, "stuck")
 		if p, ok := t.schemePicture(best); ok {
@@ -239,7 +241,7 @@ func (t *countTask) mark(a *Answer) Result {
 		if given == best.Count+1 && whyRight {
 			mark = Close
 		}
-		return result("count", mark, "tooMany", "name", best.Name())
+		return result("count", mark, "tooMany", "n", best.Count, "name", best.Name())
 	}
 	s := t.with(given)
 	if s.Verdict == parting.Rubs {

@@ -163,7 +163,7 @@ func Reasons(kind string) []string { return classes[kind] }
 // classes of answers, by kind, the right one first.
 var classes = map[string][]string{
 	"catch": {"all", "free", "saidFree", "isFree", "missed", "slightlyOff", "blocker", "otherPull", "freeWall", "offWall"},
-	"count": {"all", "wrongReason", "notStuck", "stuck", "tooMany", "tooFewCatches", "tooFewRubs"},
+	"count": {"all", "none", "wrongReason", "notStuck", "stuck", "tooMany", "tooFewCatches", "tooFewRubs"},
 	"where": {"within", "nearHigh", "nearLow", "tooHigh", "tooLow", "half", "radius", "offForm"},
 	"pull":  {"all", "sticks", "locked", "rubs", "saidNone", "roundOut"},
 	"draft": {"within", "near", "sign", "double", "middle", "complement", "slope", "wrongSide", "far"},

@@ -183,7 +183,7 @@ func (t *draftTask) pose(q *Question) {
 	}
 	q.Given = append(q.Given, say("given.wall", "r0", two(t.from.R), "z0", two(t.from.Z), "r1", two(t.to.R), "z1", two(t.to.Z)), say("given.sign"))
 	q.Answer = []Field{{ID: "value", Type: TypeNumber, Words: say("ask.draft"), Units: []string{"°"}}}
-	q.Tolerance = say("tolerance.draft", "deg", draftTol, "near", draftNear)
+	q.Tolerance = say("tolerance.draft", "deg", plain(draftTol), "near", plain(draftNear))
 	q.Drawing = t.drawing("point", "pull")
 	q.Drawing.Pull = arrow(t.pull)
 	q.Drawing.Points = []Spot{{"p", micron(p.R), micron(p.Z)}}

@@ -214,12 +214,10 @@ func (t *drainTask) solve() Solution {
 	slip, air := t.truth()
 	s := Solution{Answer: Answer{Choices: map[string]string{"slip": slip, "air": air}}}
 	s.Short = say("drain.short."+slip) + "; " + say("drain.short."+air+"Air")
-	s.Steps = []string{say("drain.step1"), t.tell("air", air, air).Words, say("drain.step2", "wall", t.job.Clay.Wall)}
-	if t.closed {
-		s.Steps = append(s.Steps, say("drain.closes", "z", t.closes(), "wall", t.job.Clay.Wall))
-	} else {
-		s.Steps = append(s.Steps, t.tell("slip", slip, slip).Words)
-	}
+	// what is told of the wrong choice is the reason for the right one
+	other := map[string]string{"drains": "holds", "escapes": "holds"}
+	s.Steps = []string{say("drain.step1"), t.tell("air", other[air], air).Words,
+		say("drain.step2", "wall", t.job.Clay.Wall), t.tell("slip", other[slip], slip).Words}
 	s.Slips = []string{say("drain.slip.bead"), say("drain.slip.waist")}
 	return s
 }

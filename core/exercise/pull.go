@@ -227,7 +227,7 @@ func (t *pullTask) pose(q *Question) {
 		q.Given = append(q.Given, words)
 		q.Drawing.Parts = append(q.Drawing.Parts, Region{p.id, words, points(t.outline(p))})
 	}
-	q.Given = append(q.Given, say("given.rules", "draft", t.rules.LeastDraft, "share", t.rules.RubShare))
+	q.Given = append(q.Given, say("given.rules", "draft", plain(t.rules.LeastDraft), "share", plain(t.rules.RubShare)))
 	q.Tolerance = say("tolerance.choices")
 }
 
@@ -315,7 +315,7 @@ func (t *pullTask) markPart(p *pullPart, id string) (Detail, []Picture) {
 			continue
 		}
 		if w.verdict == parting.Rubs {
-			return tell(Close, "rubs", "share", math.Round(w.share)), nil
+			return tell(Close, "rubs", "share", int(math.Round(w.share))), nil
 		}
 		var best stretch
 		for _, c := range w.caught {
@@ -370,7 +370,7 @@ func (t *pullTask) solve() Solution {
 			words := say("pull.stepClear", "part", t.name(p), "pull", say("pull."+pullIDs[w.pull]))
 			switch w.verdict {
 			case parting.Rubs:
-				words = say("pull.stepRubs", "part", t.name(p), "pull", say("pull."+pullIDs[w.pull]), "share", math.Round(w.share))
+				words = say("pull.stepRubs", "part", t.name(p), "pull", say("pull."+pullIDs[w.pull]), "share", int(math.Round(w.share)))
 			case parting.Catches:
 				for _, c := range w.caught {
 					if c.depth == w.depth {

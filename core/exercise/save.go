@@ -121,7 +121,7 @@ func makeSave(first, g *Gen, difficulty int) task {
 		return nil
 	}
 	t, ok := newSave(l, c.scheme)
-	if !ok || t.now.Depth < soundDepth || t.fewest == 0 || t.nearest.MaxChangeMM < 0.43 || t.nearest.MaxChangeMM > 0.12*t.maxR {
+	if !ok || t.now.Depth < soundDepth || t.fewest == 0 || !newCount(l, g).sound() || t.nearest.MaxChangeMM < 0.43 || t.nearest.MaxChangeMM > 0.12*t.maxR {
 		return nil
 	}
 	return t
@@ -161,7 +161,7 @@ func (t *saveTask) departs(j *job.Job) (float64, bool) {
 func (t *saveTask) pose(q *Question) {
 	q.Job = t.job
 	q.Text = say("save.text."+t.scheme, "name", t.now.Name())
-	q.Given = append(q.Given, say("given.rules", "draft", t.rules.LeastDraft, "share", t.rules.RubShare), say("given.limit", "mm", t.limit))
+	q.Given = append(q.Given, say("given.rules", "draft", plain(t.rules.LeastDraft), "share", plain(t.rules.RubShare)), say("given.limit", "mm", t.limit))
 	q.Answer = []Field{{ID: "job", Type: TypeJob, Words: say("ask.job")}}
 	q.Tolerance = say("tolerance.save", "mm", t.limit)
 	q.Drawing = t.drawing("handles")
@@ -198,7 +198,7 @@ func (t *saveTask) mark(a *Answer) Result {
 	d, _ := t.departs(l.job)
 	all := l.judge()
 	now := &all[parting.Index(all, t.scheme)]
-	args := []any{"d", two(d), "limit", t.limit, "name", now.Name(), "against", now.Against()}
+	args := []any{"n", now.Count, "d", two(d), "limit", t.limit, "name", now.Name(), "against", now.Against()}
 	tell := func(mark, code string) Result { return result("save", mark, code, args...) }
 	switch {
 	case d < unmoved:
@@ -251,6 +251,9 @@ func (t *saveTask) solve() Solution {
 		way := "save.out"
 		if c.By < 0 {
 			way = "save.in"
+		}
+		if c.ZTo-c.ZFrom < 0.1 {
+			way += "At"
 		}
 		s.Steps = append(s.Steps, say(way, "from", c.ZFrom, "to", c.ZTo, "at", c.AtZ, "mm", two(math.Abs(c.By))))
 	}

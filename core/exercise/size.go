@@ -129,7 +129,7 @@ func (t *sizeTask) units() []string {
 }
 
 func (t *sizeTask) args() []any {
-	return []any{"mm", t.length, "d", t.drying, "f", t.firing, "s", t.total, "b0", t.bar[0], "b1", t.bar[1], "b2", t.bar[2]}
+	return []any{"mm", plain(t.length), "d", plain(t.drying), "f", plain(t.firing), "s", plain(t.total), "b0", plain(t.bar[0]), "b1", plain(t.bar[1]), "b2", plain(t.bar[2])}
 }
 
 func (t *sizeTask) pose(q *Question) {
@@ -140,7 +140,7 @@ func (t *sizeTask) pose(q *Question) {
 	if t.percent {
 		unit = say("points")
 	}
-	q.Tolerance = say("tolerance.size", "tol", two(t.tol()), "near", two(sizeNear*t.tol()), "unit", unit)
+	q.Tolerance = say("tolerance.size", "tol", plain(t.tol()), "near", plain(sizeNear*t.tol()), "unit", unit)
 	q.Drawing = t.drawing()
 }
 

@@ -150,7 +150,7 @@ func (t *whereTask) pose(q *Question) {
 	q.Job = t.job
 	q.Text = say("where.text")
 	q.Answer = []Field{{ID: "value", Type: TypeNumber, Words: say("ask.height"), Units: lengthUnits}}
-	q.Tolerance = say("tolerance.height", "mm", t.tol, "near", t.close)
+	q.Tolerance = say("tolerance.height", "mm", plain(t.tol), "near", plain(t.close))
 	q.Drawing = t.drawing("handles")
 }
 
@@ -235,7 +235,7 @@ func (t *whereTask) hint(level int) Hint {
 		return Hint{Words: say("where.hint2")}
 	}
 	lo, hi := math.Max(0, t.middle()-0.12*t.height), math.Min(t.height, t.middle()+0.09*t.height)
-	return Hint{Words: say("where.hint3", "lo", math.Round(lo), "hi", math.Round(hi)), Heights: []float64{math.Round(lo), math.Round(hi)}}
+	return Hint{Words: say("where.hint3", "lo", plain(math.Round(lo)), "hi", plain(math.Round(hi))), Heights: []float64{math.Round(lo), math.Round(hi)}}
 }
 
 func (t *whereTask) solve() Solution {
