@@ -24,7 +24,7 @@ clean:
 
 $(DIST)/core.wasm: $(GO_FILES)
 	mkdir -p $(DIST)
-	GOOS=js GOARCH=wasm go build -trimpath -buildvcs=false -ldflags="-s -w" -o $@ ./wasm
+	GOOS=js GOARCH=wasm go build -trimpath -buildvcs=false -tags latex -ldflags="-s -w" -o $@ ./wasm
 
 $(DIST)/wasm_exec.js: go.mod
 	mkdir -p $(DIST)

@@ -42,6 +42,9 @@ func (j *Job) Check() Faults {
 	if j.Form.Inner != nil {
 		bad("form.inner", "An inner surface is given; only drain-cast forms can be planned, so leave form.inner null.")
 	}
+	if t := j.Form.Traced; t != nil {
+		number("form.traced.errorBand", t.ErrorBand, 0, 1000, "the error band of a trace in mm")
+	}
 	number("clay.dryingShrinkage", j.Clay.DryingShrinkage, 0, 30, "drying shrinkage in percent")
 	number("clay.firingShrinkage", j.Clay.FiringShrinkage, 0, 40, "firing shrinkage in percent")
 	number("clay.releaseShrinkage", j.Clay.ReleaseShrinkage, 0, 10, "shrinkage at release in percent")

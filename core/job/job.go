@@ -44,6 +44,29 @@ type Form struct {
 	Inner []Node `json:"inner"`
 	// Section is the cross-section across the axis.
 	Section Section `json:"section"`
+	// Traced is where a traced form came from and how good it is; nil for one
+	// that was typed or drawn.
+	Traced *Traced `json:"traced,omitempty"`
+}
+
+// Traced is what a picture told of a form, mm in the size of the form.
+type Traced struct {
+	// RMS and Max are how far the form lies from the contour that was seen;
+	// ErrorBand is half the width of the band that holds the true profile.
+	RMS       float64 `json:"rms"`
+	Max       float64 `json:"max"`
+	ErrorBand float64 `json:"errorBand"`
+	// NotSeen are the heights that the camera cannot have seen.
+	NotSeen []Gap `json:"notSeen"`
+	// Contour is the raw contour, r and z, foot to rim.
+	Contour [][2]float64 `json:"contour"`
+}
+
+// Gap is a stretch of heights in mm, and why nothing is known of it.
+type Gap struct {
+	ZFrom float64 `json:"zFrom"`
+	ZTo   float64 `json:"zTo"`
+	Why   string  `json:"why"`
 }
 
 // Node is one point of a profile, in mm. Corner is a sharp node; a node

@@ -12,6 +12,7 @@ import (
 
 	"moldwright/core/form"
 	"moldwright/core/job"
+	"moldwright/core/trace"
 )
 
 // Progress hears how far a long op has come, from 0 to 1, and with what.
@@ -19,18 +20,27 @@ type Progress func(fraction float64, words string)
 
 // op is one entry of the boundary: a request in JSON, and the reply to be
 // written as JSON.
-type op func(request []byte, say Progress) (reply any, blobs [][]byte, err error)
+type op func(request, blob []byte, say Progress) (reply any, blobs [][]byte, err error)
+
+// plain is an op that takes no bytes beside its request.
+func plain(f func(request []byte, say Progress) (any, [][]byte, error)) op {
+	return func(request, _ []byte, say Progress) (any, [][]byte, error) { return f(request, say) }
+}
 
 var ops = map[string]op{
-	"read":     read,
-	"plan":     makePlan,
-	"bars":     bars,
-	"figures":  figures,
-	"solids":   solids,
-	"nearest":  nearest,
-	"remedies": remedies,
-	"sheet":    sheets,
-	"exercise": exercises,
+	"read":     plain(read),
+	"plan":     plain(makePlan),
+	"bars":     plain(bars),
+	"figures":  plain(figures),
+	"solids":   plain(solids),
+	"nearest":  plain(nearest),
+	"remedies": plain(remedies),
+	"sheet":    plain(sheets),
+	"exercise": plain(exercises),
+	"paths":    plain(paths),
+	"drawn":    plain(drawn),
+	"trace":    traced,
+	"wire":     wire,
 }
 
 // Call answers one request at the boundary. It never panics: whatever goes
@@ -49,7 +59,7 @@ func Call(name string, request, blob []byte, say Progress) (reply []byte, blobs 
 	if say == nil {
 		say = func(float64, string) {}
 	}
-	out, blobs, err := f(request, say)
+	out, blobs, err := f(request, blob, say)
 	if err != nil {
 		var many job.Faults
 		var one *job.Fault
@@ -124,6 +134,12 @@ func read(request []byte, _ Progress) (any, [][]byte, error) {
 		Text   string `json:"text"`
 		Units  string `json:"units"`
 		Across string `json:"across"` // radius, as without it, or diameter
+		// Of a drawing: which path (the longest where left out), the axis's x in
+		// mm (found where left out), and whether a level line at the top closes
+		// the pot (open, closed or auto).
+		Path *int     `json:"path"`
+		Axis *float64 `json:"axis"`
+		Top  string   `json:"top"`
 	}
 	if err := decode(request, &q); err != nil {
 		return nil, nil, err
@@ -146,8 +162,20 @@ func read(request []byte, _ Progress) (any, [][]byte, error) {
 		d := job.Defaults()
 		j = &d
 		j.Form.Outer = nodes
+	case "svg":
+		o := trace.SVGOptions{Units: q.Units, Path: -1, AxisMM: q.Axis, Top: q.Top}
+		if q.Path != nil {
+			o.Path = *q.Path
+		}
+		nodes, err := trace.ReadSVG([]byte(q.Text), o)
+		if err != nil {
+			return nil, nil, err
+		}
+		d := job.Defaults()
+		j = &d
+		j.Form.Outer = nodes
 	default:
-		return nil, nil, job.Faultf("badValue", "kind", "kind is %q; it takes coordinates or job.", q.Kind)
+		return nil, nil, choice("kind", q.Kind, "coordinates", "svg", "job")
 	}
 	saved, err := j.Write()
 	if err != nil {
@@ -169,6 +197,14 @@ func planned(raw json.RawMessage) (*Plan, error) {
 }
 
 func makePlan(request []byte, _ Progress) (any, [][]byte, error) {
+	// The request of every drag: where it is nothing but a sound job it is read
+	// in one go.
+	if raw, ok := bytes.CutPrefix(request, []byte(`{"job":`)); ok && bytes.HasSuffix(raw, []byte("}")) {
+		if j, err := job.Read(raw[:len(raw)-1]); err == nil {
+			p, err := Make(j)
+			return p, nil, err
+		}
+	}
 	var q struct {
 		Job json.RawMessage `json:"job"`
 	}

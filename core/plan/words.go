@@ -61,6 +61,15 @@ func (p *Plan) cautions() []string {
 	if p.work.meridian.Turned {
 		out = append(out, "The form opens downward, so it is cast upside down: heights are measured from its top, which lies lowest in the mold.")
 	}
+	if t := p.work.job.Form.Traced; t != nil {
+		band := t.ErrorBand * p.Scale
+		if r := p.Robust.RadiusMM; r >= 0 && band >= r {
+			out = append(out, fmt.Sprintf("The form was traced to within %.2f mm; the verdict holds only while every radius is right to %.2f mm. Measure the pot where it is closest, and correct the nodes.", band, r))
+		}
+		for _, g := range t.NotSeen {
+			out = append(out, fmt.Sprintf("The camera cannot have seen the heights from %.1f to %.1f mm of the traced form (%s): check them on the pot.", g.ZFrom, g.ZTo, g.Why))
+		}
+	}
 	for _, t := range p.Traps {
 		out = append(out, fmt.Sprintf("No pull frees the space between %.1f and %.1f mm above the foot, %.2f mm deep (%.1f ml): change the form there, or fill it and carve it by hand.", t.ZFrom, t.ZTo, t.Depth, t.Volume))
 	}

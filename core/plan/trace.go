@@ -1,0 +1,69 @@
+package plan
+
+import (
+	"encoding/json"
+
+	"moldwright/core/job"
+	"moldwright/core/trace"
+)
+
+// traced is the op that turns a picture into a form. With draft it is the first
+// outline alone.
+func traced(request, blob []byte, _ Progress) (any, [][]byte, error) {
+	q, err := trace.ReadRequest(request)
+	if err != nil {
+		return nil, nil, err
+	}
+	r, err := trace.Trace(q, blob)
+	if err != nil {
+		return nil, nil, err
+	}
+	if len(r.Form.Outer) > 0 {
+		t := &job.Traced{RMS: r.Quality.RmsMM, Max: r.Quality.MaxMM, ErrorBand: r.Quality.ErrorBandMM, NotSeen: []job.Gap{}, Contour: r.Contour}
+		for _, g := range r.Quality.NotSeen {
+			t.NotSeen = append(t.NotSeen, job.Gap(g))
+		}
+		r.Form.Traced = t
+	}
+	return r, nil, nil
+}
+
+// wire is the path that snaps to edges through the points of a request, for the
+// page to show while they are set.
+func wire(request, blob []byte, _ Progress) (any, [][]byte, error) {
+	q, err := trace.ReadRequest(request)
+	if err != nil {
+		return nil, nil, err
+	}
+	path, err := trace.LiveWire(q, blob)
+	return map[string]any{"path": path}, nil, err
+}
+
+// paths lists the paths of an SVG drawing, to choose one to read.
+func paths(request []byte, _ Progress) (any, [][]byte, error) {
+	var q struct {
+		Text  string `json:"text"`
+		Units string `json:"units"`
+	}
+	if err := decode(request, &q); err != nil {
+		return nil, nil, err
+	}
+	list, err := trace.ListSVG([]byte(q.Text), q.Units)
+	return map[string]any{"paths": list}, nil, err
+}
+
+// drawn writes the form of a job as an SVG drawing at the size it is given in.
+func drawn(request []byte, _ Progress) (any, [][]byte, error) {
+	var q struct {
+		Job json.RawMessage `json:"job"`
+	}
+	if err := decode(request, &q); err != nil {
+		return nil, nil, err
+	}
+	j, err := jobOf(q.Job)
+	if err != nil {
+		return nil, nil, err
+	}
+	text, err := trace.WriteSVG(j.Form.Outer, j.Name)
+	return map[string]any{"name": fileName(j.Name, "profile") + ".svg"}, [][]byte{text}, err
+}
