@@ -289,8 +289,7 @@ func (t *draftTask) disagree() string {
 	return ""
 }
 
-// By hand: a bar is dried, then fired, by ten thousand small steps where there
-// is no closed formula to share.
+// A bar is dried, then fired, and the length in the mold is found by halving.
 func (t *sizeTask) disagree() string {
 	wet := 100.0
 	dry, fired := wet*(100-t.drying)/100, 0.0
