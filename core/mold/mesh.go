@@ -33,6 +33,10 @@ const natchSteps = 36
 // 0.02 mm of the curves they stand for.
 func NewSolids(md *Mold) *Solids { return newSolids(md, turnTol) }
 
+// NewCoarse makes meshes with chords up to 1 mm within their curves, for looking
+// at and for checks of many molds.
+func NewCoarse(md *Mold) *Solids { return newSolids(md, 1) }
+
 func newSolids(md *Mold, tol float64) *Solids {
 	// a multiple of 24 has an azimuth at every seam of 2, 3, 4 or 6 side parts
 	// and at every edge of their blocks, but for the edges of 8 faces
@@ -123,12 +127,38 @@ func (s *Solids) Part(p *Part) (*solid.Mesh, error) {
 // CastNatches lays a level face that a part's seam is poured upon: each of the
 // part's domes is a hollow in it, each of its sockets a dome.
 func CastNatches(b *solid.Builder, from, to solid.Loop, natches []Natch) {
+	level(b, from, to, turnedOut(natches))
+}
+
+// CloseCast closes the holes left open for natches in a face that a part's
+// seam is poured upon.
+func CloseCast(b *solid.Builder, holes []solid.Hole, natches []Natch) {
+	closeNatches(b, holes, turnedOut(natches))
+}
+
+func turnedOut(natches []Natch) []Natch {
 	list := make([]Natch, len(natches))
 	for i, n := range natches {
 		n.Socket = !n.Socket
 		list[i] = n
 	}
-	level(b, from, to, list)
+	return list
+}
+
+// UprightCircle is the base of a natch in an upright seam, in the coordinates
+// of a sector's end.
+func UprightCircle(n Natch) solid.Circle { return circle(n, [2]float64{n.At.R, n.At.Z}) }
+
+// LevelHole makes the base of a natch in a level face that looks up (way 1) or
+// down (way -1), to be left open in the face.
+func LevelHole(b *solid.Builder, n Natch, way float64) solid.Hole {
+	sin, cos := solid.SinCosDeg(n.Azimuth)
+	h := solid.Hole{Centre: solid.Vec{n.At.R * cos, n.At.R * sin, n.At.Z}, Normal: solid.Vec{0, 0, way}, RadiusMM: n.Radius}
+	for i := range natchSteps {
+		s, c := solid.SinCosDeg(way * 360 * float64(i) / natchSteps)
+		h.Loop = append(h.Loop, b.Vertex(solid.Vec{h.Centre[0] + n.Radius*c, h.Centre[1] + n.Radius*s, n.At.Z}))
+	}
+	return h
 }
 
 // level lays a level face with natches.

@@ -50,7 +50,7 @@ type Part struct {
 	Pot     int
 	Natches []Natch
 
-	plan, pot float64 // see Block.planShare and form.Section.MeanSquare
+	plan, pot float64 // see Block.PlanShare and form.Section.MeanSquare
 }
 
 // ChordTol is how far in mm the thinned contour may lie from the meridian. With
@@ -202,9 +202,9 @@ func (md *Mold) parts(j *job.Job, k1, k2 int) {
 		k1 = 0
 	}
 	last := len(wall) - 1
-	plan := b.planShare()
+	plan := b.PlanShare()
 	for i := range s.Parts {
-		p := Part{Part: &s.Parts[i], plan: plan, pot: md.sectionShare(s.Parts[i].Sector)}
+		p := Part{Part: &s.Parts[i], plan: plan, pot: md.SectionShare(s.Parts[i].Sector)}
 		from, to := 0, last
 		low, high := end{z: b.ZBottom, free: true}, end{z: b.ZTop, free: true}
 		switch {
@@ -237,8 +237,9 @@ func (md *Mold) parts(j *job.Job, k1, k2 int) {
 	}
 }
 
-// sectionShare is the mean square of the pot's section within a sector.
-func (md *Mold) sectionShare(sector *[2]float64) float64 {
+// SectionShare is the mean square of the pot's section within a sector, in
+// degrees, or of the whole turn.
+func (md *Mold) SectionShare(sector *[2]float64) float64 {
 	if sector == nil || md.Section.Round {
 		return md.Section.MeanSquare
 	}

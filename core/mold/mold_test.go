@@ -48,7 +48,7 @@ func TestPartsAreSoundAndFillTheBlock(t *testing.T) {
 				return
 			}
 			so := NewSolids(md)
-			exact := md.Block.planShare()
+			exact := md.Block.PlanShare()
 			circle, plan, _ := so.polygon()
 			if math.Abs(circle-1) > 1e-3 || math.Abs(plan*circle-exact) > 1e-3*exact {
 				t.Errorf("%s, %s: chords enclose %.5f of the circle, %.5f of the block where it is %.5f", name, md.Scheme.ID, circle, plan*circle, exact)

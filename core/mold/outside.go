@@ -30,10 +30,13 @@ type Block struct {
 	grooves bool
 }
 
+// EdgeMM is what is taken off the block's outer edges at foot and top, at 45
+// degrees; common practice, no source. A free face is scraped to it.
+const EdgeMM = 3.0
+
 // Measures of the outside, mm; common practice, no source. Straps are sold 20
 // and 25 wide.
 const (
-	chamfer     = 3.0
 	edgeCut     = 3.0 // taken off an upright edge, across
 	grooveWide  = 26.0
 	grooveDeep  = 2.0
@@ -116,8 +119,8 @@ func (b *Block) MostReach() float64 {
 	return most
 }
 
-// planShare is the area of the outside in plan over that of the circle in it.
-func (b *Block) planShare() float64 {
+// PlanShare is the area of the outside in plan over that of the circle in it.
+func (b *Block) PlanShare() float64 {
 	if b.Facets == 0 {
 		return 1
 	}
@@ -139,7 +142,7 @@ type end struct {
 
 // outside is the line up the outside of a part.
 func (b *Block) outside(low, high end, side bool) []form.Point {
-	c := math.Min(chamfer, (high.z-low.z)/4)
+	c := math.Min(EdgeMM, (high.z-low.z)/4)
 	lowR, highR := b.At(low.z), b.At(high.z)
 	var out []form.Point
 	if low.free {

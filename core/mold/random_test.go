@@ -113,10 +113,6 @@ func (s *Solids) sectorShare(p *Part, whole float64) float64 {
 	return sum / float64(span.To-span.From)
 }
 
-// coarse is a chord error in mm that keeps the meshes of the tests small; the
-// volumes are then compared with the integral over the polygon of the turns.
-const coarse = 1.0
-
 // polygon is the share of a circle's area that its chords enclose, and the
 // shares of the block and of the pot's section when cut into chords.
 func (s *Solids) polygon() (circle, plan, pot float64) {
@@ -183,7 +179,7 @@ func TestRandomJobs(t *testing.T) {
 		seen[sc.ID]++
 		md := Lay(j, base, sc)
 		md.PlaceNatches(j.Printer.Clearance)
-		so := newSolids(md, coarse)
+		so := NewCoarse(md)
 		meshes, err := soundParts(so)
 		if err != nil {
 			t.Errorf("seed %d, %s: %v", seed, sc.ID, err)
@@ -281,7 +277,7 @@ func (md *Mold) blockVolume(plan float64) float64 {
 		lo, hi := p.extent()
 		if lo < lowest {
 			lowest = lo
-			c := math.Min(chamfer, (hi-lo)/4)
+			c := math.Min(EdgeMM, (hi-lo)/4)
 			v -= ring(b.At(lo), b.At(lo+c), c) - ring(b.At(lo)-c, b.At(lo+c), c)
 		}
 		if p.Sector != nil && b.grooves && grooves == 0 {
@@ -293,7 +289,7 @@ func (md *Mold) blockVolume(plan float64) float64 {
 		lo, hi := p.extent()
 		if hi > highest && hi == b.ZTop {
 			highest = hi
-			c := math.Min(chamfer, (hi-lo)/4)
+			c := math.Min(EdgeMM, (hi-lo)/4)
 			v -= ring(b.At(hi), b.At(hi-c), c) - ring(b.At(hi)-c, b.At(hi-c), c)
 		}
 	}

@@ -1,8 +1,6 @@
 package plan
 
 import (
-	"archive/zip"
-	"bytes"
 	"encoding/json"
 	"fmt"
 	"strings"
@@ -87,9 +85,10 @@ func fileName(pot, piece string) string {
 
 func solids(request []byte, say Progress) (any, [][]byte, error) {
 	var q struct {
-		Job  json.RawMessage `json:"job"`
-		What string          `json:"what"`
-		As   string          `json:"as"`
+		Job   json.RawMessage `json:"job"`
+		What  string          `json:"what"`
+		As    string          `json:"as"`
+		Paper string          `json:"paper"` // of the sheets in a zip; A4 where it is left out
 	}
 	if err := decode(request, &q); err != nil {
 		return nil, nil, err
@@ -108,52 +107,34 @@ func solids(request []byte, say Progress) (any, [][]byte, error) {
 	if err != nil {
 		return nil, nil, err
 	}
+	if files == nil {
+		files = []File{}
+	}
 	var blobs [][]byte
 	switch q.As {
 	case "3mf":
-		pieces := make([]solid.Piece, len(files))
-		for i, f := range files {
-			pieces[i] = solid.Piece{Name: f.Name, Mesh: f.mesh}
-			files[i].Name += ".3mf"
-		}
-		data, err := solid.ThreeMF(p.work.job.Name, pieces)
+		data, err := p.threeMF(files)
 		if err != nil {
 			return nil, nil, err
 		}
 		blobs = [][]byte{data}
+		for i := range files {
+			files[i].Name += ".3mf"
+		}
+	case "zip":
+		data, err := p.bundle(files, q.Paper)
+		if err != nil {
+			return nil, nil, err
+		}
+		blobs = [][]byte{data}
+		for i := range files {
+			files[i].Name += ".stl"
+		}
 	default:
 		for i := range files {
 			blobs = append(blobs, solid.STL(files[i].mesh, files[i].Name))
 			files[i].Name += ".stl"
 		}
-		if q.As == "zip" {
-			data, err := pack(files, blobs)
-			if err != nil {
-				return nil, nil, err
-			}
-			blobs = [][]byte{data}
-		}
-	}
-	if files == nil {
-		files = []File{}
 	}
 	return map[string]any{"files": files}, blobs, nil
-}
-
-// pack is one zip of the files, without times, so that the same job gives the
-// same bytes.
-func pack(files []File, blobs [][]byte) ([]byte, error) {
-	var b bytes.Buffer
-	z := zip.NewWriter(&b)
-	for i, f := range files {
-		w, err := z.CreateHeader(&zip.FileHeader{Name: f.Name, Method: zip.Deflate})
-		if err == nil {
-			_, err = w.Write(blobs[i])
-		}
-		if err != nil {
-			return nil, err
-		}
-	}
-	err := z.Close()
-	return b.Bytes(), err
 }

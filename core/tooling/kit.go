@@ -1,219 +1,288 @@
-// Package tooling gives the printed pieces that plaster is poured against: for
-// a lower or upper part a positive of the pot on a plate at the height of the
-// seam, and the cottle that stands on the plate. A positive whose pot surface
-// lets go along the part's pull has no overhang when printed with that pull
-// upward, so it needs no supports.
 package tooling
 
 import (
 	"fmt"
 	"math"
+	"strconv"
 
-	"moldwright/core/form"
 	"moldwright/core/job"
 	"moldwright/core/mold"
+	"moldwright/core/parting"
 	"moldwright/core/solid"
 )
 
-// Piece is one printed piece.
-type Piece struct {
-	Name string `json:"name"`
-	Part string `json:"part"` // the plaster part it serves
-	Kind string `json:"kind"` // positive or stave
-	// Size is the extent in mm as it is printed, resting on z = 0.
-	Size    [3]float64 `json:"size"`
-	FitsBed bool       `json:"fitsBed"`
-	Volume  float64    `json:"volume"` // ml of solid material
-
-	md *mold.Mold
-	// section is the half-plane outline in the frame of the mold.
-	section []form.Point
-	pot     int // how many of the first edges of section are pot or opening
-	from    float64
-	to      float64 // azimuths in degrees, to - from = 360 for the full turn
-	source  *mold.Part
-}
-
-// Measures of the kit, mm; common practice, no source.
-const (
-	leastPlate = 5.0
-	plateFloor = 2.0 // left under a natch's hollow
-	plugAbove  = 5.0 // the opening's plug stands so far out of the plaster
-	freeboard  = 8.0 // the cottle stands so far above the plaster
-	leastStave = 3.0
-)
-
-// Kit lists the printed pieces of a mold of lower and upper parts. A mold with
-// side parts has none yet: its parts can be milled or cast from the plaster
-// meshes.
+// Kit lists the printed pieces of a mold, each measured and turned to fit the
+// bed. A piece that is larger than the bed is divided into the fewest pieces
+// that fit, where it can be; its Note says so, or what does not fit.
 func Kit(j *job.Job, md *mold.Mold) []Piece {
-	if md.Scheme.Sides > 0 {
-		return nil
-	}
 	var out []Piece
+	boards := false
 	for i := range md.Parts {
 		p := &md.Parts[i]
-		out = append(out, positive(j, md, p))
-		for k := range j.Mold.Staves {
-			out = append(out, stave(j, md, p, k))
-		}
-	}
-	for i := range out {
-		out[i].measure(j)
-	}
-	return out
-}
-
-// plateThickness leaves a floor under the hollows that form a part's domes.
-func plateThickness(p *mold.Part) float64 {
-	t := leastPlate
-	for _, n := range p.Natches {
-		if !n.Socket {
-			t = math.Max(t, solid.DomeHeight(n.Radius, n.HalfAngle)+plateFloor)
-		}
-	}
-	return t
-}
-
-func staveThickness(j *job.Job) float64 { return math.Max(j.Printer.Shell, leastStave) }
-
-// positive is the pot's surface that the part holds, standing on a plate in
-// the plane of the seam.
-func positive(j *job.Job, md *mold.Mold, p *mold.Part) Piece {
-	out := Piece{Name: p.Name + " positive", Part: p.Name, Kind: "positive", md: md, to: 360, source: p}
-	plate := md.Block.R + staveThickness(j) + leastStave
-	thick := plateThickness(p)
-	// the contour again runs from the axis outward and up
-	var wall []form.Point
-	for k := p.Pot; k >= 0; k-- {
-		wall = append(wall, p.Outline[k])
-	}
-	if p.Name == "lower" {
-		z := wall[len(wall)-1].Z
-		out.section = append(wall, form.Point{R: plate, Z: z}, form.Point{R: plate, Z: z + thick}, form.Point{R: 0, Z: z + thick})
-		out.pot = len(wall) - 1
-		return out
-	}
-	z := wall[0].Z
-	top := wall[len(wall)-1]
-	wall = append(wall, form.Point{R: top.R, Z: top.Z + plugAbove})
-	out.pot = len(wall) - 1
-	out.section = append(wall, form.Point{R: 0, Z: top.Z + plugAbove}, form.Point{R: 0, Z: z - thick}, form.Point{R: plate, Z: z - thick}, form.Point{R: plate, Z: z})
-	return out
-}
-
-// stave is one of the pieces of the wall around the plate. A cottle in one
-// piece follows the block's taper; staves are drawn off sideways.
-func stave(j *job.Job, md *mold.Mold, p *mold.Part, k int) Piece {
-	n := j.Mold.Staves
-	name := p.Name + " cottle stave " + fmt.Sprint(k+1)
-	if n == 1 {
-		name = p.Name + " cottle"
-	}
-	out := Piece{Name: name, Part: p.Name, Kind: "stave", md: md,
-		from: 360 / float64(n) * float64(k), to: 360 / float64(n) * float64(k+1)}
-	seam, far, r := p.Outline[0].Z, md.Block.ZBottom, md.Block.RBottom
-	if p.Name == "upper" {
-		seam, far, r = p.Outline[p.Pot].Z, md.Block.ZTop, md.Block.RTop
-	}
-	up := math.Copysign(1, far-seam)
-	r += (r - md.Block.R) / math.Abs(far-seam) * freeboard
-	end := far + up*freeboard
-	t := staveThickness(j)
-	a, b := form.Point{R: md.Block.R, Z: seam}, form.Point{R: r, Z: end}
-	out.section = []form.Point{a, {R: a.R + t, Z: a.Z}, {R: a.R + t, Z: b.Z}, b}
-	if up < 0 {
-		out.section = []form.Point{a, b, {R: a.R + t, Z: b.Z}, {R: a.R + t, Z: a.Z}}
-	}
-	return out
-}
-
-// measure fills in the piece's size, fit and volume without making its mesh.
-func (p *Piece) measure(j *job.Job) {
-	lo, hi, r := math.Inf(1), math.Inf(-1), 0.0
-	for _, q := range p.section {
-		lo, hi, r = math.Min(lo, q.Z), math.Max(hi, q.Z), math.Max(r, q.R)
-	}
-	turn := p.to - p.from
-	p.Volume = form.LoopVolume(p.section) * turn / 360 / 1000
-	x0, x1, y0, y1 := sectorBox(p.section, p.from, p.to)
-	p.Size = [3]float64{x1 - x0, y1 - y0, hi - lo}
-	p.FitsBed = fits(p.Size, j.Printer.Bed)
-}
-
-// sectorBox is the box in plan of a section swept from one azimuth to another.
-func sectorBox(section []form.Point, from, to float64) (x0, x1, y0, y1 float64) {
-	x0, x1, y0, y1 = math.Inf(1), math.Inf(-1), math.Inf(1), math.Inf(-1)
-	at := func(deg float64) {
-		sin, cos := solid.SinCosDeg(deg)
-		for _, q := range section {
-			x0, x1 = math.Min(x0, q.R*cos), math.Max(x1, q.R*cos)
-			y0, y1 = math.Min(y0, q.R*sin), math.Max(y1, q.R*sin)
-		}
-	}
-	at(from)
-	at(to)
-	for q := 0.0; q <= 360; q += 90 {
-		if from < q && q < to {
-			at(q)
-		}
-	}
-	return x0, x1, y0, y1
-}
-
-// fits tells whether a piece of the size can stand on the bed, turned about
-// the vertical by a right angle where that helps.
-func fits(size, bed [3]float64) bool {
-	const noise = 1e-6
-	flat := size[0] <= bed[0]+noise && size[1] <= bed[1]+noise || size[0] <= bed[1]+noise && size[1] <= bed[0]+noise
-	return flat && size[2] <= bed[2]+noise
-}
-
-// Mesh is the piece turned for printing, working face up and resting on z = 0,
-// and the rows of the turn and shift (mm) that take it back to the mold.
-func (p *Piece) Mesh(so *mold.Solids) (*solid.Mesh, [12]float64, error) {
-	m, err := p.standing(so)
-	if err != nil {
-		return nil, [12]float64{}, fmt.Errorf("%s: %w", p.Name, err)
-	}
-	lo, hi := m.Bounds()
-	m.Rest()
-	if p.Part != "lower" {
-		return m, [12]float64{1, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1, lo[2]}, nil
-	}
-	m.RotateX(180)
-	m.Rest()
-	return m, [12]float64{1, 0, 0, 0, 0, -1, 0, 0, 0, 0, -1, hi[2]}, nil
-}
-
-// standing is the piece where it stands around the plaster part.
-func (p *Piece) standing(so *mold.Solids) (*solid.Mesh, error) {
-	n := so.Turn.Steps()
-	span := solid.FullTurn(n)
-	if p.to-p.from < 360 {
-		at := func(deg float64) int { return int(math.Round(deg / 360 * float64(n))) }
-		span = solid.Span{Steps: n, From: at(p.from), To: at(p.to)}
-	}
-	b := solid.NewBuilder(so.Place, span)
-	rings := make([]solid.Loop, len(p.section))
-	for i, q := range p.section {
-		rings[i] = b.Ring(q.R, q.Z)
-	}
-	seam := p.pot // the edge of the section that lies in the seam
-	if p.Part == "upper" {
-		seam = len(p.section) - 1
-	}
-	for i := range rings {
-		from, to := rings[i], rings[(i+1)%len(rings)]
-		if p.source != nil && i == seam {
-			mold.CastNatches(b, from, to, p.source.Natches)
+		if p.Sector == nil {
+			out = append(out, capKit(j, md, p)...)
 			continue
 		}
-		b.Wall(from, to)
+		t := newTray(md, p)
+		if t == nil {
+			continue
+		}
+		out = append(out, trayKit(j, t, !boards)...)
+		boards = true
 	}
-	if !span.Whole() {
-		b.End(solid.Near, rings)
-		b.End(solid.Far, rings)
+	return out
+}
+
+// Missing names the side parts that have no tray: those whose pot surface
+// reaches past their ends, so that no flat board could close them.
+func Missing(md *mold.Mold) []string {
+	var out []string
+	for i := range md.Parts {
+		if p := &md.Parts[i]; p.Sector != nil && newTray(md, p) == nil {
+			out = append(out, p.Name)
+		}
 	}
-	return b.Done()
+	return out
+}
+
+// capKit is the kit of a lower or upper part.
+func capKit(j *job.Job, md *mold.Mold, p *mold.Part) []Piece {
+	t, up := positive(j, md, p)
+	base := Piece{Name: p.Name + " positive", Part: p.Name, Kind: "positive", up: up, Draft: p.MinDraft, Verdict: p.Verdict}
+	out := divided(j, base, t)
+	if j.Mold.Staves == 1 {
+		c := cottle(j, md, p)
+		piece := Piece{Name: p.Name + " cottle", Part: p.Name, Kind: "stave", up: up}
+		seam, far, _ := wallOf(md, p)
+		piece.Draft = math.Atan2(md.Block.At(seam)-md.Block.At(far), math.Abs(far-seam)) * 180 / math.Pi
+		piece.Verdict = parting.Clear
+		if piece.Draft < j.Rules.LeastDraft-1e-9 {
+			piece.Verdict = parting.Rubs
+			piece.Note = "In one piece it rubs on the plaster all over; ask for two staves, which are taken off sideways."
+		}
+		return append(out, divided(j, piece, c)...)
+	}
+	out = append(out, stavesFor(j, md, p, up)...)
+	if c := collar(j, md, p); collared(newStave(j, md, p, 0, staves(md, j.Mold.Staves)).top) {
+		piece := Piece{Name: p.Name + " collar", Part: p.Name, Kind: "collar", up: up, Draft: 90, Verdict: parting.Clear}
+		out = append(out, divided(j, piece, c)...)
+	}
+	return out
+}
+
+// stavesFor are the staves of a cottle: as many as asked, or the fewest more
+// that fit the bed.
+func stavesFor(j *job.Job, md *mold.Mold, p *mold.Part, up solid.Vec) []Piece {
+	asked := staves(md, j.Mold.Staves)
+	var out []Piece
+	most := 12
+	if md.Block.Facets > 0 {
+		most = md.Block.Facets
+	}
+	for n := asked; n <= most; n = staves(md, n+1) {
+		var list []Piece
+		fit := true
+		for k := range n {
+			s := newStave(j, md, p, k, n)
+			piece := Piece{Name: p.Name + " cottle stave " + strconv.Itoa(k+1), Part: p.Name, Kind: "stave", up: up, build: s.build}
+			piece.Draft, piece.Verdict = sideways(md, s.from, s.to, j.Rules)
+			if piece.Verdict != parting.Clear {
+				piece.Note = "It rubs as it is taken off sideways; ask for more staves."
+			}
+			plan, ml := s.points(up)
+			piece.measure(j, plan, s.top+grooveDepth, ml)
+			if n > asked {
+				piece.Note = fmt.Sprintf("The cottle is made in %d staves to fit the bed.", n)
+			}
+			piece.Overhang = 45
+			fit = fit && piece.FitsBed
+			list = append(list, piece)
+		}
+		if out == nil {
+			out = list
+		}
+		if fit {
+			return list
+		}
+		if !fit && list[0].Size[2] > j.Printer.Bed[2] {
+			break // more staves are no lower
+		}
+	}
+	return out
+}
+
+// sideways is the release survey of a stave taken off along its middle: the
+// least draft and the verdict by the rules of the plaster parts.
+func sideways(md *mold.Mold, from, to float64, rules job.Rules) (float64, parting.Verdict) {
+	mid := (from + to) / 2
+	least, all, rub := 90.0, 0.0, 0.0
+	for d := 0.25; d < to-from; d += 0.5 {
+		face := from + d
+		if f := float64(md.Block.Facets); f > 0 {
+			face = math.Round(face/(360/f)) * 360 / f
+		}
+		draft := 90 - math.Abs(face-mid)
+		r := md.Block.Reach(from + d)
+		all += r * r
+		if draft < rules.LeastDraft {
+			rub += r * r
+		}
+		least = math.Min(least, draft)
+	}
+	if 100*rub > rules.RubShare*all {
+		return least, parting.Rubs
+	}
+	return least, parting.Clear
+}
+
+// trayKit is the tray and boards of a side part. The side boards serve every
+// side part in turn, so they are made once.
+func trayKit(j *job.Job, t *tray, sides bool) []Piece {
+	sin, cos := solid.SinCosDeg(t.mid)
+	pull := solid.Vec{cos, sin, 0}
+	name := "part " + t.p.Name
+	piece := Piece{Name: name + " tray", Part: t.p.Name, Kind: "tray", up: pull, build: t.build,
+		Draft: math.Min(t.p.MinDraft, t.half), Verdict: t.p.Verdict, Overhang: math.Max(0, -t.p.MinDraft)}
+	most := 0.0
+	for _, q := range t.p.Outline[:t.p.Pot+1] {
+		most = math.Max(most, q.R)
+	}
+	foot, ground := t.side()
+	u, v := t.edge()
+	wide := math.Max(v, math.Max(foot[1], ground[1]))
+	// as printed, -z of the mold lies along x
+	box := [][2]float64{{-t.hi, -wide}, {-t.lo, -wide}, {-t.lo, wide}, {-t.hi, wide}}
+	piece.measure(j, box, math.Max(u, most*t.reachAlong())-t.floor(), t.volume())
+	out := []Piece{piece}
+	for _, end := range [2]struct {
+		what string
+		z, w float64
+	}{{"lower end board", t.lo, -1}, {"upper end board", t.hi, 1}} {
+		e := &endBoard{t, end.z, end.w, j}
+		board := Piece{Name: name + " " + end.what, Part: t.p.Name, Kind: "board", up: solid.Vec{0, 0, -end.w}, build: e.build, Draft: 90, Verdict: parting.Clear}
+		w, f, top := e.reach(), e.floor(), e.back()
+		corners := [][2]float64{{f, -w}, {top, -w}, {top, w}, {f, w}}
+		for i, c := range corners { // from the part's frame to the bed's
+			x, y := c[0]*cos-c[1]*sin, c[0]*sin+c[1]*cos
+			corners[i] = [2]float64{x, -end.w * y}
+		}
+		board.measure(j, corners, e.thick()+e.proud(), ((top-f)*2*w*e.thick()+e.ledgeVolume())/1000)
+		out = append(out, board)
+	}
+	if !sides {
+		return out
+	}
+	for k, w := range [2]float64{1, -1} {
+		s := &sideBoard{t, w}
+		du, dv := t.along()
+		in := t.at(dv, -w*du, 0) // towards the plaster
+		board := Piece{Name: "side board " + strconv.Itoa(k+1), Part: t.p.Name, Kind: "board", up: in, build: s.build, Draft: 90, Verdict: parting.Clear,
+			Note: "It serves each side part in turn."}
+		from, to := s.spanUV()
+		sec := s.section()
+		deep := boardWall
+		for _, q := range sec {
+			deep = math.Max(deep, boardWall-q[0])
+		}
+		l, h := to-from, t.hi-t.lo
+		board.measure(j, [][2]float64{{0, 0}, {h, 0}, {h, l}, {0, l}}, deep, math.Abs(loopArea(sec))*l/1000)
+		board.Overhang = 0
+		out = append(out, board)
+	}
+	return out
+}
+
+// reachAlong is how far along the pull the pot of radius 1 reaches.
+func (t *tray) reachAlong() float64 {
+	most := 0.0
+	for d := -t.half; d <= t.half; d++ {
+		_, cos := solid.SinCosDeg(d)
+		g, _ := t.md.Section.At((t.mid + d) * math.Pi / 180)
+		most = math.Max(most, g*cos)
+	}
+	return most
+}
+
+// divided is a turned piece, whole where it fits the bed, else in halves or
+// quarters keyed to one another by domes and their sockets.
+func divided(j *job.Job, p Piece, t *turned) []Piece {
+	one := func(t *turned, name string) Piece {
+		q := p
+		q.Name, q.build = name, t.build
+		lo, hi := t.extent()
+		box := [][2]float64{{lo[0], lo[1]}, {hi[0], lo[1]}, {hi[0], hi[1]}, {lo[0], hi[1]}}
+		if t.to-t.from < 360 {
+			box = t.points()
+		}
+		for i := range box {
+			if p.up[2] < 0 {
+				box[i][1] = -box[i][1]
+			}
+		}
+		q.measure(j, box, hi[2]-lo[2], t.volume())
+		q.Overhang = t.overhang(p.up[2] < 0)
+		return q
+	}
+	whole := one(t, p.Name)
+	if whole.FitsBed || whole.Size[2] > j.Printer.Bed[2] {
+		return []Piece{whole}
+	}
+	for n := 2; n <= 4; n += 2 {
+		from, ok := t.cut(n)
+		if !ok {
+			continue
+		}
+		var out []Piece
+		fit := true
+		for k := range n {
+			part := *t
+			part.from = from + 360/float64(n)*float64(k)
+			part.to = part.from + 360/float64(n)
+			part.keys = t.keyPlaces()
+			q := one(&part, fmt.Sprintf("%s, %d of %d", p.Name, k+1, n))
+			q.Note = fmt.Sprintf("It is made in %d pieces to fit the bed; glue them at their keys.", n)
+			fit = fit && q.FitsBed
+			out = append(out, q)
+		}
+		if fit {
+			return out
+		}
+	}
+	return []Piece{whole}
+}
+
+// cut finds an azimuth from which the piece can be cut into n sectors, clear of
+// its natches.
+func (t *turned) cut(n int) (float64, bool) {
+	for from := 0.0; from < 360/float64(n); from += 15 {
+		ok := true
+		for _, q := range t.natches {
+			half := math.Asin((q.Radius+2)/q.At.R) * 180 / math.Pi
+			for k := range n {
+				d := math.Abs(math.Mod(q.Azimuth-from-360/float64(n)*float64(k)+540, 360) - 180)
+				ok = ok && d > half
+			}
+		}
+		if ok {
+			return from, true
+		}
+	}
+	return 0, false
+}
+
+// keyPlaces are where a divided plate is keyed: inside the block's radius, half
+// way through its thickness. Other pieces have no keys.
+func (t *turned) keyPlaces() []solid.Circle {
+	if t.seam < 0 {
+		return nil
+	}
+	z := t.section[t.seam].Z
+	thick := 0.0 // to the plate's underside, with its sign
+	for _, q := range t.section {
+		if q.shape == asOutside && math.Abs(q.Z-z) > math.Abs(thick) {
+			thick = q.Z - z
+		}
+	}
+	r := math.Abs(thick)/2 - 1.5
+	return []solid.Circle{{At: [2]float64{t.md.Block.R - r - 6, z + thick/2}, RadiusMM: r, Steps: 24}}
 }

@@ -92,7 +92,8 @@ function checkMold(job) {
   if (scheme.verdict === "catches") assert.notEqual(met.length, 0, "a scheme that catches meets something");
   else assert.deepEqual(met, [], `a scheme that is said to be ${scheme.verdict} comes apart`);
 
-  // Prints: closed, on the bed, and each fits against its plaster.
+  // Prints: closed, on the bed, and each fits against its plaster; a
+  // collar holds the staves only.
   for (const f of of("print")) {
     const print = solidOf(f.bytes);
     assert.equal(print.decompose().length, 1, `${f.name} is one piece`);
@@ -100,7 +101,7 @@ function checkMold(job) {
     const there = solidOf(f.bytes, f.toMold), part = parts.get(f.part).solid;
     const v = shared(there, part);
     assert.ok(v < NOISE, `${f.name} and part ${f.part} share ${v} mm3`);
-    assert.ok(there.minGap(part, 1) < 0.01, `${f.name} touches part ${f.part}`);
+    if (!f.name.includes("-collar")) assert.ok(there.minGap(part, 1) < 0.01, `${f.name} touches part ${f.part}`);
   }
 
   assert.deepEqual(repairs(files.map((f, i) => [f.name, blobs[i]])), [], "admesh finds nothing to repair");

@@ -1,0 +1,154 @@
+package tooling
+
+import (
+	"fmt"
+	"math"
+	"testing"
+
+	"moldwright/core/form"
+	"moldwright/core/job"
+	"moldwright/core/mold"
+	"moldwright/core/parting"
+	"moldwright/core/release"
+	"moldwright/core/solid"
+)
+
+func c(r, z float64) job.Node { return job.Node{R: r, Z: z, Corner: true} }
+func s(r, z float64) job.Node { return job.Node{R: r, Z: z} }
+
+var pots = map[string][]job.Node{
+	"bowl":   {c(0, 4), c(20, 4), c(23, 0), c(30, 0), c(60, 70)},
+	"jar":    {s(0, 0), s(50, 50), s(0, 100)},
+	"waist":  {c(0, 5), c(30, 5), c(34, 0), c(40, 0), s(25, 60), c(45, 140)},
+	"wide":   {c(0, 0), c(60, 0), c(120, 60)},
+	"beaker": {c(0, 0), c(30, 0), c(40, 120)},
+}
+
+// each lays out every scheme of every pot under several settings.
+func each(t *testing.T, visit func(name string, j *job.Job, md *mold.Mold)) {
+	settings := map[string]func(*job.Job){
+		"plain":    func(*job.Job) {},
+		"cottle":   func(j *job.Job) { j.Mold.Staves = 1; j.Printer.Solid = true },
+		"straight": func(j *job.Job) { j.Plaster.Outside = job.OutsideStraight; j.Mold.Staves = 4 },
+		"three":    func(j *job.Job) { j.Mold.Staves = 3; j.Printer.Shell = 5; d := 12.0; j.Mold.DrainHole = &d },
+		"oval":     func(j *job.Job) { j.Form.Section = job.Section{Kind: job.SectionOval, Ratio: 0.7} },
+	}
+	for what, set := range settings {
+		for pot, nodes := range pots {
+			j := job.Defaults()
+			j.Form.Size = job.SizeMold
+			j.Form.Outer = nodes
+			set(&j)
+			m, err := form.Build(&j)
+			if err != nil {
+				t.Fatal(err)
+			}
+			_, maxR := m.Extent()
+			end := len(m.Pts) - 1
+			if m.Closed {
+				end = m.CutMouth(mold.MouthRadius(&j, maxR))
+			}
+			all := parting.Judge(release.New(m), end, parting.RulesOf(&j), parting.Wanted{})
+			base := mold.NewBase(m, end, all)
+			for i := range all {
+				if (len(what)+len(pot)+i)%4 != 1 {
+					continue // a quarter of them, all settings and schemes among them
+				}
+				md := mold.Lay(&j, base, &all[i])
+				md.PlaceNatches(j.Printer.Clearance)
+				visit(fmt.Sprintf("%s, %s, %s", pot, what, all[i].ID), &j, md)
+			}
+		}
+	}
+}
+
+// Every piece is sound, as large and as heavy as the plan says, rests on the
+// bed, overhangs by no more than it says, and touches its plaster part without
+// sharing space with it.
+func TestEveryPiece(t *testing.T) {
+	made := map[string]int{}
+	each(t, func(name string, j *job.Job, md *mold.Mold) {
+		so := mold.NewCoarse(md)
+		bodies := map[string]*solid.Body{}
+		for i := range md.Parts {
+			m, err := so.Part(&md.Parts[i])
+			if err != nil {
+				t.Fatalf("%s: %v", name, err)
+			}
+			bodies[md.Parts[i].Name] = solid.NewBody(m)
+		}
+		for _, p := range Kit(j, md) {
+			at := name + ", " + p.Name
+			made[p.Kind]++
+			m, toMold, err := p.Mesh(so)
+			if err != nil {
+				t.Errorf("%s: %v", at, err)
+				continue
+			}
+			r := solid.Check(m)
+			if !r.Sound() || r.Shells != 1 {
+				t.Errorf("%s: %v, %d shells", at, r.Err(), r.Shells)
+				continue
+			}
+			lo, _ := m.Bounds()
+			if math.Abs(lo[2]) > 1e-9 {
+				t.Errorf("%s does not rest on the bed: %g", at, lo[2])
+			}
+			size := m.Size()
+			for k := range 3 {
+				if math.Abs(size[k]-p.Size[k]) > 0.02*p.Size[k]+1 {
+					t.Errorf("%s: size %.2f, the plan says %.2f", at, size, p.Size)
+					break
+				}
+			}
+			within := 0.03
+			if p.Kind == "stave" && md.Block.Facets > 0 {
+				within = 0.1 // coarse chords cut the edges of straight-sided blocks
+			}
+			if got := m.Volume() / 1000; math.Abs(got-p.Volume) > within*p.Volume+0.5 {
+				t.Errorf("%s: volume %.2f ml, the plan says %.2f", at, got, p.Volume)
+			}
+			if got := steepest(m); got > p.Overhang+1 {
+				t.Errorf("%s: overhang of %.1f degrees, the plan says %.1f", at, got, p.Overhang)
+			}
+			there := m.Clone()
+			for i, v := range there.V {
+				for k := range 3 {
+					there.V[i][k] = toMold[4*k]*v[0] + toMold[4*k+1]*v[1] + toMold[4*k+2]*v[2] + toMold[4*k+3]
+				}
+			}
+			if hit, where := solid.Overlap(solid.NewBody(there), bodies[p.Part], 0.02); hit {
+				t.Errorf("%s shares space with part %s at %.2f", at, p.Part, where)
+			}
+		}
+	})
+	t.Log(made)
+	for _, k := range []string{"positive", "stave", "collar", "tray", "board"} {
+		if made[k] == 0 {
+			t.Errorf("no %s was made", k)
+		}
+	}
+}
+
+// steepest is the steepest overhang of a mesh as it stands on the bed, degrees,
+// by area: specks below 0.5 mm2, as under the marks of a pen, do not count.
+func steepest(m *solid.Mesh) float64 {
+	worst := 0.0
+	for _, f := range m.T {
+		a, b, c := m.V[f[0]], m.V[f[1]], m.V[f[2]]
+		if a[2] < 1e-6 && b[2] < 1e-6 && c[2] < 1e-6 {
+			continue
+		}
+		var u, v solid.Vec
+		for k := range 3 {
+			u[k], v[k] = b[k]-a[k], c[k]-a[k]
+		}
+		n := solid.Vec{u[1]*v[2] - u[2]*v[1], u[2]*v[0] - u[0]*v[2], u[0]*v[1] - u[1]*v[0]}
+		l := math.Sqrt(n[0]*n[0] + n[1]*n[1] + n[2]*n[2])
+		if l < 1 {
+			continue
+		}
+		worst = math.Max(worst, math.Asin(math.Max(0, -n[2]/l))*180/math.Pi)
+	}
+	return worst
+}

@@ -1,0 +1,93 @@
+package tooling
+
+import (
+	"fmt"
+	"math"
+
+	"moldwright/core/job"
+	"moldwright/core/solid"
+)
+
+// measure fills in size, fit and material from the piece's corners in plan as
+// printed, its height (mm) and its volume (ml). The piece is turned on the bed
+// by the least angle at which it fits.
+func (p *Piece) measure(j *job.Job, plan [][2]float64, high, ml float64) {
+	p.Volume, p.Mass = ml, ml*printDensity
+	p.Filament = ml / (math.Pi / 4 * filamentWide * filamentWide)
+	bed := j.Printer.Bed
+	for deg := 0; deg <= 90; deg++ {
+		w, d := box(plan, float64(deg))
+		const noise = 1e-6
+		fits := w <= bed[0]+noise && d <= bed[1]+noise && high <= bed[2]+noise
+		if deg == 0 || fits {
+			p.Size, p.FitsBed, p.turn = [3]float64{w, d, high}, fits, float64(deg)
+		}
+		if fits {
+			return
+		}
+	}
+	p.Note = fmt.Sprintf("It measures %.0f × %.0f × %.0f mm and fits the bed of %.0f × %.0f × %.0f mm neither turned nor divided; it needs a larger printer.",
+		p.Size[0], p.Size[1], p.Size[2], bed[0], bed[1], bed[2])
+}
+
+// box is the width and depth of a plan turned by degrees.
+func box(plan [][2]float64, deg float64) (w, d float64) {
+	sin, cos := solid.SinCosDeg(deg)
+	x0, x1, y0, y1 := math.Inf(1), math.Inf(-1), math.Inf(1), math.Inf(-1)
+	for _, q := range plan {
+		x, y := q[0]*cos-q[1]*sin, q[0]*sin+q[1]*cos
+		x0, x1, y0, y1 = math.Min(x0, x), math.Max(x1, x), math.Min(y0, y), math.Max(y1, y)
+	}
+	return x1 - x0, y1 - y0
+}
+
+// points are the stave's corners in plan as printed, and its volume in ml.
+func (s *stave) points(up solid.Vec) ([][2]float64, float64) {
+	const steps = 144
+	foot, _ := s.plan(steps, grooveRib)
+	full, tips := s.plan(steps, flangeHigh)
+	var bare [][2]float64
+	for i, q := range full {
+		if !tips[i] {
+			bare = append(bare, q)
+		}
+	}
+	rise := flangeHigh - grooveRib
+	low, high := loopArea(foot), loopArea(full)
+	v := low*grooveDepth + (low+high)/2*rise + high*(s.flangeEnd-rise) + loopArea(bare)*(s.top-s.flangeEnd)
+	if up[2] < 0 {
+		for i := range full {
+			full[i][1] = -full[i][1]
+		}
+	}
+	return full, v / 1000
+}
+
+// points are the corners of a sector in plan.
+func (t *turned) points() [][2]float64 {
+	var out [][2]float64
+	for d := t.from; d <= t.to+1e-9; d += 0.5 {
+		sin, cos := solid.SinCosDeg(d)
+		for _, q := range t.section {
+			f := q.R
+			switch q.shape {
+			case asOutside:
+				f *= t.md.Block.Reach(d)
+			case asPot:
+				g, _ := t.md.Section.At(d * math.Pi / 180)
+				f *= g
+			}
+			out = append(out, [2]float64{f * cos, f * sin})
+		}
+	}
+	return out
+}
+
+// ledgeVolume is that of an end board's ledges, mm3.
+func (e *endBoard) ledgeVolume() float64 {
+	v := 0.0
+	for _, l := range e.ledges() {
+		v += loopArea(l) * ledge
+	}
+	return v
+}

@@ -1,0 +1,256 @@
+// Package tooling gives the printed pieces that plaster is poured against. For
+// a lower or upper part: a positive of the pot on a plate in the plane of the
+// seam, a cottle that stands in the plate's groove, and a collar that holds it
+// together. For a side part: a tray that holds the pot's surface and both seam
+// faces, open at the back, with boards that close its ends and sides. A working
+// face that lets go along a pull has no overhang when printed with that pull
+// upward, so nothing needs supports.
+package tooling
+
+import (
+	"fmt"
+	"math"
+
+	"moldwright/core/form"
+	"moldwright/core/mold"
+	"moldwright/core/parting"
+	"moldwright/core/solid"
+)
+
+// Piece is one printed piece.
+type Piece struct {
+	Name string `json:"name"`
+	Part string `json:"part"` // the plaster part it serves
+	Kind string `json:"kind"` // positive, stave, collar, tray or board
+	// Size is the extent in mm as it is printed, resting on z = 0, turned to
+	// fit the bed.
+	Size    [3]float64 `json:"size"`
+	FitsBed bool       `json:"fitsBed"`
+	Note    string     `json:"note"` // what to know: why it is divided, or does not fit
+	// Volume is ml of material when printed full, Mass g and Filament m of it;
+	// a slicer's infill takes less.
+	Volume   float64 `json:"volume"`
+	Mass     float64 `json:"mass"`
+	Filament float64 `json:"filament"`
+	// Overhang is the steepest overhang in degrees from upright, as printed.
+	Overhang float64 `json:"overhang"`
+	// Draft is the least draft in degrees with which the piece and the plaster
+	// come apart, and Verdict what follows from it by the same rules as for
+	// the plaster parts. A piece that touches no plaster is clear.
+	Draft   float64         `json:"draft"`
+	Verdict parting.Verdict `json:"verdict"`
+
+	up    solid.Vec // of the mold, when printed
+	turn  float64   // degrees about the vertical, to fit the bed
+	build func(so *mold.Solids) (*solid.Mesh, error)
+}
+
+// Mesh is the piece turned for printing, resting on z = 0 about the axis, and
+// the rows of the turn and shift (mm) that take it back to where it stands in
+// the mold.
+func (p *Piece) Mesh(so *mold.Solids) (*solid.Mesh, [12]float64, error) {
+	m, err := p.build(so)
+	if err != nil {
+		return nil, [12]float64{}, fmt.Errorf("%s: %w", p.Name, err)
+	}
+	frame := &solid.Mesh{V: []solid.Vec{{}, {1, 0, 0}, {0, 1, 0}, {0, 0, 1}}}
+	for _, x := range [2]*solid.Mesh{m, frame} {
+		if p.up == (solid.Vec{0, 0, -1}) {
+			x.RotateX(180)
+		} else {
+			x.TurnUp(p.up)
+		}
+		x.RotateZ(p.turn)
+	}
+	lo, hi := m.Bounds()
+	shift := solid.Vec{-(lo[0] + hi[0]) / 2, -(lo[1] + hi[1]) / 2, -lo[2]}
+	m.Translate(shift)
+	frame.Translate(shift)
+	var back [12]float64
+	o := frame.V[0]
+	for row := range 3 {
+		e := frame.V[row+1]
+		at := 0.0
+		for k := range 3 {
+			back[4*row+k] = e[k] - o[k]
+			at -= (e[k] - o[k]) * o[k]
+		}
+		back[4*row+3] = at
+	}
+	return m, back, nil
+}
+
+// shape tells how a point of a section goes round the axis.
+type shape int
+
+const (
+	asPot     shape = iota // with the section of the pot
+	asOutside              // with the outside of the block
+	asCircle
+)
+
+// corner is a point of a turned piece's section, in the frame of the mold.
+type corner struct {
+	form.Point
+	shape shape
+}
+
+// turned is a piece turned about the axis, whole or over a sector.
+type turned struct {
+	md       *mold.Mold
+	section  []corner // counterclockwise, matter on the left
+	from, to float64  // degrees
+	seam     int      // the edge that lies in the seam, -1 for none
+	natches  []mold.Natch
+	rim      int // the level edge that carries the marks, -1 for none
+	marks    string
+	keys     []solid.Circle // in the end faces of a sector
+}
+
+func (t *turned) build(so *mold.Solids) (*solid.Mesh, error) {
+	n := so.Turn.Steps()
+	span := solid.FullTurn(n)
+	if t.to-t.from < 360 {
+		at := func(deg float64) int { return int(math.Round(deg / 360 * float64(n))) }
+		span = solid.Span{Steps: n, From: at(t.from), To: at(t.to)}
+	}
+	b := solid.NewBuilder(so.Place, span)
+	rings := make([]solid.Loop, len(t.section))
+	for i, q := range t.section {
+		switch {
+		case q.R == 0 || q.shape == asPot:
+			rings[i] = b.Ring(q.R, q.Z)
+		case q.shape == asOutside:
+			rings[i] = b.Row(func(k int) solid.Vec { return so.Outside(q.R, q.Z, k) })
+		default:
+			rings[i] = b.Row(func(k int) solid.Vec { return so.Turn.Round(q.R, q.Z, k) })
+		}
+	}
+	for i := range rings {
+		from, to := rings[i], rings[(i+1)%len(rings)]
+		switch {
+		case i == t.seam:
+			var here []mold.Natch
+			for _, n := range t.natches {
+				if span.Whole() || inside(n.Azimuth, t.from, t.to) {
+					here = append(here, n)
+				}
+			}
+			mold.CastNatches(b, from, to, here)
+		case i == t.rim && span.Whole():
+			a, c := t.section[i], t.section[(i+1)%len(rings)]
+			markRing(b, from, to, a.Point, c.Point, t.marks)
+		default:
+			b.Wall(from, to)
+		}
+	}
+	if !span.Whole() {
+		for _, side := range [2]solid.Side{solid.Near, solid.Far} {
+			for _, h := range b.End(side, rings, t.keys...) {
+				if side == solid.Near {
+					b.Dome(h, keyAngle)
+				} else {
+					b.Socket(h, keyAngle)
+				}
+			}
+		}
+	}
+	return b.Done()
+}
+
+// inside tells whether an azimuth lies between two others, degrees.
+func inside(az, from, to float64) bool {
+	d := math.Mod(az-from, 360)
+	if d < 0 {
+		d += 360
+	}
+	return d < to-from
+}
+
+// volume in ml of the section swept round, each edge with its own shape.
+func (t *turned) volume() float64 {
+	sector := &[2]float64{t.from, t.to}
+	if t.to-t.from >= 360 {
+		sector = nil
+	}
+	share := map[shape]float64{asPot: t.md.SectionShare(sector), asOutside: t.md.Block.PlanShare(), asCircle: 1}
+	v := 0.0
+	for i, a := range t.section {
+		c := t.section[(i+1)%len(t.section)]
+		of := a.shape
+		if a.R == 0 {
+			of = c.shape
+		}
+		v += share[of] * (a.R*a.R + a.R*c.R + c.R*c.R) * (c.Z - a.Z)
+	}
+	return v * math.Pi / 3 / 1000 * (t.to - t.from) / 360
+}
+
+// extent is the box in the frame of the mold.
+func (t *turned) extent() (lo, hi solid.Vec) {
+	lo, hi = solid.Vec{math.Inf(1), math.Inf(1), math.Inf(1)}, solid.Vec{math.Inf(-1), math.Inf(-1), math.Inf(-1)}
+	// degree by degree is near enough for a size; corners of facets lie on
+	// whole or half degrees
+	for _, q := range t.section {
+		if q.Z < lo[2] {
+			lo[2] = q.Z
+		}
+		if q.Z > hi[2] {
+			hi[2] = q.Z
+		}
+	}
+	most := map[shape]float64{}
+	for _, q := range t.section {
+		most[q.shape] = math.Max(most[q.shape], q.R)
+	}
+	least := map[shape]float64{asPot: math.Inf(1), asOutside: math.Inf(1), asCircle: math.Inf(1)}
+	for _, q := range t.section {
+		least[q.shape] = math.Min(least[q.shape], q.R)
+	}
+	for d := 0.0; d <= 2*(t.to-t.from); d++ {
+		deg := t.from + d/2
+		sin, cos := solid.SinCosDeg(deg)
+		for s, r := range most {
+			f := 1.0
+			switch s {
+			case asOutside:
+				f = t.md.Block.Reach(deg)
+			case asPot:
+				f, _ = t.md.Section.At(deg * math.Pi / 180)
+			}
+			for _, r := range [2]float64{r, least[s]} {
+				p := solid.Vec{f * r * cos, f * r * sin}
+				for k := range 2 {
+					lo[k], hi[k] = math.Min(lo[k], p[k]), math.Max(hi[k], p[k])
+				}
+			}
+		}
+	}
+	return lo, hi
+}
+
+// overhang is the steepest overhang in degrees when printed with z up, or down.
+func (t *turned) overhang(down bool) float64 {
+	way, low := 1.0, math.Inf(1)
+	if down {
+		way = -1
+	}
+	for _, q := range t.section {
+		low = math.Min(low, way*q.Z)
+	}
+	worst := 0.0
+	for i, a := range t.section {
+		c := t.section[(i+1)%len(t.section)]
+		if way*a.Z == low && way*c.Z == low || a == c {
+			continue // on the bed
+		}
+		dr := c.R - a.R
+		if a.shape == asOutside && c.shape == asOutside {
+			dr *= t.md.Block.MostReach() // edges lean more than faces
+		}
+		// matter on the left: the outward normal is to the right
+		nz := -dr / math.Hypot(dr, c.Z-a.Z) * way
+		worst = math.Max(worst, math.Asin(math.Max(0, math.Min(1, -nz)))*180/math.Pi)
+	}
+	return worst
+}

@@ -1,0 +1,216 @@
+package tooling
+
+// The positive of a lower or upper part: the pot's surface that the part holds,
+// standing on a plate in the plane of the seam, printed with the part's pull
+// upward. It is hollow from below where that leaves a wall all over and a roof
+// of at most 45 degrees.
+
+import (
+	"math"
+
+	"moldwright/core/form"
+	"moldwright/core/job"
+	"moldwright/core/mold"
+	"moldwright/core/solid"
+)
+
+// Measures of the kit, mm; common practice, no source, but where they say.
+const (
+	leastPlate   = 6.0
+	plateFloor   = 2.0 // left under a natch's hollow or the groove
+	grooveDepth  = 3.0
+	rimWidth     = 10.0 // of the plate outside the groove, room for marks
+	plugAbove    = 5.0  // the opening's plug stands so far out of the plaster
+	freeboard    = 8.0  // the cottle stands so far above the plaster
+	staveLeast   = 4.0  // 2 to 3 and ribs hold slurry in common practice; lap joints take two layers
+	footEdge     = 0.6  // taken off the edge on the bed, at 45 degrees, against elephant's foot
+	keyAngle     = 40.0 // degrees, of the domes that key divided pieces
+	leastHollow  = 8.0  // radius below which hollowing saves nothing
+	printDensity = 1.24 // g/ml of PLA; from memory, filament data sheets
+	filamentWide = 1.75 // mm
+)
+
+// linesOfWall is the least wall in lines of the nozzle: 0.8 mm with a nozzle
+// of 0.4, as printing guides have it (printparams.com, real-world fit).
+const linesOfWall = 2
+
+// shell is the wall of a hollow piece, mm.
+func shell(j *job.Job) float64 {
+	return math.Max(j.Printer.Shell, linesOfWall*j.Printer.Nozzle)
+}
+
+func staveThickness(j *job.Job) float64 { return math.Max(shell(j), staveLeast) }
+
+// plateRadius is that of the plate's edge, in the middle of a face.
+func plateRadius(j *job.Job, md *mold.Mold) float64 {
+	return md.Block.R + staveThickness(j) + j.Printer.Clearance + grooveRib + rimWidth
+}
+
+// plateThickness leaves a floor under the groove and under the hollows that
+// form a part's domes.
+func plateThickness(p *mold.Part) float64 {
+	t := math.Max(leastPlate, grooveDepth+plateFloor)
+	for _, n := range p.Natches {
+		if !n.Socket {
+			t = math.Max(t, solid.DomeHeight(n.Radius, n.HalfAngle)+plateFloor)
+		}
+	}
+	return t
+}
+
+// positive lays out the positive of a cap. Heights h run from the seam along
+// the pull: up for the upper part, down for the lower.
+func positive(j *job.Job, md *mold.Mold, p *mold.Part) (*turned, solid.Vec) {
+	way := 1.0
+	wall := append([]form.Point{}, p.Outline[:p.Pot+1]...) // from the seam along the pull
+	if p.Name == "upper" {
+		for i := range wall {
+			wall[i] = p.Outline[p.Pot-i]
+		}
+	} else {
+		way = -1
+	}
+	seam := wall[0].Z
+	for i := range wall {
+		wall[i].Z = way * (wall[i].Z - seam)
+	}
+	if end := wall[len(wall)-1]; end.R > 0 { // an opening: its plug stands out of the plaster
+		wall = append(wall, form.Point{R: end.R, Z: end.Z + plugAbove})
+	}
+	t := &turned{md: md, to: 360, rim: -1, natches: p.Natches}
+	add := func(s shape, pts ...form.Point) {
+		for _, q := range pts {
+			t.section = append(t.section, corner{q, s})
+		}
+	}
+	thick := plateThickness(p)
+	edge := plateRadius(j, md)
+	inner, outer := md.Block.R, md.Block.R+staveThickness(j)+j.Printer.Clearance+grooveRib
+	if j.Mold.Staves == 1 { // a cottle in one piece goes over the disc
+		inner -= j.Printer.Clearance
+	}
+	if roof := hollow(j, wall, thick); roof != nil && md.Section.Round {
+		add(asPot, roof...)
+	} else {
+		add(asPot, form.Point{R: 0, Z: -thick})
+	}
+	add(asOutside, form.Point{R: edge - footEdge/md.Block.MostReach(), Z: -thick}, form.Point{R: edge, Z: footEdge - thick}, form.Point{R: edge})
+	t.rim = len(t.section) - 1
+	add(asOutside, form.Point{R: outer}, form.Point{R: outer, Z: -grooveDepth}, form.Point{R: inner, Z: -grooveDepth}, form.Point{R: inner})
+	t.seam = len(t.section) - 1
+	add(asPot, wall...)
+	if wall[len(wall)-1].R > 0 {
+		add(asPot, form.Point{R: 0, Z: wall[len(wall)-1].Z})
+	}
+	t.marks = "Uo"
+	if way < 0 {
+		t.marks = "Lo"
+	}
+	t.place(way, seam)
+	return t, solid.Vec{0, 0, way}
+}
+
+// place moves a section from heights along the pull to the frame of the mold.
+func (t *turned) place(way, seam float64) {
+	for i := range t.section {
+		t.section[i].Z = seam + way*t.section[i].Z
+	}
+	if way > 0 {
+		return
+	}
+	n := len(t.section)
+	for i := range n / 2 {
+		t.section[i], t.section[n-1-i] = t.section[n-1-i], t.section[i]
+	}
+	flip := func(edge int) int {
+		if edge < 0 {
+			return edge
+		}
+		return (2*n - 2 - edge) % n
+	}
+	t.seam, t.rim = flip(t.seam), flip(t.rim)
+}
+
+// hollow is the roof of the hollow under a positive, from the axis down and out
+// to the bed: the widest that keeps the shell all over and is nowhere flatter
+// than 45 degrees. nil where it would save nothing.
+func hollow(j *job.Job, wall []form.Point, thick float64) []form.Point {
+	if j.Printer.Solid {
+		return nil
+	}
+	s := shell(j)
+	top := math.Inf(1) // of the hollow on the axis
+	for _, q := range wall {
+		if q.R < leastHollow {
+			top = math.Min(top, q.Z)
+		}
+	}
+	if last := wall[len(wall)-1]; last.R >= leastHollow {
+		top = math.Min(top, last.Z)
+	}
+	top -= s
+	if top < leastHollow {
+		return nil
+	}
+	// r at height h is at most (top - h), and at most the wall's, less the
+	// shell laid across a slope of 45 degrees, at every height above
+	const steps = 32
+	line := []form.Point{{R: 0, Z: top}}
+	most := 0.0
+	for k := 1; k <= steps; k++ {
+		h := top + (-thick-top)*float64(k)/steps
+		r := top - h
+		for i := 1; i < len(wall); i++ {
+			for _, q := range [3]form.Point{wall[i-1], wall[i-1].Lerp(wall[i], 0.5), wall[i]} {
+				if q.Z >= h-s*math.Sqrt2 {
+					r = math.Min(r, q.R-s*math.Sqrt2+math.Max(0, q.Z-h))
+				}
+			}
+		}
+		if r <= line[len(line)-1].R { // no narrower below: the way out stays open
+			r = line[len(line)-1].R
+		}
+		most = math.Max(most, r)
+		line = append(line, form.Point{R: r, Z: h})
+	}
+	for i := 1; i < len(line); i++ { // keep it only where the wall is kept
+		for k := 1; k < len(wall); k++ {
+			if clearance(wall[k-1], wall[k], line[i-1], line[i]) < s-1e-9 {
+				return nil
+			}
+		}
+	}
+	if most < leastHollow {
+		return nil
+	}
+	var out []form.Point
+	for i, q := range line {
+		if i > 0 && i+1 < len(line) && q.R == line[i-1].R && q.R == line[i+1].R {
+			continue
+		}
+		out = append(out, q)
+	}
+	return out
+}
+
+// clearance is the least distance of chord c-d from the ends of chord a-b, and
+// the other way round, mm.
+func clearance(a, b, c, d form.Point) float64 {
+	least := math.Inf(1)
+	for _, q := range [2]form.Point{a, b} {
+		least = math.Min(least, toChord(q, c, d))
+	}
+	for _, q := range [2]form.Point{c, d} {
+		least = math.Min(least, toChord(q, a, b))
+	}
+	return least
+}
+
+func toChord(p, a, b form.Point) float64 {
+	u, v := b.Sub(a), p.Sub(a)
+	t := 0.0
+	if l := u.R*u.R + u.Z*u.Z; l > 0 {
+		t = math.Max(0, math.Min(1, (u.R*v.R+u.Z*v.Z)/l))
+	}
+	return p.Dist(a.Lerp(b, t))
+}

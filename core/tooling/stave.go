@@ -1,0 +1,257 @@
+package tooling
+
+// The cottle around a positive: in one piece, drawn off along the pull, or in
+// staves that are taken away sideways. Staves stand in the plate's groove, meet
+// in lap joints, and have flanges beside the joints for clips; a collar or a
+// band holds their tops. Stave 1 laps over both its neighbours, the last lies
+// under both, so they come away in the order of their numbers.
+
+import (
+	"math"
+
+	"moldwright/core/form"
+	"moldwright/core/job"
+	"moldwright/core/mold"
+	"moldwright/core/solid"
+)
+
+// Measures of staves, mm; common practice, no source.
+const (
+	lapLong    = 6.0
+	flangeWide = 4.0
+	flangeHigh = 12.0
+	collarHigh = 12.0
+	collarWall = 4.0
+	grooveRib  = 0.8 // how far a flange stands out within the groove
+)
+
+// wall is the stretch along the pull that a cottle stands round: from the seam
+// plane to the free end, with the way of the pull.
+func wallOf(md *mold.Mold, p *mold.Part) (seam, far, way float64) {
+	if p.Name == "upper" {
+		return p.Outline[p.Pot].Z, md.Block.ZTop, 1
+	}
+	return p.Outline[0].Z, md.Block.ZBottom, -1
+}
+
+// cottle is the wall in one piece.
+func cottle(j *job.Job, md *mold.Mold, p *mold.Part) *turned {
+	seam, far, way := wallOf(md, p)
+	h := math.Abs(far - seam)
+	lean := (md.Block.At(seam) - md.Block.At(far)) / h
+	r := func(h float64) float64 { return md.Block.At(seam) - lean*h }
+	t := &turned{md: md, to: 360, seam: -1, rim: -1}
+	wide := staveThickness(j)
+	top := h + freeboard
+	for _, q := range [6]form.Point{{R: md.Block.R, Z: -grooveDepth}, {R: md.Block.R + wide - footEdge/md.Block.MostReach(), Z: -grooveDepth},
+		{R: md.Block.R + wide, Z: footEdge - grooveDepth}, {R: r(0) + wide - lean*top, Z: top}, {R: r(top), Z: top}, {R: r(0), Z: 0}} {
+		t.section = append(t.section, corner{q, asOutside})
+	}
+	t.place(way, seam)
+	return t
+}
+
+// staves is the number of staves for a block: as asked, or the next that meets
+// a block's edges evenly, since a stave of flat faces must part at an edge.
+func staves(md *mold.Mold, n int) int {
+	if n > 1 && md.Block.Facets > 0 {
+		for n < md.Block.Facets && md.Block.Facets%n != 0 {
+			n++
+		}
+	}
+	return n
+}
+
+// staveFrom is the azimuth in degrees at which the first stave begins: at an
+// edge of a straight-sided block.
+func staveFrom(md *mold.Mold) float64 {
+	if md.Block.Facets > 0 {
+		return 180 / float64(md.Block.Facets)
+	}
+	return 0
+}
+
+// stave is one of the staves, in heights along the pull from the seam.
+type stave struct {
+	md        *mold.Mold
+	from, to  float64 // degrees
+	seam, way float64
+	top       float64 // the height of its free end
+	flangeEnd float64 // where the flanges end: at the collar, or at the top
+	wide, gap float64
+	over      [2]bool // at start and end: laps over the neighbour
+}
+
+func newStave(j *job.Job, md *mold.Mold, p *mold.Part, k, n int) *stave {
+	seam, far, way := wallOf(md, p)
+	from := staveFrom(md) + 360/float64(n)*float64(k)
+	s := &stave{md: md, from: from, to: from + 360/float64(n), seam: seam, way: way, top: math.Abs(far-seam) + freeboard,
+		wide: staveThickness(j), gap: j.Printer.Clearance / 2}
+	s.over = [2]bool{k == 0, k+1 < n}
+	s.flangeEnd = s.top
+	if collared(s.top) {
+		s.flangeEnd -= collarHigh + 2
+	}
+	return s
+}
+
+// collared tells whether staves of a height have room for a collar above their
+// flanges.
+func collared(top float64) bool { return top >= collarHigh+2+flangeHigh+10 }
+
+// plan is the outline across the axis, counterclockwise, from the lap at the
+// start, of n steps to the turn, with flanges of a height; tips tells which
+// corners are their tips.
+func (s *stave) plan(n int, high float64) (loop [][2]float64, tips []bool) {
+	r := s.md.Block.R
+	deg := func(mm float64) float64 { return mm / r * 180 / math.Pi }
+	mid := r + s.wide/2
+	put := func(radius, az float64, tip bool) {
+		sin, cos := solid.SinCosDeg(az)
+		f := radius * s.md.Block.Reach(az)
+		if tip {
+			f += high
+		}
+		loop = append(loop, [2]float64{f * cos, f * sin})
+		tips = append(tips, tip)
+	}
+	arc := func(radius, a, c float64) { // steps of the table strictly between
+		step := 360 / float64(n)
+		if a < c {
+			for i := math.Floor(a/step+1e-9) + 1; i*step < c-1e-9; i++ {
+				put(radius, i*step, false)
+			}
+			return
+		}
+		for i := math.Ceil(a/step-1e-9) - 1; i*step > c+1e-9; i-- {
+			put(radius, i*step, false)
+		}
+	}
+	outer := r + s.wide
+	start, end := s.from, s.to
+	lap := deg(lapLong)
+	if s.over[0] {
+		start -= lap
+		put(mid+s.gap, start, false)
+	} else {
+		start += lap + deg(s.gap)
+		put(r, s.from, false)
+		put(mid-s.gap, s.from, false)
+		arc(mid-s.gap, s.from, start)
+		put(mid-s.gap, start, false)
+	}
+	if s.over[1] {
+		end += lap
+	} else {
+		end -= lap + deg(s.gap)
+	}
+	put(outer, start, false)
+	flange := func(a float64) float64 {
+		c := a + deg(flangeWide)
+		put(outer, a, false)
+		put(outer, a, true)
+		put(outer, c, true)
+		put(outer, c, false)
+		return c
+	}
+	one := start + deg(1)
+	two := end - deg(1+flangeWide)
+	arc(outer, start, one)
+	after := flange(one)
+	arc(outer, after, two)
+	after = flange(two)
+	arc(outer, after, end)
+	put(outer, end, false)
+	if s.over[1] {
+		put(mid+s.gap, end, false)
+		arc(mid+s.gap, end, s.to)
+		put(mid+s.gap, s.to, false)
+	} else {
+		put(mid-s.gap, end, false)
+		arc(mid-s.gap, end, s.to)
+		put(mid-s.gap, s.to, false)
+	}
+	put(r, s.to, false)
+	arc(r, s.to, s.from)
+	if s.over[0] {
+		put(r, s.from, false)
+		put(mid+s.gap, s.from, false)
+		arc(mid+s.gap, s.from, start)
+	}
+	return loop, tips
+}
+
+// build makes the stave: its flanges begin as a low rib in the plate's groove,
+// rise out of it at 45 degrees, and end below the collar.
+func (s *stave) build(so *mold.Solids) (*solid.Mesh, error) {
+	foot, tips := s.plan(so.Turn.Steps(), grooveRib)
+	full, _ := s.plan(so.Turn.Steps(), flangeHigh)
+	b := solid.NewBuilder(so.Turn.Round, solid.FullTurn(so.Turn.Steps()))
+	var below solid.Loop
+	level := func(plan [][2]float64, h float64) {
+		l := make(solid.Loop, len(plan))
+		for i, q := range plan {
+			l[i] = b.Vertex(solid.Vec{q[0], q[1], h})
+		}
+		side(b, below, l)
+		below = l
+	}
+	level(foot, -grooveDepth)
+	b.Face(solid.Vec{0, 0, -1}, reversed(below))
+	level(foot, 0)
+	level(full, flangeHigh-grooveRib)
+	level(full, s.flangeEnd)
+	if s.flangeEnd < s.top {
+		var bare solid.Loop
+		n := len(below)
+		for i, v := range below {
+			if !tips[i] {
+				bare = append(bare, v)
+			} else if tips[(i+1)%n] {
+				b.Face(solid.Vec{0, 0, 1}, solid.Loop{below[i-1], v, below[i+1], below[(i+2)%n]})
+			}
+		}
+		below = bare
+		plain := make([][2]float64, 0, len(bare))
+		for i, q := range full {
+			if !tips[i] {
+				plain = append(plain, q)
+			}
+		}
+		level(plain, s.top)
+	}
+	b.Face(solid.Vec{0, 0, 1}, below)
+	m, err := b.Done()
+	if err != nil {
+		return nil, err
+	}
+	if s.way < 0 {
+		m.Mirror(2)
+	}
+	m.Translate(solid.Vec{0, 0, s.seam})
+	return m, nil
+}
+
+// side lays the band between two closed loops, one above the other.
+func side(b *solid.Builder, low, high solid.Loop) {
+	for i := range low {
+		k := (i + 1) % len(low)
+		b.Triangle(low[i], low[k], high[k])
+		b.Triangle(low[i], high[k], high[i])
+	}
+}
+
+// collar holds the tops of the staves together: a ring that slips over them.
+func collar(j *job.Job, md *mold.Mold, p *mold.Part) *turned {
+	seam, far, way := wallOf(md, p)
+	t := &turned{md: md, to: 360, seam: -1, rim: -1}
+	r := md.Block.R + staveThickness(j) + j.Printer.Clearance
+	top := math.Abs(far-seam) + freeboard
+	low := top - collarHigh
+	for _, q := range [5]form.Point{{R: r, Z: low}, {R: r + collarWall - footEdge/md.Block.MostReach(), Z: low}, {R: r + collarWall, Z: low + footEdge},
+		{R: r + collarWall, Z: top}, {R: r, Z: top}} {
+		t.section = append(t.section, corner{q, asOutside})
+	}
+	t.place(way, seam)
+	return t
+}
