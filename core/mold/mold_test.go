@@ -90,3 +90,51 @@ func (n Natch) volume() float64 {
 	}
 	return v
 }
+
+// The mold closes one way only: turning a set of natches about the axis by any
+// part of a turn does not bring it onto itself, so no part fits in the place of
+// another and no cap fits turned.
+func TestClosesOneWayOnly(t *testing.T) {
+	for _, nodes := range pots {
+		laid(t, nodes, 2, func(_ *job.Job, md *Mold) {
+			type place struct{ az, z float64 }
+			level, upright := map[float64][]place{}, []place{}
+			for i := range md.Parts {
+				for _, n := range md.Parts[i].Natches {
+					switch {
+					case n.Socket:
+					case n.Seam == Above || n.Seam == Below:
+						level[n.At.Z] = append(level[n.At.Z], place{n.Azimuth, n.At.Z})
+					default:
+						upright = append(upright, place{n.Azimuth, n.At.Z})
+					}
+				}
+			}
+			onto := func(set []place, turn float64) bool {
+				for _, p := range set {
+					met := false
+					for _, q := range set {
+						d := math.Abs(math.Mod(p.az+turn-q.az+540, 360) - 180)
+						met = met || d < 1 && math.Abs(p.z-q.z) < 0.5
+					}
+					if !met {
+						return false
+					}
+				}
+				return true
+			}
+			for turn := 1.0; turn < 359.5; turn++ {
+				for z, set := range level {
+					if onto(set, turn) {
+						t.Errorf("%s: the cap on the seam at %.1f fits when turned by %g degrees", md.Scheme.ID, z, turn)
+						return
+					}
+				}
+				if len(upright) > 0 && onto(upright, turn) && len(level) == 0 {
+					t.Errorf("%s: side parts fit when turned by %g degrees: %v", md.Scheme.ID, turn, upright)
+					return
+				}
+			}
+		})
+	}
+}

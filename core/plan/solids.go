@@ -55,6 +55,9 @@ func (p *Plan) Meshes(what string, say Progress) ([]File, error) {
 	if what == "prints" || what == "all" {
 		for i := range p.Prints {
 			piece := &p.Prints[i]
+			if !piece.HasMesh() {
+				continue
+			}
 			say(float64(i)/float64(len(p.Prints)), piece.Name)
 			m, toMold, err := piece.Mesh(so)
 			if err != nil {

@@ -13,7 +13,8 @@ import (
 
 // Kit lists the printed pieces of a mold, each measured and turned to fit the
 // bed. A piece that is larger than the bed is divided into the fewest pieces
-// that fit, where it can be; its Note says so, or what does not fit.
+// that fit, where it can be; its Note says so, or what does not fit. A piece that
+// cannot be made at all has no mesh and a Note that says why.
 func Kit(j *job.Job, md *mold.Mold) []Piece {
 	var out []Piece
 	boards := false
@@ -25,22 +26,12 @@ func Kit(j *job.Job, md *mold.Mold) []Piece {
 		}
 		t := newTray(md, p)
 		if t == nil {
+			out = append(out, Piece{Name: "part " + p.Name + " tray", Part: p.Name, Kind: "tray", FitsBed: true, Verdict: p.Verdict,
+				Note: "There is no tray for this part: the pot reaches past the part's ends, so that no flat board could close it. Part the mold elsewhere."})
 			continue
 		}
 		out = append(out, trayKit(j, t, !boards)...)
 		boards = true
-	}
-	return out
-}
-
-// Missing names the side parts that have no tray: those whose pot surface
-// reaches past their ends, so that no flat board could close them.
-func Missing(md *mold.Mold) []string {
-	var out []string
-	for i := range md.Parts {
-		if p := &md.Parts[i]; p.Sector != nil && newTray(md, p) == nil {
-			out = append(out, p.Name)
-		}
 	}
 	return out
 }

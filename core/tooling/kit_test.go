@@ -79,6 +79,12 @@ func TestEveryPiece(t *testing.T) {
 		}
 		for _, p := range Kit(j, md) {
 			at := name + ", " + p.Name
+			if !p.HasMesh() {
+				if p.Note == "" {
+					t.Errorf("%s cannot be made and does not say why", at)
+				}
+				continue
+			}
 			made[p.Kind]++
 			m, toMold, err := p.Mesh(so)
 			if err != nil {
@@ -151,4 +157,62 @@ func steepest(m *solid.Mesh) float64 {
 		worst = math.Max(worst, math.Asin(math.Max(0, -n[2]/l))*180/math.Pi)
 	}
 	return worst
+}
+
+// The release survey finds a cottle that rubs and asks for staves: one piece
+// round a straight wall has no draft; the same wall in two staves is clear.
+func TestSurveyOfTheCottle(t *testing.T) {
+	found := 0
+	each(t, func(name string, j *job.Job, md *mold.Mold) {
+		if md.Scheme.Sides == 0 || !md.Scheme.Lower {
+			return
+		}
+		for _, n := range [2]int{1, 2} {
+			k := *j
+			k.Mold.Staves = n
+			for _, p := range Kit(&k, md) {
+				if p.Kind != "stave" || p.Part != "lower" {
+					continue
+				}
+				found++
+				if n == 1 && (p.Verdict != parting.Rubs || p.Draft != 0 || p.Note == "") {
+					t.Errorf("%s: a cottle of no draft is %s (%g degrees)", name, p.Verdict, p.Draft)
+				}
+				if n == 2 && p.Verdict != parting.Clear {
+					t.Errorf("%s: %s is %s (%g degrees)", name, p.Name, p.Verdict, p.Draft)
+				}
+			}
+		}
+	})
+	if found == 0 {
+		t.Error("no cottle was looked at")
+	}
+}
+
+// Pieces larger than the bed are divided into the fewest that fit, or say that
+// they do not.
+func TestFitToTheBed(t *testing.T) {
+	divided, refused := 0, 0
+	each(t, func(name string, j *job.Job, md *mold.Mold) {
+		for _, p := range Kit(j, md) {
+			if !p.HasMesh() {
+				continue
+			}
+			fits := p.Size[0] <= j.Printer.Bed[0]+1e-6 && p.Size[1] <= j.Printer.Bed[1]+1e-6 && p.Size[2] <= j.Printer.Bed[2]+1e-6
+			if fits != p.FitsBed {
+				t.Errorf("%s, %s: %.1f fits: %v", name, p.Name, p.Size, p.FitsBed)
+			}
+			if !p.FitsBed {
+				refused++
+				if p.Note == "" {
+					t.Errorf("%s, %s does not fit and says nothing", name, p.Name)
+				}
+			} else if p.Note != "" {
+				divided++
+			}
+		}
+	})
+	if divided == 0 || refused == 0 {
+		t.Errorf("%d divided and %d refused", divided, refused)
+	}
 }

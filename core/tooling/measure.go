@@ -10,21 +10,26 @@ import (
 
 // measure fills in size, fit and material from the piece's corners in plan as
 // printed, its height (mm) and its volume (ml). The piece is turned on the bed
-// by the least angle at which it fits.
+// so that it fits and takes the least room.
 func (p *Piece) measure(j *job.Job, plan [][2]float64, high, ml float64) {
 	p.Volume, p.Mass = ml, ml*printDensity
 	p.Filament = ml / (math.Pi / 4 * filamentWide * filamentWide)
 	bed := j.Printer.Bed
-	for deg := 0; deg <= 90; deg++ {
+	least := math.Inf(1)
+	for deg := 0; deg < 180; deg++ {
 		w, d := box(plan, float64(deg))
 		const noise = 1e-6
 		fits := w <= bed[0]+noise && d <= bed[1]+noise && high <= bed[2]+noise
-		if deg == 0 || fits {
+		if deg == 0 || fits && w*d < 0.99*least {
 			p.Size, p.FitsBed, p.turn = [3]float64{w, d, high}, fits, float64(deg)
+			least = math.Inf(1)
+			if fits {
+				least = w * d
+			}
 		}
-		if fits {
-			return
-		}
+	}
+	if p.FitsBed {
+		return
 	}
 	p.Note = fmt.Sprintf("It measures %.0f × %.0f × %.0f mm and fits the bed of %.0f × %.0f × %.0f mm neither turned nor divided; it needs a larger printer.",
 		p.Size[0], p.Size[1], p.Size[2], bed[0], bed[1], bed[2])

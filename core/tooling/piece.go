@@ -45,6 +45,9 @@ type Piece struct {
 	build func(so *mold.Solids) (*solid.Mesh, error)
 }
 
+// HasMesh tells whether the piece can be made.
+func (p *Piece) HasMesh() bool { return p.build != nil }
+
 // Mesh is the piece turned for printing, resting on z = 0 about the axis, and
 // the rows of the turn and shift (mm) that take it back to where it stands in
 // the mold.
