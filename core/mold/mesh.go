@@ -84,6 +84,8 @@ func (s *Solids) span(p *Part) solid.Span {
 // Part is the mesh of a plaster part where it stands in the closed mold.
 func (s *Solids) Part(p *Part) (*solid.Mesh, error) {
 	b := solid.NewBuilder(s.Place, s.span(p))
+	room := len(p.Outline) * (s.span(p).To - s.span(p).From + 1)
+	b.Grow(room, 2*room)
 	rings := make([]solid.Loop, len(p.Outline))
 	for i, q := range p.Outline {
 		if i > p.Pot && q.R > 0 {

@@ -67,6 +67,12 @@ func (b *Builder) Done() (*Mesh, error) {
 	return &b.mesh, nil
 }
 
+// Grow makes room for so many more vertices and triangles.
+func (b *Builder) Grow(vertices, triangles int) {
+	b.mesh.V = slices.Grow(b.mesh.V, vertices)
+	b.mesh.T = slices.Grow(b.mesh.T, triangles)
+}
+
 // Vertex adds one vertex.
 func (b *Builder) Vertex(p Vec) int32 {
 	b.mesh.V = append(b.mesh.V, p)

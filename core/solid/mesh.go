@@ -70,17 +70,18 @@ func (m *Mesh) Size() Vec {
 }
 
 // Volume is the signed volume in mm3, positive where triangles face outward:
-// the sum of the tetrahedra from one corner of the mesh (divergence theorem).
+// the sum of the prisms from its triangles down to one level (divergence theorem).
 // It is the volume of the solid for a closed mesh only.
 func (m *Mesh) Volume() float64 {
 	if len(m.V) == 0 {
 		return 0
 	}
-	o := m.V[0]
+	o := m.V[0][2]
 	sum := 0.0
 	for _, t := range m.T {
-		a, b, c := sub(m.V[t[0]], o), sub(m.V[t[1]], o), sub(m.V[t[2]], o)
-		sum += dot(a, cross(b, c))
+		a, b, c := &m.V[t[0]], &m.V[t[1]], &m.V[t[2]]
+		plan := float64((b[0]-a[0])*(c[1]-a[1])) - float64((b[1]-a[1])*(c[0]-a[0]))
+		sum += float64(plan * ((a[2] - o) + (b[2] - o) + (c[2] - o)))
 	}
 	return sum / 6
 }

@@ -118,6 +118,8 @@ func (t *turned) build(so *mold.Solids) (*solid.Mesh, error) {
 		span = solid.Span{Steps: n, From: at(t.from), To: at(t.to)}
 	}
 	b := solid.NewBuilder(so.Place, span)
+	n = len(t.section) * (span.To - span.From + 1)
+	b.Grow(n, 2*n)
 	rings := make([]solid.Loop, len(t.section))
 	for i, q := range t.section {
 		switch {

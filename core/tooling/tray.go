@@ -104,6 +104,8 @@ func (t *tray) build(so *mold.Solids) (*solid.Mesh, error) {
 	if line[0].Z > t.lo && line[0].R == 0 { // plaster under the foot: the tray reaches the axis
 		line = append([]form.Point{{R: 0, Z: t.lo}}, line...)
 	}
+	room := (len(line) + 1) * (at(t.p.Sector[1]) - at(t.p.Sector[0]) + 1)
+	b.Grow(room, 2*room)
 	for _, q := range line {
 		rings = append(rings, b.Ring(q.R, q.Z))
 	}
