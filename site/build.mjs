@@ -1,7 +1,8 @@
 // Makes dist/moldwright.html: the page with its script, style, fonts, worker and
-// core inside. The core must stand in dist/ already, with its wasm_exec.js.
+// core inside. The core must stand in dist/ already, with its wasm_exec.js. The
+// view in space is packed apart, and unpacked when it is first opened.
 // Nothing in the page is fetched, and its Content-Security-Policy says so: the
-// one script and the one style are named by their hashes.
+// scripts and the one style are named by their hashes.
 import { createHash } from "node:crypto";
 import { readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
@@ -31,13 +32,15 @@ const js = await bundle("main.tsx");
 const css = face(400, "MoldwrightSans-Regular.woff2") + face(700, "MoldwrightSans-Bold.woff2") + await bundle("style.css");
 const worker = read("../dist/wasm_exec.js").replaceAll("</script", "<\\/script") + "\n" + await bundle("worker.ts");
 const core = gzipSync(readFileSync(join(dist, "core.wasm")), { level: 9 }).toString("base64");
+const spaceJs = await bundle("space/scene.ts");
+const space = gzipSync(spaceJs, { level: 9 }).toString("base64");
 const icon = `data:image/svg+xml;base64,${base64("src/icon.svg")}`;
 const csp = [
-  "default-src 'none'", `script-src ${hash(js)} 'wasm-unsafe-eval'`, `style-src ${hash(css)}`, "font-src data:",
+  "default-src 'none'", `script-src ${hash(js)} ${hash(spaceJs)} 'wasm-unsafe-eval'`, `style-src ${hash(css)}`, "font-src data:",
   "img-src data: blob:", "worker-src blob:", "connect-src 'none'", "base-uri 'none'", "form-action 'none'",
 ].join("; ");
 
-const parts = { csp, icon, css, js, worker, core };
+const parts = { csp, icon, css, js, worker, space, core };
 const page = read("index.html").replace(/\{\{(\w+)\}\}/g, (_, k) => parts[k]);
 writeFileSync(join(dist, "moldwright.html"), page);
 console.log(`dist/moldwright.html ${(page.length / 1e6).toFixed(2)} MB`);

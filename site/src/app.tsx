@@ -6,6 +6,7 @@ import { read, save, take, toLink } from "./files";
 import { NumberField } from "./fields";
 import { Icon } from "./icons";
 import { addNode, nodeKind, removeNode, turnNode } from "./nodes";
+import { ApartBar } from "./panels/apart";
 import { CastingPanel } from "./panels/casting";
 import { FormPanel } from "./panels/form";
 import { PartsPanel } from "./panels/parts";
@@ -13,13 +14,15 @@ import { ReleasePanel } from "./panels/release";
 import { SheetsPanel } from "./panels/sheets";
 import { ToolingPanel } from "./panels/tooling";
 import { samples } from "./samples";
+import { SpaceView } from "./space/view";
 import { canonical } from "./storage";
-import { coreOf, edit, now, redo, say, set, settle, steps, type Tab, undo } from "./state";
+import { coreOf, edit, lookAt, now, redo, say, set, settle, steps, type Tab, undo } from "./state";
 import { chosen, NextStep, VerdictLine } from "./verdict";
 import { w } from "./words";
 
 export function App() {
-  const { plan } = now();
+  const { plan, look, tab } = now();
+  const opens = plan && (look.space ? look.what === "mold" : tab === "parts");
   return (
     <>
       <a class="skip" href="#panel">{w.skip}</a>
@@ -27,8 +30,10 @@ export function App() {
       <VerdictLine />
       <main>
         <div class="bench">
-          {plan ? <Drawing plan={plan} scheme={chosen(plan)} /> : <div class="drawing empty" />}
-          {now().ready && <NodeBar />}
+          {!plan ? <div class="drawing empty" /> : look.space ? <SpaceView plan={plan} /> : <Drawing plan={plan} scheme={chosen(plan)} />}
+          {opens && <ApartBar plan={plan} />}
+          {now().ready && !look.space && !opens && <NodeBar />}
+          {plan && <Views />}
         </div>
         <Panels />
       </main>
@@ -86,6 +91,17 @@ function Head() {
         <button type="button" onClick={save}><Icon name="save" />{w.save}</button>
       </div>
     </header>
+  );
+}
+
+/** Drawing or space: the two ways to see the bench. */
+function Views() {
+  const { space } = now().look;
+  return (
+    <div class="views" role="group" aria-label={w.views}>
+      <button type="button" class="small" aria-pressed={!space} onClick={() => lookAt({ space: false })}>{w.viewDrawing}</button>
+      <button type="button" class="small" aria-pressed={space} onClick={() => lookAt({ space: true })}>{w.viewSpace}</button>
+    </div>
   );
 }
 

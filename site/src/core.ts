@@ -11,7 +11,7 @@ export interface Progress { op: string; fraction: number; words: string }
 
 interface Request {
   id: number; op: string; request: string; blob: Uint8Array | null;
-  tries: number; done: (a: Answer) => void;
+  tries: number; aside: boolean; done: (a: Answer) => void;
 }
 
 const fault = (f: Fault): Answer => ({ reply: JSON.stringify({ error: f }), blobs: [] });
@@ -46,17 +46,18 @@ export class Core {
   }
 
   /** Asks the core; the answer always comes, a failure as {"error":…}. A plan
-   *  that a newer one overtakes while it waits is answered null. */
-  ask(op: string, request: unknown, blob: Uint8Array | null = null): Promise<Answer | null> {
+   *  that a newer one overtakes while it waits is answered null; one asked aside
+   *  overtakes nothing and is not overtaken. */
+  ask(op: string, request: unknown, blob: Uint8Array | null = null, aside = false): Promise<Answer | null> {
     return new Promise((resolve) => {
-      if (op === "plan") {
-        for (const old of this.queue.filter((q) => q.op === "plan")) {
+      if (op === "plan" && !aside) {
+        for (const old of this.queue.filter((q) => q.op === "plan" && !q.aside)) {
           this.queue.splice(this.queue.indexOf(old), 1);
           (old.done as (a: Answer | null) => void)(null);
         }
       }
       this.queue.push({
-        id: this.next++, op, request: JSON.stringify(request), blob, tries: 0, done: resolve,
+        id: this.next++, op, request: JSON.stringify(request), blob, tries: 0, aside, done: resolve,
       });
       this.send();
     });

@@ -2,14 +2,19 @@
 // axis, half section on the right, in true proportions. Plaster parts carry
 // colour, hatching and letter; the clay wall is filled solid, as sections are.
 import { useLayoutEffect, useRef, useState } from "preact/hooks";
-import { draftColour } from "./cividis";
 import type { At, Plan, Scheme } from "./contract";
+import { Apart, extents, pieces } from "./drawing-apart";
+import { Draft, Ghost, Held, Place } from "./drawing-release";
+import { SeamHandles, Seams } from "./drawing-seams";
+import { ghostOf } from "./look";
+import { looked } from "./looked";
 import { Marks, Pulls } from "./marks";
 import { Nodes } from "./nodes";
-import { show, withUnit } from "./numbers";
+import { show } from "./numbers";
 import { look } from "./parts-look";
 import { now } from "./state";
-import { fit, held, path, pullOf, seam, tick, type View, X, Y } from "./view";
+import { Stretched } from "./stretched";
+import { fit, path, seat, tick, type View, X, Y } from "./view";
 import { w } from "./words";
 
 export function Drawing({ plan, scheme }: { plan: Plan; scheme: Scheme }) {
@@ -25,8 +30,14 @@ export function Drawing({ plan, scheme }: { plan: Plan; scheme: Scheme }) {
     measure();
     return () => watch.disconnect();
   }, []);
-  const v = kept.current ?? (size[0] > 0 ? fit(plan, size[0], size[1]) : null);
-  const { job, tab } = now();
+  const { job, tab, look: at, planned } = now();
+  const open = tab === "parts" && at.apart > 0;
+  const v = kept.current ?? (size[0] > 0 ? fit(plan, size[0], size[1], open ? extents(pieces(plan, scheme)) : undefined) : null);
+  const hold = (on: boolean) => { kept.current = on ? v : null; if (!on) wake((n) => n + 1); };
+  const release = tab === "release", seen = release ? looked(plan, scheme) : null;
+  const stretched = release && at.stretch > 1;
+  const near = release && at.near?.of === planned ? at.near : null, which = ghostOf(at, plan);
+  const ghost = near && which !== "none" && near[which].contour.length > 1 ? near[which].contour : null;
   return (
     <div class="drawing" ref={box}>
       {v && (
@@ -34,18 +45,19 @@ export function Drawing({ plan, scheme }: { plan: Plan; scheme: Scheme }) {
           <desc>{w.drawingHint}</desc>
           <Hatches plan={plan} />
           <Grid v={v} />
-          <Mold v={v} plan={plan} scheme={scheme} />
-          <Pot v={v} plan={plan} />
-          {tab === "release" && <Draft v={v} plan={plan} scheme={scheme} />}
-          <Seams v={v} plan={plan} />
-          <Captions v={v} plan={plan} />
+          {open ? <Apart v={v} plan={plan} scheme={scheme} /> : <Mold v={v} plan={plan} scheme={scheme} />}
+          <Pot v={v} plan={plan} bare={stretched} solid={open && at.body === "positive"} />
+          {release && <Held v={v} plan={plan} />}
+          {release && at.place && <Place v={v} zFrom={at.place.zFrom} zTo={at.place.zTo} />}
+          {ghost && <Ghost v={v} contour={ghost} both={!stretched} />}
+          {stretched ? <Stretched v={v} plan={plan} look={at} looked={seen!} ghost={ghost} /> : seen && <Draft v={v} plan={plan} looked={seen} />}
+          {!open && <Seams v={v} plan={plan} />}
+          {!open && <Captions v={v} plan={plan} left={stretched ? w.stretchCaption(at.stretch) : w.elevation} />}
           <line class="axis" x1={v.x0} x2={v.x0} y1={Y(v, v.top) - 16} y2={Y(v, v.bottom) + 16} />
-          <Marks v={v} plan={plan} scheme={scheme} />
-          <Pulls v={v} plan={plan} scheme={scheme} />
-          <Nodes
-            job={job} plan={plan} view={v}
-            hold={(on) => { kept.current = on ? v : null; if (!on) wake((n) => n + 1); }}
-          />
+          {!stretched && <Marks v={v} plan={plan} scheme={scheme} />}
+          {!open && <Pulls v={v} plan={plan} scheme={scheme} />}
+          {!open && <Nodes job={job} plan={plan} view={v} hold={hold} />}
+          {tab === "parts" && !open && <SeamHandles v={v} plan={plan} scheme={scheme} hold={hold} />}
         </svg>
       )}
     </div>
@@ -125,22 +137,23 @@ function letterAt(v: View, outline: readonly At[]): [number, number] {
   return [X(v, r) - 8, Y(v, (Math.min(...face) + Math.max(...face)) / 2)];
 }
 
-function Pot({ v, plan }: { v: View; plan: Plan }) {
-  const { contour, lift } = plan.drawing;
-  const inner = plan.drawing.inner ?? [];
+/** The pot: elevation, unless bare, and section; solid for the positive. */
+function Pot({ v, plan, bare, solid }: { v: View; plan: Plan; bare: boolean; solid: boolean }) {
+  const { contour } = plan.drawing;
+  const inner = solid ? [] : plan.drawing.inner ?? [];
   const rim = contour[contour.length - 1]!;
   const seen: At[] = contour.slice(standing(contour)); // from the side the foot's recess is hidden
   const mouth = plan.drawing.opening[0];
   const open = mouth ? contour.findIndex((p) => p[0] === mouth[0] && p[1] === mouth[1]) : -1;
   const cast = open > 0 ? contour.slice(0, open + 1) : contour; // a closed form is cast up to its fill hole
-  const wall = inner.length > 1 ? [...cast, ...[...inner].reverse()] : cast;
-  const edges = now().planned!.form.outer.filter((n) => n.corner && n.r > 0).map((n): At => [n.r * plan.scale, n.z * plan.scale + lift]);
+  const wall = inner.length > 1 ? [...cast, ...[...inner].reverse()] : solid ? [...cast, [0, cast[cast.length - 1]![1]] as At] : cast;
+  const edges = now().planned!.form.outer.filter((n) => n.corner && n.r > 0).map((n): At => [n.r * plan.scale, seat(plan, n.z)]);
   return (
     <g class="pot">
-      <path class="body" d={path(v, [[0, seen[0]![1]], ...seen, [0, rim[1]]], true, -1)} />
-      <path class="edges" d={edges.filter((p) => p[0] >= seen[0]![0] - 0.01).map((p) => `M${X(v, -p[0])} ${Y(v, p[1])}H${v.x0}`).join("")} />
-      <path class="outline" d={path(v, [[0, seen[0]![1]], ...seen], false, -1)} />
-      <path class="clay" d={path(v, wall, inner.length > 1)} />
+      {!bare && <path class="body" d={path(v, [[0, seen[0]![1]], ...seen, [0, rim[1]]], true, -1)} />}
+      {!bare && <path class="edges" d={edges.filter((p) => p[0] >= seen[0]![0] - 0.01).map((p) => `M${X(v, -p[0])} ${Y(v, p[1])}H${v.x0}`).join("")} />}
+      {!bare && <path class="outline" d={path(v, [[0, seen[0]![1]], ...seen], false, -1)} />}
+      <path class={solid ? "positive" : "clay"} d={path(v, wall, solid || inner.length > 1)} />
       <path class="edges" d={path(v, contour)} />
       <path class="outline" d={path(v, cast)} />
     </g>
@@ -154,63 +167,19 @@ function standing(contour: readonly At[]): number {
   return at;
 }
 
-/** The wall of the elevation in the colour of its draft, to the whole degree,
- *  as far as the part that is looked at holds it. */
-function Draft({ v, plan, scheme }: { v: View; plan: Plan; scheme: Scheme }) {
-  const { contour, stretches } = plan.drawing;
-  const runs: { colour: string; at: At[] }[] = [];
-  const only = scheme.parts.find((p) => p.name === now().part) ?? scheme.parts[0]!;
-  for (const part of scheme.parts) {
-    if (part.sector && part.name !== "A") continue; // side parts are alike
-    if (only.name !== part.name && !(only.sector && part.sector)) continue;
-    const [from, to] = held(plan, part);
-    for (let i = from; i < to; i++) {
-      const a = contour[i]!, b = contour[i + 1]!;
-      const colour = draftColour(Math.round(stretches[i]!.draft[pullOf(part)])), last = runs[runs.length - 1];
-      if (last?.colour === colour && last.at[last.at.length - 1] === a) last.at.push(b);
-      else runs.push({ colour, at: [a, b] });
-    }
-  }
-  return (
-    <g class="draft">
-      <path class="rim" d={runs.map((r) => path(v, r.at, false, -1)).join("")} />
-      {runs.map((r, i) => <path key={i} d={path(v, r.at, false, -1)} stroke={r.colour} />)}
-    </g>
-  );
-}
-
 /** What the two halves are, and where the spare is trimmed off. */
-function Captions({ v, plan }: { v: View; plan: Plan }) {
+function Captions({ v, plan, left }: { v: View; plan: Plan; left: string }) {
   const mouth = plan.drawing.opening[0], y = Y(v, v.bottom) + 18;
   return (
     <g class="captions">
-      <text x={v.x0 - 10} y={y} text-anchor="end">{w.elevation}</text>
+      <text x={v.x0 - 10} y={y} text-anchor="end">{left}</text>
       <text x={v.x0 + 10} y={y}>{w.section}</text>
       {mouth && plan.drawing.opening.length > 1 && (
         <>
           <path d={`M${v.x0} ${Y(v, mouth[1])}H${X(v, mouth[0])}`} />
-          <text x={v.x0 - 8} y={Y(v, mouth[1]) - 6} text-anchor="end">{w.trimLine}</text>
+          {left === w.elevation && <text x={v.x0 - 8} y={Y(v, mouth[1]) - 6} text-anchor="end">{w.trimLine}</text>}
         </>
       )}
-    </g>
-  );
-}
-
-function Seams({ v, plan }: { v: View; plan: Plan }) {
-  const { parts } = plan.drawing;
-  const lines = parts.flatMap((a, i) => parts.slice(i + 1).map((b) => seam(a.outline, b.outline))).filter((s) => s.length > 1);
-  return (
-    <g class="seams">
-      {lines.map((s, i) => {
-        const [r, z] = s[0]!, out = s[s.length - 1]!;
-        return (
-          <g key={i}>
-            <path d={path(v, s)} />
-            <path d={`M${X(v, -r)} ${Y(v, z)}H${v.x0}`} class="behind" />
-            <text x={X(v, v.block) + 6} y={Y(v, out[1]) + 4}>{show(z, 1)}<title>{w.seam(withUnit(z, "mm"))}</title></text>
-          </g>
-        );
-      })}
     </g>
   );
 }

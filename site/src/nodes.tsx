@@ -6,7 +6,7 @@ import type { Job, Node, Plan } from "./contract";
 import { hundredth, withUnit } from "./numbers";
 import { edit, now, set, settle } from "./state";
 import { w } from "./words";
-import { type View, X, Y } from "./view";
+import { seat, unseat, type View, X, Y } from "./view";
 
 export function moveNode(i: number, r: number, z: number): void {
   edit(w.moved(i + 1), `node${i}`, (j) => {
@@ -66,15 +66,15 @@ interface Props { job: Job; plan: Plan; view: View; hold: (on: boolean) => void 
 
 export function Nodes({ job, plan, view, hold }: Props) {
   const grab = useRef<{ id: number; dr: number; dz: number } | null>(null);
-  const scale = plan.scale, lift = plan.drawing.lift;
+  const scale = plan.scale;
   const outer = job.form.outer;
   return (
     <g class="nodes">
       {outer.map((n, i) => {
-        const x = X(view, n.r * scale), y = Y(view, n.z * scale + lift);
+        const x = X(view, n.r * scale), y = Y(view, seat(plan, n.z));
         const place = (e: PointerEvent): [number, number] => {
           const box = (e.currentTarget as SVGGElement).ownerSVGElement!.getBoundingClientRect();
-          return [(e.clientX - box.left - view.x0) / view.k / scale, ((view.y0 - e.clientY + box.top) / view.k - lift) / scale];
+          return [(e.clientX - box.left - view.x0) / view.k / scale, unseat(plan, (view.y0 - e.clientY + box.top) / view.k)];
         };
         return (
           <g

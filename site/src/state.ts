@@ -5,6 +5,7 @@
 import type { Core, Progress } from "./core";
 import type { Fault, Job, Plan } from "./contract";
 import { History } from "./history";
+import { firstLook, type Look } from "./look";
 import { canonical, keep, setAside } from "./storage";
 import { w } from "./words";
 
@@ -28,6 +29,7 @@ export interface State {
   node: number | null;
   /** Name of the part that the Release panel looks at. */
   part: string | null;
+  look: Look;
   /** Bytes of the job as last saved to a file. */
   saved: string | null;
   storage: boolean;
@@ -58,7 +60,7 @@ export async function begin(texts: string[], storage: boolean, c: Core, render: 
   history = new History(job);
   state = {
     job, ready: false, plan: null, planned: null, answered: null, faults: [], progress: null, slow: false,
-    tab: "form", node: null, part: null, saved: null, storage, toast: null,
+    tab: "form", node: null, part: null, look: firstLook, saved: null, storage, toast: null,
     rows: { text: "", units: "", across: "radius", open: false, faults: [] },
   };
   for (const text of texts) {
@@ -84,6 +86,9 @@ export function set(patch: Partial<State>): void {
   requestAnimationFrame(() => { drawn = false; draw(); });
 }
 
+/** Changes what the panels look at. */
+export function lookAt(patch: Partial<Look>): void { set({ look: { ...state.look, ...patch } }); }
+
 /** Says something in passing; with undo, how to take it back. */
 export function say(words: string, undo = false): void {
   clearTimeout(toastTimer);
@@ -108,7 +113,7 @@ export function settle(): void { history.close(); }
 export function replace(job: Job, words: string, saved: boolean): void {
   history.push(job, words, "");
   history.close();
-  set({ node: null, part: null, saved: saved ? canonical(job) : null });
+  set({ node: null, part: null, look: firstLook, saved: saved ? canonical(job) : null });
   take(job);
 }
 

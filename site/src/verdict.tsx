@@ -2,6 +2,7 @@
 // own words.
 import type { Plan, Scheme } from "./contract";
 import { Icon } from "./icons";
+import { show, withUnit } from "./numbers";
 import { now, set, type Tab } from "./state";
 import { save } from "./files";
 import { w } from "./words";
@@ -14,13 +15,30 @@ export function VerdictLine() {
   return (
     <div class={`verdict ${fault ? "fault" : s?.verdict ?? "none"}`} aria-busy={answered !== job}>
       {(fault || s) && <span class="sign"><Icon name={fault ? "catches" : s!.verdict} /></span>}
-      <p role="status" aria-live="polite">
-        {fault ? <><b>{w.cannotPlan}</b> {fault.message} {plan && w.stillShown}</>
-          : plan ? plan.verdict : w.starting}
-      </p>
+      <div class="says">
+        <p role="status" aria-live="polite">
+          {fault ? <><b>{w.cannotPlan}</b> {fault.message} {plan && w.stillShown}</>
+            : plan ? atFoot(plan.verdict) : w.starting}
+        </p>
+        {!fault && plan && (plan.robust.reason === "fewer" || s?.verdict !== "catches") && <span class="robust">{robust(plan)}</span>}
+      </div>
       {slow && <span class="busy">{progress?.words ?? w.working}…</span>}
     </div>
   );
+}
+
+/** A parting at height 0 is one at the foot. */
+const atFoot = (s: string): string =>
+  s.replace("parted 0.0 mm above the foot", w.atFoot).replace(/parted 0\.0 and ([\d.]+) mm above the foot/, (_, z: string) => w.atFootAnd(z));
+
+/** By how much the radii may be wrong before the verdict changes, and how. */
+function robust(plan: Plan): string {
+  const { radius, reason, scheme, zFrom, zTo } = plan.robust;
+  if (radius < 0) return w.robustAny;
+  const other = plan.schemes.find((s) => s.id === scheme)?.name ?? scheme;
+  const where = zTo - zFrom < 0.1 ? w.atHeight(withUnit(zFrom, "mm")) : w.betweenHeights(show(zFrom), withUnit(zTo, "mm"));
+  const then = reason === "fewer" ? w.robustFewer(other) : reason === "catch" ? w.robustCatch(where) : w.robustRub(where);
+  return radius < 0.005 ? w.robustNone(then) : w.robust(withUnit(radius, "mm", 2), then);
 }
 
 export function NextStep() {

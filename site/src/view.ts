@@ -16,8 +16,10 @@ export interface View {
 /** Room in px left for the ruler, right and above and below for pull arrows. */
 const ROOM = { left: 52, right: 46, top: 44, bottom: 44 };
 
-export function fit(plan: Plan, width: number, height: number): View {
-  let block = plan.size.maxRadius, bottom = 0, top = plan.size.height;
+/** The view that holds the closed mold, or, where it is taken apart, whatever
+ *  stands between the extents. */
+export function fit(plan: Plan, width: number, height: number, all?: { left: number; right: number; bottom: number; top: number }): View {
+  let block = plan.size.maxRadius, bottom = 0, top = plan.size.height, pot = block;
   for (const p of plan.drawing.parts) {
     for (const [r, z] of p.outline) {
       block = Math.max(block, r);
@@ -25,7 +27,7 @@ export function fit(plan: Plan, width: number, height: number): View {
       top = Math.max(top, z);
     }
   }
-  const pot = plan.size.maxRadius;
+  if (all) [pot, block, bottom, top] = [Math.max(pot, all.left), Math.max(block, all.right), Math.min(bottom, all.bottom), Math.max(top, all.top)];
   const k = Math.max(0.05, Math.min(
     (width - ROOM.left - ROOM.right) / (pot + block),
     (height - ROOM.top - ROOM.bottom) / (top - bottom),
@@ -75,3 +77,7 @@ export function held(plan: Plan, part: Part): [number, number] {
 
 /** Which of the three pulls a part has, as the index of its draft in a stretch. */
 export const pullOf = (part: Part): 0 | 1 | 2 => (part.pull[2] < 0 ? 0 : part.pull[2] > 0 ? 1 : 2);
+
+/** Where a node's height stands in the mold, and back. */
+export const seat = (plan: Plan, z: number): number => plan.drawing.lift + (plan.drawing.turned ? -z : z) * plan.scale;
+export const unseat = (plan: Plan, z: number): number => ((plan.drawing.turned ? -1 : 1) * (z - plan.drawing.lift)) / plan.scale;

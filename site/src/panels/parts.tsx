@@ -1,13 +1,14 @@
 // The Parts panel: every scheme with its verdict and why, the one that is used,
-// where it parts, and the order in which the mold comes apart.
+// where it parts, the mold taken apart in its order, and the cut across the axis.
 import type { Plan, Scheme } from "../contract";
-import { Check, Choice, NumberField, Section } from "../fields";
+import { Choice, NumberField, Section } from "../fields";
 import { Icon } from "../icons";
 import { mass, show } from "../numbers";
 import { look } from "../parts-look";
-import { edit, now, settle } from "../state";
-import { partName } from "../verdict";
+import { edit, lookAt, now, settle } from "../state";
 import { w } from "../words";
+import { Order } from "./apart";
+import { CrossSection } from "./section";
 
 export function PartsPanel({ plan }: { plan: Plan }) {
   const { job } = now();
@@ -17,6 +18,7 @@ export function PartsPanel({ plan }: { plan: Plan }) {
       j.mold.partingHeights = null;
     });
     settle();
+    lookAt({ scheme: null, apart: 0 });
   };
   return (
     <>
@@ -31,12 +33,8 @@ export function PartsPanel({ plan }: { plan: Plan }) {
       </Section>
       {plan.whyNotFewer && <Section title={w.whyTitle}><p>{plan.whyNotFewer}</p></Section>}
       <Heights plan={plan} />
-      <Section title={w.order}>
-        <ol class="order">
-          {plan.order.map((name) => <li key={name}><Tag name={name} />{partName(name)}</li>)}
-        </ol>
-      </Section>
-      <Block />
+      <Order plan={plan} />
+      <CrossSection plan={plan} />
     </>
   );
 }
@@ -44,6 +42,7 @@ export function PartsPanel({ plan }: { plan: Plan }) {
 interface RowProps { s: Scheme; on: boolean; used: boolean; advised: boolean; use: () => void }
 
 function SchemeRow({ s, on, used, advised, use }: RowProps) {
+  const seen = now().look.scheme === s.id;
   return (
     <li class={used ? "on" : ""}>
       <label>
@@ -53,6 +52,9 @@ function SchemeRow({ s, on, used, advised, use }: RowProps) {
         <span class="num">{mass(s.plaster)}</span>
         {s.verdict !== "clear" && <span class="hint">{sentence(s.against)}</span>}
       </label>
+      {s.verdict !== "clear" && !used && (
+        <button type="button" class="small show" aria-pressed={seen} aria-label={`${w.whyShow}: ${s.name}`} onClick={() => lookAt({ scheme: seen ? null : s.id, apart: 0 })}>{w.whyShow}</button>
+      )}
     </li>
   );
 }
@@ -64,46 +66,31 @@ export function Tag({ name }: { name: string }) {
   return <span class="tag" style={{ borderColor: l.colour }} aria-hidden="true">{l.letter}</span>;
 }
 
+/** Where the parts meet, typed; the drawing has a handle on each seam. */
 function Heights({ plan }: { plan: Plan }) {
   const { job } = now();
   const used = plan.schemes.find((s) => s.id === plan.chosen)?.partingHeights ?? [];
+  const sides: [string, string][] = [["", w.sidesAuto], ...["2", "3", "4", "6"].map((n): [string, string] => [n, n])];
   return (
-    <div class="row">
-      {used.map((z, i) => (
-        <NumberField
-          key={i} length label={used.length > 1 ? `${w.heights} ${i + 1}` : w.heights} unit="mm" field={`mold.partingHeights[${i}]`}
-          value={job.mold.partingHeights?.[i] ?? null}
-          empty={{ words: show(z, 1), set: (j) => { j.mold.partingHeights = null; } }}
-          set={(j, x) => { j.mold.partingHeights = used.map((u, k) => (k === i ? x : j.mold.partingHeights?.[k] ?? u)); }}
+    <Section title={w.heightsTitle}>
+      <div class="row">
+        {used.map((z, i) => (
+          <NumberField
+            key={i} length label={used.length > 1 ? `${w.heights} ${i + 1}` : w.heights} unit="mm" field={`mold.partingHeights[${i}]`}
+            value={job.mold.partingHeights?.[i] ?? null}
+            empty={{ words: show(z, 1), set: (j) => { j.mold.partingHeights = null; } }}
+            set={(j, x) => { j.mold.partingHeights = used.map((u, k) => (k === i ? x : j.mold.partingHeights?.[k] ?? u)); }}
+          />
+        ))}
+        <Choice
+          label={w.sides} value={String(job.mold.sides ?? "")} options={sides}
+          pick={(v) => { edit(w.changed(w.sides.toLowerCase()), "", (j) => { j.mold.sides = v ? Number(v) : null; }); settle(); }}
         />
-      ))}
-      <Choice
-        label={w.sides} value={String(job.mold.sides ?? "")} options={[["", w.sidesAuto], ["2", "2"], ["3", "3"], ["4", "4"]]}
-        pick={(v) => { edit(w.changed(w.sides.toLowerCase()), "", (j) => { j.mold.sides = v ? Number(v) : null; }); settle(); }}
-      />
-    </div>
-  );
-}
-
-function Block() {
-  const { job } = now();
-  return (
-    <div class="row">
-      <NumberField length label={w.plasterWall} unit="mm" field="plaster.wall" value={job.plaster.wall} set={(j, x) => { j.plaster.wall = x; }} />
-      <NumberField length label={w.plasterBase} unit="mm" field="plaster.base" value={job.plaster.base} set={(j, x) => { j.plaster.base = x; }} />
-      <NumberField
-        length label={w.spare} unit="mm" field="mold.spare.height" value={job.mold.spare?.height ?? null}
-        empty={{ words: w.none, set: (j) => { j.mold.spare = null; } }} set={(j, x) => { j.mold.spare = { height: x }; }}
-      />
-      <NumberField
-        length label={w.fillHole} unit="mm" field="mold.fillHole" value={job.mold.fillHole}
-        empty={{ words: w.heightsAuto, set: (j) => { j.mold.fillHole = null; } }} set={(j, x) => { j.mold.fillHole = x; }}
-      />
-      <NumberField
-        length label={w.drainHole} unit="mm" field="mold.drainHole" value={job.mold.drainHole}
-        empty={{ words: w.none, set: (j) => { j.mold.drainHole = null; } }} set={(j, x) => { j.mold.drainHole = x; }}
-      />
-      <Check label={w.natches} hint={w.natchesHint} value={job.mold.natches} pick={(v) => { edit(w.changed(w.natches.toLowerCase()), "", (j) => { j.mold.natches = v; }); settle(); }} />
-    </div>
+      </div>
+      {job.mold.partingHeights && (
+        <div class="actions"><button type="button" onClick={() => { edit(w.seamsFreed, "", (j) => { j.mold.partingHeights = null; }); settle(); }}>{w.seamFree}</button></div>
+      )}
+      {used.length > 0 && <p class="hint">{w.seamHint}</p>}
+    </Section>
   );
 }

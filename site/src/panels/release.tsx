@@ -1,33 +1,32 @@
-// The Release panel: for the pull of one part, how much draft its wall has, where
-// it catches, and the rules that tell clear from rubbing.
+// The Release panel: for the pull of one part, or of the whole wall, how much
+// draft the wall has and where it catches; what is known about the way it lets
+// go; how slip and air move; and the rules that tell clear from rubbing.
 import { draftColour, FULL } from "../cividis";
-import type { Part, Plan } from "../contract";
-import { Choice, NumberField, Section } from "../fields";
+import type { Catch, Part, Plan } from "../contract";
+import { NumberField, Section } from "../fields";
+import type { Pull } from "../look";
+import { looked } from "../looked";
 import { show, volume, withUnit } from "../numbers";
-import { now, set } from "../state";
+import { lookAt, now, set } from "../state";
 import { chosen, partName } from "../verdict";
+import { pullOf } from "../view";
 import { w } from "../words";
+import { NearestForm } from "./nearest";
+import { Remedies } from "./remedies";
+import { Stretch } from "./stretch";
 
 export function ReleasePanel({ plan }: { plan: Plan }) {
-  const { job, part: name } = now();
-  const parts = chosen(plan).parts;
-  const part = parts.find((p) => p.name === name) ?? parts[0]!;
+  const { job } = now();
+  const { part } = looked(plan, chosen(plan));
   return (
     <>
-      <Choice label={w.lookAt} value={part.name} options={parts.map((p) => [p.name, partName(p.name)] as const)} pick={(v) => set({ part: v })} />
-      <Bands part={part} />
-      <Section title={w.catchesTitle}>
-        {part.catches.length === 0 ? <p>{w.noCatch}</p> : (
-          <ul class="plainlist">
-            {part.catches.map((c, i) => (
-              <li key={i}>
-                {w.catchLine(withUnit(c.zFrom, "mm"), withUnit(c.zTo, "mm"), withUnit(c.depth, "mm", 2), withUnit(c.blockedAtZ, "mm"))}
-                {c.clayForgives && " " + w.forgiven}
-              </li>
-            ))}
-          </ul>
-        )}
-      </Section>
+      <Pulls plan={plan} />
+      {part ? <Bands part={part} least={job.rules.leastDraft} /> : <p class="hint">{w.pullNoBands}</p>}
+      {part && (
+        <Section title={w.catchesTitle}>
+          {part.catches.length === 0 ? <p>{w.noCatch}</p> : <ul class="plainlist">{part.catches.map((c, i) => <li key={i}>{caught(c)}</li>)}</ul>}
+        </Section>
+      )}
       {plan.traps.length > 0 && (
         <Section title={w.trapsTitle}>
           <ul class="plainlist">
@@ -35,15 +34,54 @@ export function ReleasePanel({ plan }: { plan: Plan }) {
           </ul>
         </Section>
       )}
-      <div class="row">
-        <NumberField label={w.leastDraft} unit="°" field="rules.leastDraft" value={job.rules.leastDraft} set={(j, x) => { j.rules.leastDraft = x; }} />
-        <NumberField label={w.rubShare} unit="%" field="rules.rubShare" value={job.rules.rubShare} set={(j, x) => { j.rules.rubShare = x; }} hint={w.rubShareHint} />
-      </div>
+      <Stretch plan={plan} />
+      <Findings plan={plan} />
+      <NearestForm plan={plan} />
+      <Remedies />
+      <Flow plan={plan} />
+      <Section title={w.rulesTitle}>
+        <div class="row">
+          <NumberField label={w.leastDraft} unit="°" field="rules.leastDraft" value={job.rules.leastDraft} set={(j, x) => { j.rules.leastDraft = x; }} />
+          <NumberField label={w.rubShare} unit="%" field="rules.rubShare" value={job.rules.rubShare} set={(j, x) => { j.rules.rubShare = x; }} hint={w.rubShareHint} />
+        </div>
+      </Section>
     </>
   );
 }
 
-function Bands({ part }: { part: Part }) {
+function caught(c: Catch): string {
+  const where = c.zTo - c.zFrom < 0.1 ? w.atHeight(withUnit(c.zFrom, "mm")) : w.betweenHeights(show(c.zFrom), withUnit(c.zTo, "mm"));
+  const line = w.catchLine(where, withUnit(c.depth, "mm", 2), withUnit(c.blockedAtZ, "mm"));
+  const clay = c.clayForgives ? w.forgiven(withUnit(c.depth, "mm", 2))
+    : c.depth - c.clayDepth < 0.005 ? w.clayNone : w.clayLeft(withUnit(c.clayDepth, "mm", 2));
+  return `${line} ${clay}`;
+}
+
+const arrows = ["↓", "↑", "→"] as const;
+
+/** One button for each part's pull, and for each pull of the whole wall. */
+function Pulls({ plan }: { plan: Plan }) {
+  const { look } = now();
+  const parts = chosen(plan).parts, on = parts.find((p) => p.name === now().part) ?? parts[0]!;
+  return (
+    <Section title={w.pullTitle}>
+      <div class="choices" role="group" aria-label={w.pullGroup}>
+        {parts.map((p) => (
+          <button key={p.name} type="button" aria-pressed={look.pull === null && p === on} onClick={() => { set({ part: p.name }); lookAt({ pull: null }); }}>
+            <span aria-hidden="true">{arrows[pullOf(p)]}</span>{w.pullOfPart(partName(p.name))}
+          </button>
+        ))}
+        {([0, 1, 2] as Pull[]).map((pull) => (
+          <button key={pull} type="button" aria-pressed={look.pull === pull} onClick={() => lookAt({ pull })}>
+            <span aria-hidden="true">{arrows[pull]}</span>{w.pullWhole[pull]}
+          </button>
+        ))}
+      </div>
+    </Section>
+  );
+}
+
+function Bands({ part, least }: { part: Part; least: number }) {
   const most = Math.max(...part.draftBands.map((b) => b.area), 1e-9);
   return (
     <Section title={w.draftTitle}>
@@ -59,7 +97,44 @@ function Bands({ part }: { part: Part }) {
           ))}
         </tbody>
       </table>
-      <p class="hint">{w.minDraft}: {show(part.minDraft, 1)}°</p>
+      <p class="hint">{w.minDraft}: {show(part.minDraft, 1)}°. {w.rubsOver(withUnit(part.rubShare, "%"), show(least, 1) + "°")}.</p>
+    </Section>
+  );
+}
+
+function Findings({ plan }: { plan: Plan }) {
+  const { place } = now().look;
+  if (plan.findings.length === 0) return null;
+  return (
+    <Section title={w.findings}>
+      <ul class="findings">
+        {plan.findings.map((f, i) => {
+          const of = `${f.code}${i}`, on = place?.of === of;
+          return (
+            <li key={of}>
+              <p>{f.text} <span class="hint">{f.remedy}</span></p>
+              <button
+                type="button" class="small" aria-pressed={on} aria-label={w.showPlaceOf(f.text)}
+                onClick={() => lookAt({ place: on ? null : { zFrom: f.zFrom, zTo: f.zTo, of } })}
+              >{w.showPlace}</button>
+            </li>
+          );
+        })}
+      </ul>
+    </Section>
+  );
+}
+
+function Flow({ plan }: { plan: Plan }) {
+  const { air, slip, drains } = plan.flow;
+  return (
+    <Section title={w.flowTitle}>
+      <ul class="plainlist">
+        {air.length === 0 && <li>{w.flowFills}</li>}
+        {air.map((p, i) => <li key={`a${i}`}>{w.flowAir(withUnit(p.volume, "ml"), show(p.zFrom), withUnit(p.zTo, "mm"))}</li>)}
+        {slip.map((p, i) => <li key={`s${i}`}>{w.flowSlip(withUnit(p.volume, "ml"), withUnit(p.zFrom, "mm"))}</li>)}
+        {drains ? <li>{w.flowDrains}</li> : slip.length === 0 && <li>{w.flowFull}</li>}
+      </ul>
     </Section>
   );
 }

@@ -1,0 +1,29 @@
+// Which wall the Release panel and the drawing look at: what one part holds,
+// under its own pull, or the whole wall under one of the three pulls. Where a
+// scheme holds the whole wall under that pull, its part carries the figures.
+import type { Part, Plan, Scheme } from "./contract";
+import type { Pull } from "./look";
+import { now } from "./state";
+import { held, pullOf } from "./view";
+
+export interface Looked {
+  pull: Pull;
+  /** Pieces of the contour, from and to. */
+  from: number; to: number;
+  /** The part that is judged on just this wall, if there is one. */
+  part: Part | null;
+}
+
+/** The scheme with one part that holds the whole wall under a pull. */
+const alone: Record<Pull, string> = { 0: "one", 1: "", 2: "sides2" };
+
+export function looked(plan: Plan, scheme: Scheme): Looked {
+  const { look, part: name } = now();
+  if (look.pull !== null) {
+    const part = plan.schemes.find((s) => s.id === alone[look.pull!])?.parts[0] ?? null;
+    return { pull: look.pull, from: 0, to: plan.drawing.stretches.length, part };
+  }
+  const part = scheme.parts.find((p) => p.name === name) ?? scheme.parts[0]!;
+  const [from, to] = held(plan, part);
+  return { pull: pullOf(part), from, to, part };
+}

@@ -1,0 +1,165 @@
+// The mold and its kit in space, drawn by three. This file is packed on its own
+// and unpacked when the view is first opened. It draws only when something has
+// changed. What a cut lays open is filled in each body's colour, see cap.ts.
+import {
+  AmbientLight, Box3, BufferAttribute, BufferGeometry, Color, DirectionalLight, FrontSide, Group, type Material, Mesh, MeshLambertMaterial,
+  PerspectiveCamera, Plane, Scene, Vector3, WebGLRenderer,
+} from "three";
+import { cap } from "./cap";
+import type { Orbit } from "./orbit";
+import { triangles } from "./stl";
+
+/** One body: its mesh, its colours, where it stands and which letter it bears. */
+export interface Body {
+  key: string; bytes: Uint8Array; colour: string; label: string;
+  /** The way it is pulled; null for what stays. */
+  pull: [number, number, number] | null;
+}
+
+export interface Space {
+  show(bodies: readonly Body[], laid: boolean): void;
+  /** How far each body has moved along its pull, in mm, by key. */
+  move(by: ReadonlyMap<string, number>): void;
+  /** Height of the cut as a share of the half width, -1 to 1; null for none. */
+  cut(at: number | null): void;
+  look(o: Orbit): void;
+  size(width: number, height: number): void;
+  close(): void;
+}
+
+interface Held { body: Body; group: Group; cap: Mesh; plane: Plane; box: Box3; label: HTMLElement; at: Vector3 }
+
+/** The cutting plane takes away what lies toward +x. */
+const TOWARD = new Vector3(-1, 0, 0);
+
+function open(canvas: HTMLCanvasElement, labels: HTMLElement): Space {
+  const renderer = new WebGLRenderer({ canvas, antialias: true, alpha: true, stencil: true });
+  renderer.localClippingEnabled = true;
+  renderer.setPixelRatio(Math.min(devicePixelRatio, 2));
+  const scene = new Scene(), camera = new PerspectiveCamera(28, 1, 1, 20000);
+  camera.up.set(0, 0, 1);
+  const sun = new DirectionalLight(0xffffff, 2.1);
+  scene.add(new AmbientLight(0xffffff, 1.35), sun);
+  let held: Held[] = [], orbit: Orbit = { azimuth: 0, elevation: 0, zoom: 1 }, waiting = 0, half = 100, cutAt: number | null = null, laidOut = false;
+  let width = 1, height = 1;
+  const middle = new Vector3();
+
+  const draw = () => {
+    waiting = 0;
+    const all = new Box3();
+    for (const h of held) all.union(h.box.clone().translate(h.group.position));
+    if (all.isEmpty()) all.set(new Vector3(-1, -1, -1), new Vector3(1, 1, 1));
+    all.getCenter(middle);
+    const radius = all.getSize(new Vector3()).length() / 2;
+    const narrow = Math.min(1, width / height);
+    const back = radius / Math.sin((camera.fov * Math.PI) / 360) / narrow / orbit.zoom * 0.86;
+    const { azimuth: a, elevation: e } = orbit;
+    camera.position.set(Math.cos(e) * Math.cos(a), Math.cos(e) * Math.sin(a), Math.sin(e)).multiplyScalar(back).add(middle);
+    camera.near = Math.max(1, back - 3 * radius);
+    camera.far = back + 3 * radius;
+    camera.lookAt(middle);
+    camera.updateProjectionMatrix();
+    sun.position.copy(camera.position).sub(middle).normalize().add(new Vector3(-Math.sin(a) * 0.5, Math.cos(a) * 0.5, 0.9));
+    renderer.render(scene, camera);
+    for (const h of held) {
+      const p = h.at.clone().add(h.group.position);
+      if (h.body.pull?.[2] && !laidOut) p.addScaledVector(new Vector3(-Math.sin(a), Math.cos(a), 0), 0.97 * half); // a cap's letter stands at its right edge
+      p.project(camera);
+      h.label.style.transform = `translate(${((p.x + 1) / 2) * width}px, ${((1 - p.y) / 2) * height}px) translate(-50%, -50%)`;
+    }
+  };
+  const ask = () => { waiting ||= requestAnimationFrame(draw); };
+  const planes = () => {
+    for (const h of held) {
+      const on = cutAt !== null && !laidOut, x = (cutAt ?? 0) * half;
+      h.plane.constant = on ? x + h.group.position.x : 1e6;
+      h.cap.visible = on;
+      h.cap.position.set(x, 0, 0);
+    }
+    ask();
+  };
+  const clear = () => {
+    for (const h of held) {
+      h.group.traverse((o) => {
+        if (!(o instanceof Mesh)) return;
+        (o.geometry as BufferGeometry).dispose();
+        (o.material as Material).dispose();
+      });
+      scene.remove(h.group);
+      h.label.remove();
+    }
+    held = [];
+  };
+
+  return {
+    show(bodies, laid) {
+      clear();
+      laidOut = laid;
+      half = 1;
+      for (const [i, body] of bodies.entries()) {
+        const t = triangles(body.bytes), g = new BufferGeometry();
+        g.setAttribute("position", new BufferAttribute(t.position, 3));
+        g.setAttribute("normal", new BufferAttribute(t.normal, 3));
+        const plane = new Plane(TOWARD.clone(), 1e6), full = new Color(body.colour);
+        const faces = new MeshLambertMaterial({ color: full.clone().lerp(new Color(0xffffff), body.pull ? 0.45 : 0.1), side: FrontSide, clippingPlanes: [plane] });
+        const group = new Group(), box = new Box3().setFromBufferAttribute(g.getAttribute("position") as BufferAttribute);
+        const shell = new Mesh(g, faces);
+        shell.renderOrder = bodies.length;
+        group.add(shell);
+        const [fill, ...counts] = cap(g, plane, box, full.lerp(new Color(0xffffff), 0.15), i / bodies.length);
+        group.add(fill, ...counts);
+        scene.add(group);
+        const label = document.createElement("span");
+        label.textContent = body.label;
+        label.hidden = body.label === "";
+        label.style.borderColor = body.colour;
+        labels.append(label);
+        const at = box.getCenter(new Vector3());
+        if (laid) at.setZ(box.max.z);
+        else if (body.pull?.[2]) at.set(0, 0, at.z);
+        else if (body.pull) { // a side part's stands on its outer face
+          const [x, y] = body.pull, far = Math.max(x * box.min.x, x * box.max.x) + Math.max(y * box.min.y, y * box.max.y);
+          at.set(x * far, y * far, at.z);
+        }
+        half = Math.max(half, box.max.x);
+        held.push({ body, group, cap: fill, plane, box, label, at });
+      }
+      if (laid) lay(held);
+      planes();
+    },
+    move(by) {
+      for (const h of held) if (h.body.pull && !laidOut) h.group.position.set(...h.body.pull).multiplyScalar(by.get(h.body.key) ?? 0);
+      planes();
+    },
+    cut(at) { cutAt = at; planes(); },
+    look(o) { orbit = o; ask(); },
+    size(w, h) {
+      [width, height] = [w, h];
+      renderer.setSize(w, h, false);
+      camera.aspect = w / h;
+      ask();
+    },
+    close() {
+      cancelAnimationFrame(waiting);
+      clear();
+      renderer.dispose();
+    },
+  };
+}
+
+/** Pieces side by side in rows about as wide as deep, 20 mm apart. */
+function lay(held: readonly Held[]): void {
+  const gap = 20, size = (h: Held) => h.box.getSize(new Vector3());
+  const wide = Math.sqrt(held.reduce((s, h) => s + (size(h).x + gap) * (size(h).y + gap), 0)) * 1.25;
+  let x = 0, y = 0, deep = 0;
+  for (const h of held) {
+    const s = size(h);
+    if (x > 0 && x + s.x > wide) [x, y, deep] = [0, y + deep + gap, 0];
+    h.group.position.set(x - h.box.min.x, y - h.box.min.y, -h.box.min.z);
+    x += s.x + gap;
+    deep = Math.max(deep, s.y);
+  }
+}
+
+Object.defineProperty(window, "moldwrightSpace", { value: open });
+export type Open = typeof open;
