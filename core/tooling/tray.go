@@ -263,6 +263,10 @@ func (e *endBoard) build(so *mold.Solids) (*solid.Mesh, error) {
 	holes = append(holes, raise(b, facing, e.ledges(), func(x, y, h float64) solid.Vec {
 		return e.at(x, e.way*-y, e.z-e.way*h*ledge/markRaised)
 	})...)
+	// the part's letter and its pull, above the plaster
+	holes = append(holes, raise(b, facing, glyphs(e.p.Name+"^"), func(x, y, h float64) solid.Vec {
+		return e.at(e.md.Block.R+freeboard/2+y, e.way*x, e.z-e.way*h)
+	})...)
 	loop := in
 	if e.way > 0 {
 		loop = reversed(in)
