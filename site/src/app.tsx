@@ -2,7 +2,7 @@
 // the drawing with the bar of the selected node, the panels beside it in the
 // order of the work, and what to do next.
 import { Drawing } from "./drawing";
-import { read, save, take, toLink } from "./files";
+import { save, take, toLink } from "./files";
 import { NumberField } from "./fields";
 import { Icon } from "./icons";
 import { addNode, nodeKind, removeNode, turnNode } from "./nodes";
@@ -13,7 +13,7 @@ import { PartsPanel } from "./panels/parts";
 import { ReleasePanel } from "./panels/release";
 import { SheetsPanel } from "./panels/sheets";
 import { ToolingPanel } from "./panels/tooling";
-import { samples } from "./samples";
+import { AllSamples, FirstShelf } from "./shelf";
 import { SpaceView } from "./space/view";
 import { canonical } from "./storage";
 import { coreOf, edit, lookAt, now, redo, say, set, settle, steps, type Tab, undo } from "./state";
@@ -72,14 +72,7 @@ function Head() {
         {slow && <button type="button" onClick={() => coreOf().stop()}>{w.stop}</button>}
         <button type="button" disabled={back === null} title={back === null ? "" : w.undoStep(back)} onClick={undo}><Icon name="undo" />{w.undo}</button>
         <button type="button" disabled={forth === null} title={forth === null ? "" : w.redoStep(forth)} onClick={redo}><Icon name="redo" />{w.redo}</button>
-        <select aria-label={w.pots} value="" onChange={(e) => {
-          const s = samples[Number(e.currentTarget.value)];
-          if (s) void read({ kind: "job", text: JSON.stringify(s) }, w.stepOpened(s.name));
-          e.currentTarget.value = "";
-        }}>
-          <option value="">{w.pots}</option>
-          {samples.map((s, i) => <option key={i} value={i}>{s.name}</option>)}
-        </select>
+        <AllSamples label={w.shelfOpen} />
         <label class="button"><Icon name="open" />{w.open}
           <input type="file" class="away" onChange={(e) => {
             const input = e.currentTarget, file = input.files?.[0];
@@ -145,7 +138,7 @@ function Panels() {
         ))}
       </div>
       <div class="panel" id="tabpanel" role="tabpanel" aria-labelledby={`tab-${tab}`} tabIndex={-1}>
-        {ready && tab === "form" && <FormPanel />}
+        {ready && tab === "form" && <><FirstShelf /><FormPanel /></>}
         {plan && tab === "release" && <ReleasePanel plan={plan} />}
         {plan && tab === "parts" && <PartsPanel plan={plan} />}
         {plan && tab === "tooling" && <ToolingPanel plan={plan} />}

@@ -3,8 +3,9 @@
 // field ends the step of undo. A fault of the core that names the field shows
 // under it too.
 import type { ComponentChildren } from "preact";
-import { useId, useState } from "preact/hooks";
+import { useState } from "preact/hooks";
 import type { Job } from "./contract";
+import { useId } from "./ids";
 import { plain, read } from "./numbers";
 import { edit, now, settle } from "./state";
 import { w } from "./words";

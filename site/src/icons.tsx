@@ -10,6 +10,7 @@ const paths = {
   open: "M2 13V4h4l1.5 2H14v7z",
   save: "M8 2.5v7.5M4.5 7L8 10.5 11.5 7M3 13.5h10",
   link: "M6.5 9.5l3-3M7 5l1.5-1.5a2.8 2.8 0 014 4L11 9M9 11l-1.5 1.5a2.8 2.8 0 01-4-4L5 7",
+  caution: "M8 2L15 14H1zM8 6.5v3.5M8 12v.2",
   next: "M3 8h9M8.5 4.5L12 8l-3.5 3.5",
 } as const;
 

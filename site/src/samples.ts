@@ -1,11 +1,23 @@
-// Invented pots of an invented workshop, to open with and to learn from: each a
-// job that says only what it is about; the core completes it.
+// Invented pots of an invented workshop, to open with and to learn from: one for
+// each way to part a mold. Each is a job that says only what it is about; the
+// core completes it. What each shows stands in the table of words, by its name.
+import reel from "../samples/reel-bottle.json";
+import buoy from "../samples/cone-buoy.json";
+import dovetail from "../samples/dovetail-dish.json";
 import bowl from "../samples/fen-bowl.json";
-import bottle from "../samples/float-bottle.json";
+import hail from "../samples/hail-beaker.json";
 import jar from "../samples/harbour-jar.json";
 import vase from "../samples/heron-vase.json";
 import beaker from "../samples/reed-beaker.json";
-import closed from "../samples/skep-pot.json";
+import cup from "../samples/reed-cut-cup.json";
+import amphora from "../samples/sand-amphora.json";
+import skep from "../samples/skep-pot.json";
+import skiff from "../samples/skiff-vase.json";
+import lid from "../samples/slate-lid.json";
+import trivet from "../samples/trivet-vase.json";
 import type { Job } from "./contract";
 
-export const samples = [jar, bowl, beaker, vase, bottle, closed] as unknown as Job[];
+/** The first is what a first visit opens on. */
+export const samples = [
+  jar, beaker, bowl, skep, cup, lid, amphora, vase, skiff, buoy, trivet, hail, reel, dovetail,
+] as unknown as Job[];

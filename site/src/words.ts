@@ -2,6 +2,8 @@
 // put into another language. Words of the trade are those of the drawing, the
 // report and the paper. Functions take values that are already formatted.
 
+import { bench } from "./words-bench";
+
 const count = ["No", "One", "Two", "Three", "Four", "Five", "Six", "Seven"];
 
 export const w = {
@@ -11,7 +13,7 @@ export const w = {
     form: "Form", release: "Release", parts: "Parts", tooling: "Tooling", casting: "Casting", sheets: "Sheets",
   },
   potName: "Name of the pot",
-  undo: "Undo", redo: "Redo", open: "Open", save: "Save", link: "Copy link", pots: "Sample pots",
+  undo: "Undo", redo: "Redo", open: "Open", save: "Save", link: "Copy link",
   undoStep: (s: string) => `Undo: ${s}`,
   redoStep: (s: string) => `Redo: ${s}`,
   undone: (s: string) => `Taken back: ${s}.`,
@@ -173,37 +175,20 @@ export const w = {
   advised: "advised", chose: (s: string) => `scheme: ${s}`,
 
   // tooling
-  printsTitle: "Pieces to print", piece: "Piece", pieceSize: "Size, mm", pieceVolume: "Volume", fit: "Bed",
-  fits: "fits", fitsNot: "too large",
-  printer: "Printer", bed: "Bed, mm", layer: "Layer", clearance: "Clearance", shell: "Shell", staves: "Cottle staves",
-  getPrints: "Download pieces (STL)", getPlaster: "Plaster parts (STL)", getAll: "Everything (zip)",
+  layer: "Layer", clearance: "Clearance", shell: "Shell", staves: "Cottle staves",
   noPrints: "There is nothing to print for this scheme yet.",
-  files: "Files",
-  triangles: (n: string) => `${n} triangles`,
 
   // casting
-  mix: "Plaster to weigh out", part: "Part", plaster: "Plaster", water: "Water", wetMass: "Poured", dryMass: "Dry",
-  total: "Together",
+  part: "Part", plaster: "Plaster", water: "Water",
   consistency: "Consistency", consistencyHint: "parts of water to 100 of plaster, by weight",
-  slipTitle: "The cast", figures: {
-    minutes: "Leave the slip in", slipFill: "Slip to fill", slipTaken: "Slip the wall takes",
-    castWet: "Cast, wet", castDry: "Cast, dry", castFired: "Cast, fired", castsPerDay: "Casts a day",
-    liftForce: "Lift on the upper part", bandForce: "Pull on the bands",
-  } as Record<string, string>,
   wall: "Wall of the cast, wet", slipDensity: "Slip weighs", solidsDensity: "Clay weighs, dry and solid",
-  testWall: "A trial gave a wall of", testMinutes: "after",
-  allFigures: "Every figure, and how it comes about",
-  slipSettings: "Slip and wall",
 
   // sheets
-  sheet: "Sheet", paper: "Paper", sheetNames: {
-    profile: "Profile, true size", section: "Section", report: "Split report", workshop: "Workshop card",
-  } as Record<string, string>,
-  getPdf: "Download PDF", getSvg: "Download SVG", preview: "Preview of the sheet", page: "Page",
-  printHint: "Print at 100 %, actual size, then lay a ruler on the check bars.",
+  paper: "Paper", getPdf: "Download PDF", getSvg: "Download SVG",
   pages: (n: number) => `${n} page${n === 1 ? "" : "s"}`,
   making: "Drawing the sheet…",
 
-  cautions: "Before you start", notNumber: "Write a number, such as 12.5 or 12,5.",
+  notNumber: "Write a number, such as 12.5 or 12,5.",
   changed: (s: string) => `${s} changed`,
+  ...bench,
 };

@@ -162,20 +162,6 @@ onPage("schemes are listed with verdicts, and one can be taken", async (page) =>
   await until(() => verdict(page), /^One part\./);
 });
 
-onPage("STL: the pieces download, and their triangles are as many as the file's size says", async (page) => {
-  await page.locator("#tab-tooling").click();
-  await page.getByRole("button", { name: "Download pieces (STL)" }).click();
-  const files = page.locator(".files .file");
-  await files.first().waitFor();
-  for (let i = 0; i < await files.count(); i++) {
-    const d = await downloaded(page, () => files.nth(i).click());
-    const bytes = readFileSync(d.path);
-    assert.match(d.name, /\.stl$/);
-    assert.ok(bytes.readUInt32LE(80) > 10, d.name);
-    assert.equal(bytes.length, 84 + 50 * bytes.readUInt32LE(80), d.name);
-  }
-});
-
 onPage("sheets show a preview and download as PDF", async (page) => {
   await page.locator("#tab-sheets").click();
   await page.locator(".pages img").first().waitFor();

@@ -1,9 +1,9 @@
 // Taking the mold apart: the slider under the bench, for the drawing and the view
 // in space alike, and the order in words in the Parts panel.
-import { useId } from "preact/hooks";
 import { apart } from "../apart";
 import type { Part, Plan } from "../contract";
 import { Choice, Section } from "../fields";
+import { useId } from "../ids";
 import { withUnit } from "../numbers";
 import { lookAt, now } from "../state";
 import { chosen, partName } from "../verdict";

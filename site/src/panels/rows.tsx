@@ -1,8 +1,8 @@
 // The box for rows of coordinates. It keeps what was typed until it reads well,
 // asks for the unit, and lists every bad row by its line with the remedy.
-import { useId } from "preact/hooks";
 import { readRows } from "../files";
 import { Choice } from "../fields";
+import { useId } from "../ids";
 import { now, set } from "../state";
 import { w } from "../words";
 

@@ -1,62 +1,86 @@
-// The Sheets panel: a preview of each sheet as it will print, and its download.
-// The preview is asked for again whenever the job, the sheet or the paper change.
+// The Sheets panel: which sheet, on which paper, with which options; a preview of
+// each page as it will print; download as PDF or SVG; and the correction for a
+// printer that scales. The preview follows the job.
 import { useEffect, useState } from "preact/hooks";
-import { Choice } from "../fields";
+import type { Job } from "../contract";
+import { Check, Choice } from "../fields";
 import { download, fileName } from "../files";
 import { coreOf, now, parse, say } from "../state";
 import { w } from "../words";
+import { atScale, Pages, type Page } from "./sheets/pages";
+import { keptOptions, request, sheetNames, type Options, type SheetName } from "./sheets/request";
+import { PrintScale } from "./sheets/scale";
 
 const papers = ["A4", "A3", "Letter"] as const;
-const sheets = ["profile", "report"];
+
+interface Made { job: Job; asked: string; sheet: SheetName; pages: Page[] }
 
 export function SheetsPanel() {
   const { job } = now();
-  const [sheet, setSheet] = useState(sheets[0]!);
-  const [paper, setPaper] = useState<string>("A4");
-  const [pages, setPages] = useState<string[] | null>(null);
+  const [options, setOptions] = useState(keptOptions());
+  const [made, setMade] = useState<Made | null>(null);
   const [bad, setBad] = useState("");
+  const put = (patch: Partial<Options>) => setOptions(keptOptions({ ...options, ...patch }));
+  const asked = JSON.stringify(request(options));
   useEffect(() => {
-    let gone = false, made: string[] = [];
+    let gone = false, pages: Page[] = [];
     const wait = setTimeout(async () => {
-      const a = await coreOf().ask("sheet", { job, sheet, paper, as: "svg" });
+      const a = await coreOf().ask("sheet", { job, ...request(options), as: "svg" });
       if (gone || !a) return;
       const reply = parse<{ pages: number }>(a.reply);
-      if ("error" in reply) { setBad(reply.error.message); setPages(null); return; }
-      made = a.blobs.map((b) => URL.createObjectURL(new Blob([b as BlobPart], { type: "image/svg+xml" })));
+      if ("error" in reply) { setBad(reply.error.message); setMade(null); return; }
+      pages = a.blobs.map((bytes) => ({ bytes, src: URL.createObjectURL(new Blob([bytes as BlobPart], { type: "image/svg+xml" })) }));
       setBad("");
-      setPages(made);
+      setMade({ job, asked, sheet: options.sheet, pages });
     }, 60);
     return () => {
       gone = true;
       clearTimeout(wait);
-      made.forEach((u) => URL.revokeObjectURL(u));
+      pages.forEach((p) => URL.revokeObjectURL(p.src));
     };
-  }, [job, sheet, paper]);
-  const get = async (as: "pdf" | "svg") => {
-    const a = await coreOf().ask("sheet", { job, sheet, paper, as });
+  }, [job, asked]);
+  // Pages of an earlier job stay until the new ones are there, those of another sheet do not.
+  const pages = made?.sheet === options.sheet ? made.pages : null;
+  const fresh = made?.job === job && made.asked === asked;
+  const getPdf = async () => {
+    const a = await coreOf().ask("sheet", { job, ...request(options), as: "pdf" });
     if (!a) return;
     const reply = parse<{ pages: number }>(a.reply);
     if ("error" in reply) return say(reply.error.message);
-    a.blobs.forEach((b, i) => {
-      const n = a.blobs.length > 1 ? `-${i + 1}` : "";
-      download(fileName(job, `-${sheet}${n}.${as}`), b as BlobPart, as === "pdf" ? "application/pdf" : "image/svg+xml");
-    });
+    a.blobs.forEach((b) => download(fileName(job, `-${options.sheet}.pdf`), b as BlobPart, "application/pdf"));
+  };
+  const getSvg = (page: Page, i: number) => {
+    const n = pages && pages.length > 1 ? `-${i + 1}` : "";
+    download(fileName(job, `-${options.sheet}${n}.svg`), page.bytes as BlobPart, "image/svg+xml");
   };
   return (
     <>
+      <fieldset class="pick">
+        <legend>{w.whichSheet}</legend>
+        {sheetNames.map((s) => (
+          <label key={s}><input type="radio" name="sheet" checked={options.sheet === s} onChange={() => put({ sheet: s })} />
+            <span><b>{w.sheets[s]![0]}</b> <span class="hint">{w.sheets[s]![1]}</span></span></label>
+        ))}
+      </fieldset>
       <div class="row">
-        <Choice label={w.sheet} value={sheet} options={sheets.map((s) => [s, w.sheetNames[s]!] as const)} pick={setSheet} />
-        <Choice label={w.paper} value={paper} options={papers.map((p) => [p as string, p] as const)} pick={setPaper} />
+        <Choice label={w.paper} value={options.paper} options={papers.map((p) => [p as string, p] as const)} pick={(paper) => put({ paper })} />
+        {options.sheet === "profile" && <Choice label={w.shape} value={options.full ? "full" : "half"} options={[["half", w.half], ["full", w.full]]} pick={(v) => put({ full: v === "full" })} />}
+        {atScale(options.sheet) && <Choice label={w.lines} value={options.lines} options={[["fired", w.linesFired], ["wet", w.linesWet], ["both", w.linesBoth]]} pick={(lines) => put({ lines })} />}
+        {options.sheet === "report" && <Check label={w.summaryOnly} value={options.summary} pick={(summary) => put({ summary })} />}
       </div>
       <div class="actions">
-        <button type="button" class="primary" onClick={() => void get("pdf")}>{w.getPdf}</button>
-        <button type="button" onClick={() => void get("svg")}>{w.getSvg}</button>
+        <button type="button" class="primary" disabled={!fresh} onClick={() => void getPdf()}>{w.getPdf}</button>
+        {pages?.length === 1 && <button type="button" disabled={!fresh} onClick={() => getSvg(pages[0]!, 0)}>{w.getSvg}</button>}
         {pages && <span class="hint">{w.pages(pages.length)}</span>}
       </div>
-      <p class="hint">{w.printHint}</p>
-      {bad ? <p class="bad" role="alert">{bad}</p> : pages === null ? <p class="hint">{w.making}</p> : (
-        <div class="pages">{pages.map((src, i) => <img key={src} src={src} alt={`${w.preview}: ${w.sheetNames[sheet]}, ${w.page} ${i + 1}`} />)}</div>
+      {atScale(options.sheet) && (
+        <>
+          <p class="advice"><b>{w.beforePrint}</b></p>
+          <PrintScale x={options.measuredX} y={options.measuredY} put={(measuredX, measuredY) => put({ measuredX, measuredY })} />
+        </>
       )}
+      {bad ? <p class="bad" role="alert">{bad}</p> : pages === null ? <p class="hint" role="status">{w.making}</p>
+        : <Pages pages={pages} fresh={fresh} name={w.sheets[options.sheet]![0]} getSvg={getSvg} />}
     </>
   );
 }

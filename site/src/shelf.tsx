@@ -1,0 +1,108 @@
+// The sample pots: on a first visit a shelf of silhouettes at the head of the Form
+// panel, all to one scale, which can be put away; at any time a window that says
+// what each of them shows. The silhouettes are small pictures of the nodes, with
+// no claim to the curve that the core makes of them.
+import { useRef, useState } from "preact/hooks";
+import type { Job, Node } from "./contract";
+import { read } from "./files";
+import { samples } from "./samples";
+import { now } from "./state";
+import { kept } from "./storage";
+import { w } from "./words";
+
+let away = kept() !== null || location.hash.startsWith("#job=");
+
+const take = (s: Job) => void read({ kind: "job", text: JSON.stringify(s) }, w.stepOpened(s.name));
+const onBench = (s: Job) => now().job.name === s.name;
+
+/** Half the slope through a smooth node, as a third of the way to its neighbours. */
+function tangent(nodes: Node[], i: number): [number, number] {
+  const a = nodes[i - 1], b = nodes[i + 1], n = nodes[i]!;
+  if (n.corner) return [0, 0];
+  if (!a || !b) return n.r === 0 ? [(nodes[a ? i - 1 : i + 1]!.r - n.r) * (a ? -1 : 1) / 2, 0] : [0, 0];
+  return [(b.r - a.r) / 6, (b.z - a.z) / 6];
+}
+
+/** Where lines run down the wall, as shares of the radius: flutes, edges of faces. */
+function ribs({ kind, count = 0 }: { kind: string; count?: number }): number[] {
+  if (kind === "flutes") return [-0.8, -0.45, 0, 0.45, 0.8];
+  return kind === "polygon" ? (count === 3 ? [0.15] : [-0.5, 0.5]) : [];
+}
+
+/** The pot's outline, both halves, at so many px a mm, with what its wall bears. */
+export function Silhouette({ job, k }: { job: Job; k: number }) {
+  const { outer, section } = job.form;
+  const top = Math.max(...outer.map((n) => n.z)), wide = Math.max(...outer.map((n) => n.r));
+  const round = (x: number) => Math.round(x * 10) / 10;
+  const at = (r: number, z: number) => `${round(k * (wide + r))} ${round(k * (top - z))}`;
+  const line = (share: number) => {
+    let d = `M${at(share * outer[0]!.r, outer[0]!.z)}`;
+    for (let i = 1; i < outer.length; i++) {
+      const a = outer[i - 1]!, b = outer[i]!, [ar, az] = tangent(outer, i - 1), [br, bz] = tangent(outer, i);
+      d += `C${at(share * (a.r + ar), a.z + az)} ${at(share * (b.r - br), b.z - bz)} ${at(share * b.r, b.z)}`;
+    }
+    return d;
+  };
+  // a little over the axis, so that the halves leave no gap
+  const half = (side: number) => `${line(side)}L${at(-2 * side, outer.at(-1)!.z)}L${at(-2 * side, outer[0]!.z)}Z`;
+  const [x, y] = [round(2 * k * wide), round(k * top)];
+  return (
+    <svg class="silhouette" width={x + 2} height={y + 1} viewBox={`-1 -1 ${x + 2} ${y + 1}`} aria-hidden="true">
+      <path d={half(1)} /><path d={half(-1)} />
+      {ribs(section ?? { kind: "" }).map((s) => <path key={s} class="rib" d={line(s)} />)}
+      {section?.dimples?.heights.map((z) => [-0.55, 0, 0.55].map((s) => <circle key={`${z} ${s}`} cx={round(k * wide * (1 + s))} cy={round(k * (top - z))} r={k * 4} />))}
+    </svg>
+  );
+}
+
+/** On a first visit: the pots in a row, one touch each. */
+export function FirstShelf() {
+  const [gone, setGone] = useState(away);
+  if (gone) return null;
+  const here = samples.find(onBench);
+  return (
+    <section class="shelf" aria-label={w.shelf}>
+      <ul>
+        {samples.map((s) => (
+          <li key={s.name}>
+            <button type="button" aria-pressed={onBench(s)} title={s.name} aria-label={w.putOn(s.name, w.samples[s.name]!)} onClick={() => take(s)}><Silhouette job={s} k={0.27} /></button>
+          </li>
+        ))}
+      </ul>
+      <p>{here ? <><b>{here.name}.</b> {w.samples[here.name]}</> : w.shelfHint}</p>
+      <div class="actions">
+        <AllSamples label={w.shelfAll} small />
+        <button type="button" class="small" onClick={() => { away = true; setGone(true); }}>{w.shelfAway}</button>
+      </div>
+    </section>
+  );
+}
+
+/** A button, and the window it opens: every pot with what it shows. */
+export function AllSamples({ label, small = false }: { label: string; small?: boolean }) {
+  const box = useRef<HTMLDialogElement>(null);
+  const [open, setOpen] = useState(false);
+  return (
+    <>
+      <button type="button" class={small ? "small" : ""} aria-haspopup="dialog" onClick={() => { setOpen(true); box.current?.showModal(); }}>{label}</button>
+      <dialog ref={box} class="samples" aria-label={w.shelf} onClose={() => setOpen(false)} onClick={(e) => { if (e.target === box.current) box.current?.close(); }}>
+        {open && (
+          <div class="group">
+            <div class="head"><h2>{w.shelf}</h2><button type="button" onClick={() => box.current?.close()}>{w.close}</button></div>
+            <p class="hint">{w.shelfHint}</p>
+            <ul>
+              {samples.map((s) => (
+                <li key={s.name}>
+                  <button type="button" aria-pressed={onBench(s)} onClick={() => { take(s); box.current?.close(); }}>
+                    <span class="stand"><Silhouette job={s} k={0.4} /></span>
+                    <b>{s.name}</b><span class="hint">{w.samples[s.name]}</span>
+                  </button>
+                </li>
+              ))}
+            </ul>
+          </div>
+        )}
+      </dialog>
+    </>
+  );
+}
