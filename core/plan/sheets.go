@@ -26,11 +26,12 @@ func sheets(request []byte, _ Progress) (any, [][]byte, error) {
 		Lines     string          `json:"lines"`    // fired, wet or both
 		Template  bool            `json:"template"` // of the profile: with a margin of card, to be cut out
 		Summary   bool            `json:"summary"`  // of the report: the first page only
+		classRequest
 	}
 	if err := decode(request, &q); err != nil {
 		return nil, nil, err
 	}
-	if err := choice("sheet", q.Sheet, "profile", "section", "report", "workshop"); err != nil {
+	if err := choice("sheet", q.Sheet, "profile", "section", "report", "workshop", "worksheet", "key", "result"); err != nil {
 		return nil, nil, err
 	}
 	paper, err := sheet.PaperNamed(q.Paper)
@@ -41,13 +42,17 @@ func sheets(request []byte, _ Progress) (any, [][]byte, error) {
 	if err != nil {
 		return nil, nil, err
 	}
+	var blobs [][]byte
+	var n int
+	if q.Sheet == "worksheet" || q.Sheet == "key" || q.Sheet == "result" {
+		blobs, n, err = q.classSheet(q.Sheet, q.Job, paper, as)
+		return map[string]any{"pages": n}, blobs, err
+	}
 	p, err := planned(q.Job)
 	if err != nil {
 		return nil, nil, err
 	}
 	in := p.paper()
-	var blobs [][]byte
-	var n int
 	switch q.Sheet {
 	case "profile":
 		lines := map[string]sheet.ProfileLines{"": sheet.FiredLine, "fired": sheet.FiredLine, "wet": sheet.WetLine, "both": sheet.BothLines}

@@ -119,6 +119,10 @@ func TestTextInOrder(t *testing.T) {
 			"S–S", "68.6", "137.3", "187.3", "30.0", "20.0", "Ø 156.1"},
 		"workshop": {"Harbour jar", "Plaster: water first", "L lower part 1 1.42 kg 2.02 kg", "Slip to fill", "862 ml", "Casting time", "18 min", "21, 24 min", "Order of taking apart", "U", "upper part, up",
 			"Bands and weights", "Full mold with slip", "7.4 kg", "Take care", "Plaster burns skin"},
+		"worksheet": {"Undercuts, first week", "Name", "Date", "Try first, then ask.", "1", "True size", "S2-0003-F", "Length", "unit", "2", "How many parts?", "Fewest parts", "Your reasons",
+			"3", "Where does it catch?", "True size, 1:1", "It catches nowhere", "4", "Which way", "own pot", "Pull of part K", "5", "Read the draft", "6", "Save a part", "draw the new outline"},
+		"key":              {"Key, for the teacher", "True size", "123.55 mm", "Reasons", "108 / (1", "Common errors, and where they come from", "94.41 mm", "Fewest parts: 2", "68.6 to 137.3 mm", "16.0 mm", "Pull of part K: straight down"},
+		"result":           {"Undercuts, first week", "Ann Őszi", "1.5 of 3", "Handed in", "C2-0A7K-X", "right", "not yet", "The marks in the file differ", "keeps no secrets", "page 1 of 1"},
 		"profile-template": {"Template to cut out, true size", "1:1", "Harbour jar", "Cut along the wide line", "Axis", "fired", "outside", "fired", "inside"},
 		"report-accents":   {"Žluťoučký džbán – façade № 4, Ærø", "Two parts"},
 		"profile-both":     {"Half profile at true size", "Harbour jar", "Print at 100 %, actual size; if this bar measures 97 mm the", "printer is at 97 %.", "Ø 56.0", "Rim", "Ø 84.0", "Ø 50.0", "Foot", "120.0"},
@@ -224,6 +228,8 @@ func TestBars(t *testing.T) {
 		{"profile-full", 1, 1, 1, 32},
 		{"profile-compensated", 1, 1 / 0.97, 1 / 0.985, 32},
 		{"profile-tiled", 2, 1, 1, 10},
+		{"worksheet", 2, 1, 1, 10 + 6.4},
+		{"worksheet-tall", 1, 1, 1, 10 + 6.4},
 	} {
 		g := rasterise(t, pdfOf(t, c.name), c.page, 600)
 		across := g.crossings(c.y0+11.2+3.2, 20.5, 22+102.2*c.kx, false)
@@ -317,6 +323,9 @@ func TestProfileExtremes(t *testing.T) {
 		"profile-compensated": {42 / 0.97, 120 / 0.985},
 		"profile-closed":      {30, 60},
 		"profile-template":    {42, 120},
+		"worksheet-true":      {42 * wetScale, 120 * wetScale},
+		"worksheet-tall":      {36 * wetScale, 172 * wetScale}, // the answers beside it
+		"worksheet-wide":      {93, 120 * wetScale},            // the right half
 	} {
 		w, h := longestWide(t, poppler(t, pdfOf(t, name), "pdftocairo", "-svg", "-noshrink", "-nocenter", "IN", "-"))
 		if math.Abs(w-want[0]) > 0.1 || math.Abs(h-want[1]) > 0.1 {
@@ -346,7 +355,7 @@ func TestSectionScale(t *testing.T) {
 
 // Ink keeps off the outer 7 mm of every page, which printers do not reach.
 func TestInkKeepsItsMargin(t *testing.T) {
-	for _, name := range []string{"report", "profile-both", "profile-tiled", "profile-compensated", "report-long", "section", "section-sides6", "section-huge", "workshop", "profile-template"} {
+	for _, name := range []string{"report", "profile-both", "profile-tiled", "profile-compensated", "report-long", "section", "section-sides6", "section-huge", "workshop", "profile-template", "worksheet", "key", "result"} {
 		g := rasterise(t, pdfOf(t, name), 1, 72)
 		edge := int(7 / 25.4 * g.dpi)
 		for y := range g.h {

@@ -27,6 +27,9 @@ type sheetCase struct {
 	in    Input
 	paper Paper
 	opt   *ProfileOptions // nil is what the name begins with
+	class ClassSet        // of a worksheet or a key
+	// result is what a result sheet shows.
+	result ClassResult
 }
 
 const longName = "A very tall garden urn with a name of sixty characters, long"
@@ -35,7 +38,7 @@ const longName = "A very tall garden urn with a name of sixty characters, long"
 func cases() []sheetCase {
 	var out []sheetCase
 	add := func(name string, in Input, paper Paper, opt *ProfileOptions) {
-		out = append(out, sheetCase{name, in, paper, opt})
+		out = append(out, sheetCase{name: name, in: in, paper: paper, opt: opt})
 	}
 	named := func(name string) Input { in := sampleInput(); in.Name = name; return in }
 	big := named(longName)
@@ -128,7 +131,7 @@ func cases() []sheetCase {
 	add("workshop-letter", named(longName), Letter, nil)
 	add("workshop-a3", named("花瓶"), A3, nil)
 	add("workshop-sides", sidesInput(6), A4, nil)
-	return out
+	return append(out, classCases()...)
 }
 
 // scale makes the mold larger, for drawings of it.
@@ -160,6 +163,12 @@ func (c *sheetCase) document() (*document, error) {
 		return sectionDocument(c.in, c.paper)
 	case "workshop":
 		return workshopDocument(c.in, c.paper)
+	case "worksheet":
+		return worksheetDocument(c.class, c.paper)
+	case "key":
+		return keyDocument(c.class, c.paper)
+	case "result":
+		return resultDocument(c.result, c.paper)
 	}
 	return reportDocument(c.in, c.paper, ReportOptions{})
 }
@@ -177,6 +186,12 @@ func (c *sheetCase) write(t testing.TB, as Format) ([][]byte, int) {
 		blobs, n, err = Section(c.in, c.paper, as)
 	case "workshop":
 		blobs, n, err = Workshop(c.in, c.paper, as)
+	case "worksheet":
+		blobs, n, err = Worksheet(c.class, c.paper, as)
+	case "key":
+		blobs, n, err = Key(c.class, c.paper, as)
+	case "result":
+		blobs, n, err = Result(c.result, c.paper, as)
 	default:
 		blobs, n, err = Report(c.in, c.paper, as, ReportOptions{})
 	}
@@ -239,7 +254,7 @@ func TestSizesAndPages(t *testing.T) {
 // Same input, same bytes, twenty times over.
 func TestSameBytesEachTime(t *testing.T) {
 	for _, c := range cases() {
-		if c.name != "report" && c.name != "profile-tiled" && c.name != "report-accents" && c.name != "section-sides3" && c.name != "workshop" {
+		if c.name != "report" && c.name != "profile-tiled" && c.name != "report-accents" && c.name != "section-sides3" && c.name != "workshop" && c.name != "worksheet" && c.name != "key" {
 			continue
 		}
 		for _, as := range []Format{PDF, SVG} {
@@ -277,7 +292,7 @@ var fontRule = regexp.MustCompile(`@font-face\{[^}]*\}`)
 // SVG snapshots, without the fonts they carry.
 func TestSnapshots(t *testing.T) {
 	for _, c := range cases() {
-		if c.name != "report" && c.name != "profile-both" && c.name != "profile-tiled" && c.name != "report-catches" && c.name != "section" && c.name != "workshop" && c.name != "profile-template" {
+		if c.name != "report" && c.name != "profile-both" && c.name != "profile-tiled" && c.name != "report-catches" && c.name != "section" && c.name != "workshop" && c.name != "profile-template" && c.name != "worksheet-tall" && c.name != "key" && c.name != "result" {
 			continue
 		}
 		blobs, _ := c.write(t, SVG)
@@ -314,7 +329,7 @@ func compare(t *testing.T, file, got string) {
 
 // SVG is well-formed, true in mm, titled, and holds its text as text.
 func TestSVG(t *testing.T) {
-	c := sheetCase{"report", sampleInput(), A4, nil}
+	c := sheetCase{name: "report", in: sampleInput(), paper: A4}
 	blobs, _ := c.write(t, SVG)
 	dec := xml.NewDecoder(bytes.NewReader(blobs[0]))
 	var text strings.Builder
@@ -348,12 +363,19 @@ func TestBadInput(t *testing.T) {
 	huge := sampleInput()
 	huge.Fired = scaled(huge.Fired, 24)
 	for name, f := range map[string]func() error{
-		"no points":  func() error { _, _, err := Profile(Input{}, A4, PDF, ProfileOptions{}); return err },
-		"no report":  func() error { _, _, err := Report(Input{}, A4, PDF, ReportOptions{}); return err },
-		"infinite":   func() error { _, _, err := Profile(inf, A4, PDF, ProfileOptions{}); return err },
-		"many pages": func() error { _, _, err := Profile(huge, A4, PDF, ProfileOptions{Full: true}); return err },
-		"no mold":    func() error { _, _, err := Section(Input{Wet: in.Wet}, A4, PDF); return err },
-		"no card":    func() error { _, _, err := Workshop(Input{}, A4, PDF); return err },
+		"no points":   func() error { _, _, err := Profile(Input{}, A4, PDF, ProfileOptions{}); return err },
+		"no report":   func() error { _, _, err := Report(Input{}, A4, PDF, ReportOptions{}); return err },
+		"infinite":    func() error { _, _, err := Profile(inf, A4, PDF, ProfileOptions{}); return err },
+		"many pages":  func() error { _, _, err := Profile(huge, A4, PDF, ProfileOptions{Full: true}); return err },
+		"no mold":     func() error { _, _, err := Section(Input{Wet: in.Wet}, A4, PDF); return err },
+		"no question": func() error { _, _, err := Worksheet(ClassSet{}, A4, PDF); return err },
+		"no key":      func() error { _, _, err := Key(ClassSet{}, A4, PDF); return err },
+		"no answers":  func() error { _, _, err := Result(ClassResult{}, A4, PDF); return err },
+		"huge question": func() error {
+			_, _, err := Worksheet(ClassSet{Questions: []Question{{Shape: Shape{Contour: scaled(jar(), 30)}}}}, A4, PDF)
+			return err
+		},
+		"no card": func() error { _, _, err := Workshop(Input{}, A4, PDF); return err },
 		"template": func() error {
 			_, _, err := Profile(in, A4, PDF, ProfileOptions{Template: true, Lines: BothLines})
 			return err
@@ -376,8 +398,10 @@ func BenchmarkReportSVG(b *testing.B) { bench(b, "report", SVG) }
 func BenchmarkProfile(b *testing.B)   { bench(b, "profile-both", PDF) }
 func BenchmarkTiled(b *testing.B)     { bench(b, "profile-tiled", PDF) }
 
-func BenchmarkSection(b *testing.B)  { bench(b, "section", PDF) }
-func BenchmarkWorkshop(b *testing.B) { bench(b, "workshop", PDF) }
+func BenchmarkSection(b *testing.B)   { bench(b, "section", PDF) }
+func BenchmarkWorksheet(b *testing.B) { bench(b, "worksheet", PDF) }
+func BenchmarkKey(b *testing.B)       { bench(b, "key", PDF) }
+func BenchmarkWorkshop(b *testing.B)  { bench(b, "workshop", PDF) }
 
 func bench(b *testing.B, name string, as Format) {
 	for _, c := range cases() {
