@@ -39,6 +39,7 @@ func (j *Job) Check() Faults {
 		bad("form.outer", "The job has no profile; give form.outer at least 3 points.")
 	}
 	j.checkSection(bad, number)
+	j.checkSection(bad, number)
 	if j.Form.Inner != nil {
 		bad("form.inner", "An inner surface is given; only drain-cast forms can be planned, so leave form.inner null.")
 	}

@@ -6,6 +6,7 @@ package mold
 
 import (
 	"math"
+	"slices"
 
 	"moldwright/core/form"
 	"moldwright/core/job"
@@ -32,9 +33,12 @@ type Mold struct {
 	// wall of the drain hole; nil without one. Cavity goes on across it, as
 	// the plug closes it while the mold is full.
 	Drain []form.Point
-	// Section is the cut of the pot across the axis; radii of the cavity, the
-	// opening and the drain are its largest.
+	// Section is the cut of the pot across the axis, turned as it stands to the
+	// seams; radii of the cavity, the opening and the drain are its largest.
 	Section *form.Section
+	// Inner is the inner surface of a solid-cast pot, from the axis to its rim;
+	// nil for a drain-cast one.
+	Inner []form.Point
 }
 
 // Part is one plaster part.
@@ -65,6 +69,7 @@ const (
 	leastMouth  = 4.0 // radius
 	leastDrain  = 1.5 // radius, at the foot of the block
 	mouthMargin = 12.0
+	feedHole    = 14.0 // diameter, through the foot of a solid-cast pot
 )
 
 // DefaultFillHole is the diameter in mm of the hole into a closed form where
@@ -89,18 +94,24 @@ type Base struct {
 	Height, MaxR float64      // mm
 	Closed       bool
 	Section      *form.Section
-	index        []int // of the meridian's points in Cavity
+	Inner        []form.Point // see Mold.Inner
+	index        []int        // of the meridian's points in Cavity
 }
 
 // NewBase thins the meridian's contour, which ends at point end, and keeps
-// every seam of the schemes.
-func NewBase(m *form.Meridian, end int, schemes []parting.Scheme) *Base {
+// every seam of the schemes. inner is the inner surface of a solid-cast form,
+// from its rim to the axis, or nil.
+func NewBase(m *form.Meridian, end int, schemes []parting.Scheme, inner *form.Meridian) *Base {
 	keep := make([]bool, end+1)
 	for _, s := range schemes {
 		keep[s.K1], keep[s.K2] = true, true
 	}
 	b := &Base{Closed: m.Closed, Section: m.Section}
 	b.Cavity, b.index = form.Thin(m.Pts[:end+1], keep, ChordTol)
+	if inner != nil {
+		b.Inner, _ = form.Thin(inner.Pts, make([]bool, len(inner.Pts)), ChordTol)
+		slices.Reverse(b.Inner)
+	}
 	for _, p := range b.Cavity {
 		b.Height, b.MaxR = math.Max(b.Height, p.Z), math.Max(b.MaxR, p.R)
 	}
@@ -110,11 +121,14 @@ func NewBase(m *form.Meridian, end int, schemes []parting.Scheme) *Base {
 // Lay lays a scheme out in plaster around the contour, without natches.
 func Lay(j *job.Job, base *Base, s *parting.Scheme) *Mold {
 	mouth := base.Cavity[len(base.Cavity)-1]
-	md := &Mold{Scheme: s, Cavity: base.Cavity, TrimZ: mouth.Z, Spare: !base.Closed, Section: base.Section}
+	md := &Mold{Scheme: s, Cavity: base.Cavity, TrimZ: mouth.Z, Spare: !base.Closed, Section: base.Section.Turned(s.Turn * math.Pi / 180)}
 	top := base.Height + j.Plaster.Base
+	if s.Core {
+		md.Inner, md.Spare = base.Inner, false
+	}
 	if !base.Closed {
 		top = mouth.Z
-		if j.Mold.Spare != nil {
+		if j.Mold.Spare != nil && !s.Core {
 			top += j.Mold.Spare.Height
 		}
 		if base.Height > mouth.Z+0.01 { // a lip that rises above its own rim
@@ -127,6 +141,9 @@ func Lay(j *job.Job, base *Base, s *parting.Scheme) *Mold {
 		maxR = math.Max(maxR, p.R+mouthMargin-j.Plaster.Wall)
 	}
 	k1, k2 := base.index[s.K1], base.index[s.K2]
+	if s.Core { // it lies upon the rim
+		top += j.Plaster.Base
+	}
 	md.Block = block(j, s, base.Cavity[k1].Z, maxR+j.Plaster.Wall, top)
 	md.parts(j, k1, k2)
 	return md
@@ -169,10 +186,17 @@ func opening(j *job.Job, s *parting.Scheme, mouth form.Point, top, height float6
 // narrows downward, so that a lower part is drawn off its plug. There is none
 // where the foot that the lower part holds is too small for it.
 func (md *Mold) drain(j *job.Job, k1 int) int {
-	if j.Mold.DrainHole == nil {
+	r := 0.0
+	switch {
+	case j.Mold.DrainHole != nil:
+		r = *j.Mold.DrainHole / 2
+	case md.Scheme.Core && j.Mold.FillHole != nil: // filled through the foot, upside down
+		r = *j.Mold.FillHole / 2
+	case md.Scheme.Core:
+		r = feedHole / 2
+	default:
 		return 0
 	}
-	r := *j.Mold.DrainHole / 2
 	for k := 1; k < len(md.Cavity); k++ {
 		a, b := md.Cavity[k-1], md.Cavity[k]
 		if k1 > 0 && k >= k1 && r > 0.9*md.Cavity[k1].R {
@@ -207,8 +231,14 @@ func (md *Mold) parts(j *job.Job, k1, k2 int) {
 		p := Part{Part: &s.Parts[i], plan: plan, pot: md.SectionShare(s.Parts[i].Sector)}
 		from, to := 0, last
 		low, high := end{z: b.ZBottom, free: true}, end{z: b.ZTop, free: true}
+		if s.Core {
+			high = end{z: md.TrimZ}
+		}
 		switch {
-		case p.Name == "lower" && s.Count == 1:
+		case p.Name == "core":
+			md.Parts = append(md.Parts, md.core(p, wall[last]))
+			continue
+		case p.Name == "lower" && s.Sides == 0 && !s.Upper:
 		case p.Name == "lower":
 			to = k1
 			high = end{z: wall[k1].Z}
@@ -235,6 +265,16 @@ func (md *Mold) parts(j *job.Job, k1, k2 int) {
 		p.Outline = append(p.Outline, b.outside(low, high, p.Sector != nil)...)
 		md.Parts = append(md.Parts, p)
 	}
+}
+
+// core is the part that fills the inside of a solid-cast pot and lies upon its
+// rim and upon the top of the other parts.
+func (md *Mold) core(p Part, rim form.Point) Part {
+	p.Outline = append(append(p.Outline, md.Inner...), rim)
+	p.Pot = len(md.Inner)
+	p.Outline = append(p.Outline, md.Block.outside(end{z: rim.Z}, end{z: md.Block.ZTop, free: true}, false)...)
+	p.Outline = append(p.Outline, form.Point{R: 0, Z: md.Block.ZTop})
+	return p
 }
 
 // SectionShare is the mean square of the pot's section within a sector, in

@@ -99,14 +99,11 @@ func (md *Mold) placeLevel(clearance float64) {
 	for low := range md.Parts {
 		for high := range md.Parts {
 			a, b := &md.Parts[low], &md.Parts[high]
-			if a.Name != "lower" && b.Name != "upper" || a.Name == "upper" || b.Name == "lower" || low == high {
-				continue
-			}
-			if a.Name == "lower" && b.Name == "upper" && md.Scheme.Sides > 0 {
+			if !md.carries(a, b) {
 				continue
 			}
 			at := a.Outline[0]
-			if b.Name == "upper" {
+			if b.Sector == nil {
 				at = b.Outline[b.Pot]
 			}
 			at, r, ok := seat(b, at, md.Block.R)
@@ -124,6 +121,18 @@ func (md *Mold) placeLevel(clearance float64) {
 			}
 		}
 	}
+}
+
+// carries tells whether part b stands on part a in a level seam.
+func (md *Mold) carries(a, b *Part) bool {
+	sides, upper := md.Scheme.Sides > 0, md.Scheme.Upper
+	switch {
+	case b.Name == "core":
+		return a.Name == "upper" || !upper && (a.Sector != nil || !sides && a.Name == "lower")
+	case b.Name == "upper":
+		return a.Sector != nil || !sides && a.Name == "lower"
+	}
+	return b.Sector != nil && a.Name == "lower"
 }
 
 // seat finds the middle and radius of the natches in the level seam that runs

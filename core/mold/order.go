@@ -10,7 +10,7 @@ import (
 
 // Order is the order in which the parts come away: a part may move when no
 // part still in place, natches included, stands in its path. Where several may,
-// an upper part goes first, then a lower, then side parts by letter. A Fault
+// a core goes first, then an upper part, a lower, and side parts by letter. A Fault
 // names the parts that lock one another, where they do.
 func (md *Mold) Order() ([]string, error) {
 	left := make([]int, len(md.Parts))
@@ -19,10 +19,12 @@ func (md *Mold) Order() ([]string, error) {
 	}
 	rank := func(i int) string {
 		switch md.Parts[i].Name {
-		case "upper":
+		case "core":
 			return " 0"
-		case "lower":
+		case "upper":
 			return " 1"
+		case "lower":
+			return " 2"
 		}
 		return md.Parts[i].Name
 	}

@@ -66,7 +66,7 @@ func block(j *job.Job, s *parting.Scheme, seam, r, top float64) Block {
 	if j.Mold.Staves > 1 || s.Sides > 0 {
 		return b
 	}
-	if s.Count == 1 {
+	if s.Sides == 0 && !s.Upper {
 		b.seam = top
 	}
 	t := math.Tan(math.Max(cottleTaper, j.Rules.LeastDraft) * math.Pi / 180)

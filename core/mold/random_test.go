@@ -96,7 +96,7 @@ func schemesOf(j *job.Job) ([]parting.Scheme, *Base, error) {
 		w.Sides = *j.Mold.Sides
 	}
 	all := parting.Judge(release.New(m), end, parting.RulesOf(j), w)
-	return all, NewBase(m, end, all), nil
+	return all, NewBase(m, end, all, nil), nil
 }
 
 // sectorShare is the share of the section within a part's sector, which need

@@ -15,12 +15,19 @@ const leastPocket = 0.05
 func (p *Plan) cast() error {
 	w := p.work
 	j, md := w.job, w.mold
-	w.inner = form.Inset(md.Cavity, j.Clay.Wall)
-	p.Flow = Flow{Air: form.Pockets(md.Cavity, leastPocket), Slip: form.Pockets(w.inner, leastPocket)}
-	p.Flow.Drains = w.inner != nil && len(p.Flow.Slip) == 0
+	solidCast := md.Inner != nil
+	if w.inner = md.Inner; !solidCast {
+		w.inner = form.Inset(md.Cavity, j.Clay.Wall)
+	}
+	p.Flow = Flow{Air: form.Pockets(md.Cavity, leastPocket), Slip: []form.Pocket{}}
+	if !solidCast { // nothing is poured out of a form cast solid
+		p.Flow.Slip = form.Pockets(w.inner, leastPocket)
+		p.Flow.Drains = w.inner != nil && len(p.Flow.Slip) == 0
+	}
 	lid := form.Point{R: 0, Z: md.TrimZ}
 	in := casting.Input{Clay: j.Clay, Plaster: j.Plaster, Settings: j.Casting}
 	in.CavityML = form.LoopVolume(append(append([]form.Point{}, md.Cavity...), lid)) / 1000
+	in.Solid = solidCast
 	if w.inner != nil {
 		in.InsideML = form.LoopVolume(append(append([]form.Point{}, w.inner...), lid)) / 1000
 		in.InsideAreaCM2 = area(w.inner)

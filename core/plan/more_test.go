@@ -2,10 +2,12 @@ package plan
 
 import (
 	"encoding/json"
+	"math"
 	"strings"
 	"testing"
 
 	"moldwright/core/job"
+	"moldwright/core/solid"
 )
 
 // answer calls an op and reads the reply.
@@ -131,4 +133,55 @@ func TestPocketsInThePlan(t *testing.T) {
 		t.Fatalf("flow %+v", p.Flow)
 	}
 	near(t, "air", p.Flow.Air[0].Volume, 50.265, 0.01)
+}
+
+// A dish cast solid: a lower part and a core, which fill the block with the
+// clay and the feed hole; the core is lifted first, and the clay between is
+// what the two profiles bound.
+func TestSolidCastDish(t *testing.T) {
+	j := job.Defaults()
+	j.Form.Size = job.SizeMold
+	j.Form.Outer = []job.Node{node(0, 0), node(40, 0), node(50, 60)}
+	j.Form.Inner = []job.Node{node(0, 6), node(34, 6), node(42, 60)}
+	p := made(t, &j)
+	if p.Chosen != "core" || p.chosen().Verdict != "clear" || p.chosen().Count != 2 || strings.Join(p.Order, " ") != "core lower" {
+		t.Fatalf("chosen %s %s, order %v: %s", p.Chosen, p.chosen().Verdict, p.Order, p.WhyNotFewer)
+	}
+	clay := math.Pi/3*60*(40*40+40*50+50*50)/1000 - math.Pi/3*54*(34*34+34*42+42*42)/1000
+	near(t, "clay", p.Casting.CastVolume, clay, 1e-6)
+	files, err := p.Meshes("all", func(float64, string) {})
+	if err != nil {
+		t.Fatal(err)
+	}
+	sum, prints := 0.0, 0
+	for _, f := range files {
+		if r := solid.Check(f.mesh); !r.Sound() {
+			t.Errorf("%s: %v", f.Name, r.Err())
+		}
+		switch f.Kind {
+		case "plaster", "cast":
+			sum += f.Volume
+		default:
+			prints++
+		}
+	}
+	if prints < 4 {
+		t.Errorf("%d prints for a lower part and a core", prints)
+	}
+	b := p.work.mold.Block
+	block := math.Pi * b.R * b.R * (b.ZTop - b.ZBottom) / 1000
+	near(t, "plaster and clay against the block", sum+p.work.mold.DrainVolume(), block, 0.01*block) // edges and sockets apart
+	var bodies []*solid.Body
+	for _, f := range files {
+		if f.Kind == "plaster" || f.Kind == "cast" {
+			bodies = append(bodies, solid.NewBody(f.mesh))
+		}
+	}
+	for i, a := range bodies {
+		for _, b := range bodies[i+1:] {
+			if hit, at := solid.Overlap(a, b, solid.TouchMM); hit {
+				t.Errorf("two of core, lower part and cast overlap at %v", at)
+			}
+		}
+	}
 }

@@ -119,16 +119,29 @@ func Make(j *job.Job) (*Plan, error) {
 		wanted.Sides = *j.Mold.Sides
 	}
 	schemes := parting.Judge(survey, end, parting.RulesOf(j), wanted)
-	w := &work{job: j, meridian: m, survey: survey, base: mold.NewBase(m, end, schemes)}
+	core, err := form.BuildInner(j, m)
+	if err != nil {
+		return nil, err
+	}
+	if core != nil {
+		inside := release.New(core)
+		for i := range schemes {
+			schemes[i] = parting.WithCore(schemes[i], inside, parting.RulesOf(j))
+		}
+	}
+	w := &work{job: j, meridian: m, survey: survey, base: mold.NewBase(m, end, schemes, core)}
 	p := &Plan{Scale: j.Scale(), work: w, Findings: []parting.Finding{}, Next: []string{}, Prints: []tooling.Piece{}}
 	molds := p.lay(schemes)
 	advised := parting.Choose(schemes, wanted.Sides, func(i int) float64 { return p.Schemes[i].Plaster })
 	chosen := advised
-	if j.Mold.Scheme != job.SchemeAuto {
+	if j.Mold.Scheme != job.SchemeAuto && !(core != nil && j.Mold.Scheme == parting.CoreID) {
 		if chosen = parting.Index(schemes, j.Mold.Scheme); chosen < 0 {
 			return nil, job.Faults{job.Faultf("noSuchScheme", "mold.scheme",
 				"The scheme %q cannot be laid out on this form with these parting heights; free the heights or choose another scheme.", j.Mold.Scheme)}
 		}
+	}
+	if core != nil { // the chosen outer parts and the core go by one name
+		schemes[chosen].ID = parting.CoreID
 	}
 	w.mold = molds[chosen]
 	if j.Mold.Natches {

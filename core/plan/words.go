@@ -80,7 +80,9 @@ func (p *Plan) cautions() []string {
 			}
 		}
 	}
-	if p.work.inner == nil {
+	if p.work.mold.Inner != nil {
+		out = append(out, "The pot is cast solid between the outer parts and the core: pour through the hole in the foot with the mold upside down, so that no air stays under the rim, and leave it until the clay has set through.")
+	} else if p.work.inner == nil {
 		out = append(out, "The wall fills the mouth: the slip cannot be poured out. Make the wall thinner or the mouth wider.")
 	} else if p.work.inner[0].Z > p.work.mold.Cavity[0].Z+3*p.work.job.Clay.Wall {
 		out = append(out, fmt.Sprintf("A neck closes as the wall grows: below %.1f mm the cast would stay full of slip. Make the wall thinner or the neck wider.", p.work.inner[0].Z))

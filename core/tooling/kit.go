@@ -38,9 +38,16 @@ func Kit(j *job.Job, md *mold.Mold) []Piece {
 
 // capKit is the kit of a lower or upper part.
 func capKit(j *job.Job, md *mold.Mold, p *mold.Part) []Piece {
-	t, up := positive(j, md, p)
-	base := Piece{Name: p.Name + " positive", Part: p.Name, Kind: "positive", up: up, Draft: p.MinDraft, Verdict: p.Verdict}
-	out := divided(j, base, t)
+	var out []Piece
+	up := solid.Vec{0, 0, 1}
+	if p.Name == "core" {
+		out = []Piece{potPositive(j, md, p)}
+	} else {
+		var t *turned
+		t, up = positive(j, md, p)
+		base := Piece{Name: p.Name + " positive", Part: p.Name, Kind: "positive", up: up, Draft: p.MinDraft, Verdict: p.Verdict}
+		out = divided(j, base, t)
+	}
 	if j.Mold.Staves == 1 {
 		c := cottle(j, md, p)
 		piece := Piece{Name: p.Name + " cottle", Part: p.Name, Kind: "stave", up: up}

@@ -49,7 +49,7 @@ func each(t *testing.T, visit func(name string, j *job.Job, md *mold.Mold)) {
 				end = m.CutMouth(mold.MouthRadius(&j, maxR))
 			}
 			all := parting.Judge(release.New(m), end, parting.RulesOf(&j), parting.Wanted{})
-			base := mold.NewBase(m, end, all)
+			base := mold.NewBase(m, end, all, nil)
 			for i := range all {
 				if (len(what)+len(pot)+i)%4 != 1 {
 					continue // a quarter of them, all settings and schemes among them

@@ -28,7 +28,7 @@ const (
 // wall is the stretch along the pull that a cottle stands round: from the seam
 // plane to the free end, with the way of the pull.
 func wallOf(md *mold.Mold, p *mold.Part) (seam, far, way float64) {
-	if p.Name == "upper" {
+	if p.Name != "lower" {
 		return p.Outline[p.Pot].Z, md.Block.ZTop, 1
 	}
 	return p.Outline[0].Z, md.Block.ZBottom, -1
