@@ -31,8 +31,8 @@ type drainTask struct {
 func newDrain(l *look) *drainTask {
 	t := &drainTask{look: l, cavity: l.m.Pts[:l.end+1]}
 	t.inner = form.Inset(t.cavity, l.job.Clay.Wall)
-	t.air = form.Pockets(t.cavity, leastPocket)
-	t.slip = form.Pockets(t.inner, leastPocket)
+	t.air = form.Pockets(t.cavity, form.Left, leastPocket)
+	t.slip = form.Pockets(t.inner, form.Left, leastPocket)
 	t.closed = t.inner == nil || t.inner[0].Z > t.cavity[0].Z+closedFloor*l.job.Clay.Wall
 	return t
 }
@@ -81,11 +81,11 @@ func (t *drainTask) sound() bool {
 	for _, f := range [2]float64{0.87, 1.13} {
 		inner := form.Inset(t.cavity, f*w)
 		closed := inner == nil || inner[0].Z > t.cavity[0].Z+closedFloor*w
-		if closed != t.closed || (len(form.Pockets(inner, leastPocket)) > 0) != (len(t.slip) > 0) {
+		if closed != t.closed || (len(form.Pockets(inner, form.Left, leastPocket)) > 0) != (len(t.slip) > 0) {
 			return false
 		}
 	}
-	return len(form.Pockets(t.cavity, 1e-4)) == len(t.air)
+	return len(form.Pockets(t.cavity, form.Left, 1e-4)) == len(t.air)
 }
 
 func ownDrain(j *job.Job, _ *Gen, _ int) (task, error) {

@@ -2,6 +2,7 @@ package plan
 
 import (
 	"math"
+	"slices"
 
 	"moldwright/core/casting"
 	"moldwright/core/form"
@@ -19,9 +20,9 @@ func (p *Plan) cast() error {
 	if w.inner = md.Inner; !solidCast {
 		w.inner = form.Inset(md.Cavity, j.Clay.Wall)
 	}
-	p.Flow = Flow{Air: form.Pockets(md.Cavity, leastPocket), Slip: []form.Pocket{}}
+	p.Flow = Flow{Air: form.Pockets(md.Cavity, form.Left, leastPocket), Slip: []form.Pocket{}, Plaster: plasterPockets(md)}
 	if !solidCast { // nothing is poured out of a form cast solid
-		p.Flow.Slip = form.Pockets(w.inner, leastPocket)
+		p.Flow.Slip = form.Pockets(w.inner, form.Left, leastPocket)
 		p.Flow.Drains = w.inner != nil && len(p.Flow.Slip) == 0
 	}
 	lid := form.Point{R: 0, Z: md.TrimZ}
@@ -60,6 +61,38 @@ func (p *Plan) cast() error {
 	p.Size = Size{Height: height, MaxRadius: maxR, FiredHeight: height * shrink, FiredRadius: maxR * shrink,
 		CapacityFired: figures.CapacityFired, CastArea: in.ContactCM2}
 	return nil
+}
+
+// plasterPockets are the pockets of air in the plaster of lower and upper parts
+// and of a core, each poured over its positive with its pull upward. Side parts
+// that hook hold air where they hook.
+func plasterPockets(md *mold.Mold) []PartPocket {
+	out := []PartPocket{}
+	for i := range md.Parts {
+		p := &md.Parts[i]
+		line := append([]form.Point{}, p.Outline[:p.Pot+1]...)
+		up, space := 1.0, form.Right
+		switch {
+		case p.Sector != nil:
+			continue
+		case p.Name == "lower": // from the seam to the foot, turned over
+			up = -1
+			for k := range line {
+				line[k].Z = -line[k].Z
+			}
+		case p.Name == "core": // it runs along the inside as it is poured
+			space = form.Left
+		default: // the outline runs against the contour
+			slices.Reverse(line)
+		}
+		for _, q := range form.Pockets(line, space, leastPocket) {
+			if up < 0 {
+				q.ZFrom, q.ZTo = -q.ZTo, -q.ZFrom
+			}
+			out = append(out, PartPocket{p.Name, q})
+		}
+	}
+	return out
 }
 
 // below is the volume in ml inside a line that runs up from the axis, as far as

@@ -135,6 +135,31 @@ func TestPocketsInThePlan(t *testing.T) {
 	near(t, "air", p.Flow.Air[0].Volume, 50.265, 0.01)
 }
 
+// Plaster over a positive: the dovetail recess, upside down, is an overhang 2 mm
+// wide over 6 mm, whose corner holds the trap's own ring of air; a recess that
+// narrows upward holds none.
+func TestAirInPlaster(t *testing.T) {
+	p := made(t, pot(t, "dovetail-foot"))
+	if len(p.Flow.Plaster) != 0 {
+		t.Errorf("upside down the recess opens upward, so air rises out of it: %+v", p.Flow.Plaster)
+	}
+	// a lower part that hooks behind a belly holds air under it, poured foot up:
+	// upside down the groove's roof is the shelf at z 30, level from r 40 to 60:
+	// with a lip 4 mm deep at its edge it holds pi (58^2 - 40^2) 4 mm3
+	j := job.Defaults()
+	j.Form.Size = job.SizeMold
+	j.Form.Outer = []job.Node{node(0, 0), node(60, 0), node(60, 34), node(58, 34), node(58, 30), node(40, 30), node(40, 50), node(70, 50), node(70, 80)}
+	j.Mold.Scheme = "one"
+	p = made(t, &j)
+	if len(p.Flow.Plaster) != 1 || p.Flow.Plaster[0].Part != "lower" {
+		t.Fatalf("pockets in the plaster: %+v", p.Flow.Plaster)
+	}
+	q := p.Flow.Plaster[0]
+	near(t, "from", q.ZFrom, 30, 1e-9)
+	near(t, "to", q.ZTo, 34, 1e-9)
+	near(t, "volume", q.Volume, math.Pi*(58*58-40*40)*4/1000, 1e-6)
+}
+
 // A dish cast solid: a lower part and a core, which fill the block with the
 // clay and the feed hole; the core is lifted first, and the clay between is
 // what the two profiles bound.

@@ -54,11 +54,20 @@ type Size struct {
 }
 
 // Flow tells how slip and air move: air held under the roof of the cavity when
-// slip is poured in, slip held in the cast when the mold is turned over.
+// slip is poured in, slip held in the cast when the mold is turned over, and
+// air held under a positive when the plaster of a part is poured over it.
 type Flow struct {
-	Air    []form.Pocket `json:"air"`
-	Slip   []form.Pocket `json:"slip"`
-	Drains bool          `json:"drains"` // fully
+	Air     []form.Pocket `json:"air"`
+	Slip    []form.Pocket `json:"slip"`
+	Drains  bool          `json:"drains"` // fully
+	Plaster []PartPocket  `json:"plaster"`
+}
+
+// PartPocket is a pocket of air in the plaster of a part, in heights of the
+// mold.
+type PartPocket struct {
+	Part string `json:"part"`
+	form.Pocket
 }
 
 // Scheme is a judged scheme with the plaster it takes.

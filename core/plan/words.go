@@ -93,6 +93,9 @@ func (p *Plan) cautions() []string {
 	for _, a := range p.Flow.Slip {
 		out = append(out, fmt.Sprintf("Turned over, the cast keeps %.1f ml of slip above %.1f mm: roll the mold as it drains.", a.Volume, a.ZFrom))
 	}
+	for _, a := range p.Flow.Plaster {
+		out = append(out, fmt.Sprintf("Poured over its positive, the %s part would hold %.1f ml of air between %.1f and %.1f mm: tilt and tap while pouring.", a.Part, a.Volume, a.ZFrom, a.ZTo))
+	}
 	for _, f := range p.Prints {
 		if !f.FitsBed {
 			out = append(out, fmt.Sprintf("The %s (%.0f × %.0f × %.0f mm) is larger than the printer's bed.", f.Name, f.Size[0], f.Size[1], f.Size[2]))
