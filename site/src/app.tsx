@@ -2,10 +2,9 @@
 // the drawing with the bar of the selected node, the panels beside it in the
 // order of the work, and what to do next.
 import { Drawing } from "./drawing";
-import { save, take, toLink } from "./files";
-import { NumberField } from "./fields";
+import { NodeBar } from "./editor/bar";
+import { save, takeFile, toLink } from "./files";
 import { Icon } from "./icons";
-import { addNode, nodeKind, removeNode, turnNode } from "./nodes";
 import { ApartBar } from "./panels/apart";
 import { CastingPanel } from "./panels/casting";
 import { FormPanel } from "./panels/form";
@@ -17,11 +16,13 @@ import { AllSamples, FirstShelf } from "./shelf";
 import { SpaceView } from "./space/view";
 import { canonical } from "./storage";
 import { coreOf, edit, lookAt, now, redo, say, set, settle, steps, type Tab, undo } from "./state";
+import { PictureBench } from "./trace/bench";
+import { TraceNext, underTrace } from "./trace/panel";
 import { chosen, NextStep, VerdictLine } from "./verdict";
 import { w } from "./words";
 
 export function App() {
-  const { plan, look, tab } = now();
+  const { plan, look, tab } = now(), trace = tab === "form" ? underTrace() : null;
   const opens = plan && (look.space ? look.what === "mold" : tab === "parts");
   return (
     <>
@@ -30,14 +31,14 @@ export function App() {
       <VerdictLine />
       <main>
         <div class="bench">
-          {!plan ? <div class="drawing empty" /> : look.space ? <SpaceView plan={plan} /> : <Drawing plan={plan} scheme={chosen(plan)} />}
-          {opens && <ApartBar plan={plan} />}
-          {now().ready && !look.space && !opens && <NodeBar />}
-          {plan && <Views />}
+          {trace ? <PictureBench t={trace} /> : !plan ? <div class="drawing empty" /> : look.space ? <SpaceView plan={plan} /> : <Drawing plan={plan} scheme={chosen(plan)} />}
+          {opens && !trace && <ApartBar plan={plan} />}
+          {now().ready && !look.space && !opens && !trace && <NodeBar />}
+          {plan && !trace && <Views />}
         </div>
         <Panels />
       </main>
-      <NextStep />
+      {trace ? <TraceNext of={trace} /> : <NextStep />}
       <Toast />
       <div class="drop" aria-hidden="true">{w.dropHere}</div>
     </>
@@ -76,7 +77,7 @@ function Head() {
         <label class="button"><Icon name="open" />{w.open}
           <input type="file" class="away" onChange={(e) => {
             const input = e.currentTarget, file = input.files?.[0];
-            if (file) void file.text().then((t) => take(t, file.name));
+            if (file) void takeFile(file);
             input.value = "";
           }} />
         </label>
@@ -94,23 +95,6 @@ function Views() {
     <div class="views" role="group" aria-label={w.views}>
       <button type="button" class="small" aria-pressed={!space} onClick={() => lookAt({ space: false })}>{w.viewDrawing}</button>
       <button type="button" class="small" aria-pressed={space} onClick={() => lookAt({ space: true })}>{w.viewSpace}</button>
-    </div>
-  );
-}
-
-/** The selected node, in figures and buttons: what dragging does, without it. */
-function NodeBar() {
-  const { job, node } = now();
-  const n = node === null ? undefined : job.form.outer[node];
-  if (node === null || !n) return <p class="nodebar hint">{w.noNode}</p>;
-  return (
-    <div class="nodebar" role="group" aria-label={w.node(node + 1)}>
-      <b>{w.node(node + 1)}</b>
-      <label>r <NumberField key={`r${node}`} bare length label={w.radius} unit="mm" field={`form.outer[${node}].r`} value={n.r} set={(j, x) => { j.form.outer[node]!.r = x; }} /></label>
-      <label>z <NumberField key={`z${node}`} bare length label={w.height} unit="mm" field={`form.outer[${node}].z`} value={n.z} set={(j, x) => { j.form.outer[node]!.z = x; }} /></label>
-      <button type="button" class="small" onClick={() => turnNode(node)}><span class={n.corner ? "dot square" : "dot"} />{nodeKind(n)}</button>
-      <button type="button" class="small" onClick={() => addNode(node)}>{w.addAfter}</button>
-      <button type="button" class="small" disabled={job.form.outer.length <= 2} onClick={() => removeNode(node)}>{w.remove}</button>
     </div>
   );
 }
@@ -138,7 +122,7 @@ function Panels() {
         ))}
       </div>
       <div class="panel" id="tabpanel" role="tabpanel" aria-labelledby={`tab-${tab}`} tabIndex={-1}>
-        {ready && tab === "form" && <><FirstShelf /><FormPanel /></>}
+        {ready && tab === "form" && <>{!now().trace?.open && !now().svg && <FirstShelf />}<FormPanel /></>}
         {plan && tab === "release" && <ReleasePanel plan={plan} />}
         {plan && tab === "parts" && <PartsPanel plan={plan} />}
         {plan && tab === "tooling" && <ToolingPanel plan={plan} />}

@@ -1,5 +1,6 @@
 // The page's side of the core: one worker, one request under way at a time, and
-// a queue. Of plan requests only the newest waits: the newest job wins. A worker
+// a queue. Of requests to plan or to trace only the newest waits: the newest job
+// wins. A worker
 // that ends, or that the user stops, is replaced, and what it was asked is asked
 // again; a request that ends two workers is answered with a fault instead, so
 // that one bad job cannot keep the page from working.
@@ -10,9 +11,11 @@ export interface Answer { reply: string; blobs: Uint8Array[] }
 export interface Progress { op: string; fraction: number; words: string }
 
 interface Request {
-  id: number; op: string; request: string; blob: Uint8Array | null;
+  id: number; op: string; request: string; blob: Uint8Array | Blob | null;
   tries: number; aside: boolean; done: (a: Answer) => void;
 }
+
+const newestWins = new Set(["plan", "trace", "outline", "wire"]);
 
 const fault = (f: Fault): Answer => ({ reply: JSON.stringify({ error: f }), blobs: [] });
 
@@ -48,10 +51,10 @@ export class Core {
   /** Asks the core; the answer always comes, a failure as {"error":…}. A plan
    *  that a newer one overtakes while it waits is answered null; one asked aside
    *  overtakes nothing and is not overtaken. */
-  ask(op: string, request: unknown, blob: Uint8Array | null = null, aside = false): Promise<Answer | null> {
+  ask(op: string, request: unknown, blob: Uint8Array | Blob | null = null, aside = false): Promise<Answer | null> {
     return new Promise((resolve) => {
-      if (op === "plan" && !aside) {
-        for (const old of this.queue.filter((q) => q.op === "plan" && !q.aside)) {
+      if (newestWins.has(op) && !aside) {
+        for (const old of this.queue.filter((q) => q.op === op && !q.aside)) {
           this.queue.splice(this.queue.indexOf(old), 1);
           (old.done as (a: Answer | null) => void)(null);
         }

@@ -6,15 +6,19 @@ import type { At, Plan, Scheme } from "./contract";
 import { Apart, extents, pieces } from "./drawing-apart";
 import { Draft, Ghost, Held, Place } from "./drawing-release";
 import { SeamHandles, Seams } from "./drawing-seams";
+import { useHands, type Zoom, zoomKey } from "./editor/zoom";
+import { ZoomTools } from "./editor/zoomtools";
 import { ghostOf } from "./look";
 import { looked } from "./looked";
 import { Marks, Pulls } from "./marks";
 import { Nodes } from "./nodes";
 import { show } from "./numbers";
 import { look } from "./parts-look";
-import { now } from "./state";
+import { now, set } from "./state";
 import { Stretched } from "./stretched";
-import { fit, path, seat, tick, type View, X, Y } from "./view";
+import { PictureBehind } from "./trace/behind";
+import { behind } from "./trace/tracing";
+import { fit, path, seat, tick, type View, X, Y, zoomed } from "./view";
 import { w } from "./words";
 
 export function Drawing({ plan, scheme }: { plan: Plan; scheme: Scheme }) {
@@ -30,22 +34,31 @@ export function Drawing({ plan, scheme }: { plan: Plan; scheme: Scheme }) {
     measure();
     return () => watch.disconnect();
   }, []);
+  const put = (zoom: Zoom) => set({ zoom });
+  useHands(box, {
+    get: () => now().zoom, put,
+    pans: (e) => now().zoom.by > 1 && !(e.target as Element).closest(".node, .adder, .seam-handle, button"),
+  });
   const { job, tab, look: at, planned } = now();
   const open = tab === "parts" && at.apart > 0;
-  const v = kept.current ?? (size[0] > 0 ? fit(plan, size[0], size[1], open ? extents(pieces(plan, scheme)) : undefined) : null);
+  const v = kept.current ?? (size[0] > 0 ? zoomed(fit(plan, size[0], size[1], open ? extents(pieces(plan, scheme)) : undefined), now().zoom) : null);
   const hold = (on: boolean) => { kept.current = on ? v : null; if (!on) wake((n) => n + 1); };
   const release = tab === "release", seen = release ? looked(plan, scheme) : null;
   const stretched = release && at.stretch > 1;
   const near = release && at.near?.of === planned ? at.near : null, which = ghostOf(at, plan);
   const ghost = near && which !== "none" && near[which].contour.length > 1 ? near[which].contour : null;
   return (
-    <div class="drawing" ref={box}>
+    <div class={`drawing${now().zoom.by > 1 ? " near-by" : ""}${behind()?.on ? " pictured" : ""}`} ref={box}>
       {v && (
-        <svg width={v.width} height={v.height} role="group" aria-label={w.drawing}>
+        <svg
+          width={v.width} height={v.height} role="group" aria-label={w.drawing} tabIndex={-1}
+          onKeyDown={(e) => { if (!e.ctrlKey && !e.metaKey && zoomKey(e, now().zoom, v.width, v.height, put, atNode(v, plan))) e.preventDefault(); }}
+        >
           <desc>{w.drawingHint}</desc>
           <Hatches plan={plan} />
           <Grid v={v} />
           {open ? <Apart v={v} plan={plan} scheme={scheme} /> : <Mold v={v} plan={plan} scheme={scheme} />}
+          <PictureBehind v={v} plan={plan} />
           <Pot v={v} plan={plan} bare={stretched} solid={open && at.body === "positive"} />
           {release && <Held v={v} plan={plan} />}
           {release && at.place && <Place v={v} zFrom={at.place.zFrom} zTo={at.place.zTo} />}
@@ -60,8 +73,15 @@ export function Drawing({ plan, scheme }: { plan: Plan; scheme: Scheme }) {
           {tab === "parts" && !open && <SeamHandles v={v} plan={plan} scheme={scheme} hold={hold} />}
         </svg>
       )}
+      {v && <ZoomTools zoom={now().zoom} width={v.width} height={v.height} put={put} about={atNode(v, plan)} />}
     </div>
   );
+}
+
+/** Where the selected node stands: what keys and buttons zoom about. */
+function atNode(v: View, plan: Plan): [number, number] | undefined {
+  const { job, node } = now(), n = node === null ? undefined : job.form.outer[node];
+  return n && [X(v, n.r * plan.scale), Y(v, seat(plan, n.z))];
 }
 
 function Hatches({ plan }: { plan: Plan }) {
@@ -84,7 +104,7 @@ function Hatches({ plan }: { plan: Plan }) {
 }
 
 /** Squared paper of 10 mm, and the ruler of heights. */
-function Grid({ v }: { v: View }) {
+export function Grid({ v }: { v: View }) {
   const step = tick(v, 9), label = tick(v, 34);
   const lines: number[] = [], left = 44;
   let fine = "";

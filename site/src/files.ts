@@ -4,6 +4,9 @@
 import type { Fault, Job } from "./contract";
 import { coreOf, edit, faults, now, parse, replace, say, set, settle } from "./state";
 import { canonical } from "./storage";
+import { isPicture } from "./trace/files";
+import { openSvg } from "./trace/svg";
+import { openPicture } from "./trace/tracing";
 import { w } from "./words";
 
 /** Hands bytes to the browser as a file of that name. */
@@ -34,13 +37,16 @@ export async function take(text: string, from: string): Promise<void> {
   const start = text.trimStart();
   if (start.startsWith("{")) return openJob(text, from);
   if (start.startsWith("<")) {
-    set({ tab: "form" });
-    const [fault] = await read({ kind: "svg", text, units: "mm" }, w.stepOpened(from));
-    if (fault) say(w.notOpened(from, fault.message));
-    return;
+    return openSvg(text, from);
   }
   set({ tab: "form", rows: { ...now().rows, text, units: "", open: true, faults: [] } });
   say(w.rowsWait);
+}
+
+/** Opens a file of any kind we know. */
+export async function takeFile(file: File): Promise<void> {
+  if (isPicture(file)) return openPicture(file, file.name);
+  return take(await file.text(), file.name);
 }
 
 async function openJob(text: string, from: string): Promise<void> {
@@ -68,6 +74,7 @@ export async function readRows(text: string, units: string, across: string): Pro
   if ("error" in reply) return faults(reply);
   edit(w.rowsStep, "", (j) => {
     j.form.outer = reply.job.form.outer;
+    delete j.form.traced;
     j.mold.partingHeights = null;
   });
   settle();
@@ -87,7 +94,7 @@ export function listen(): void {
   addEventListener("drop", (e) => {
     hold(e);
     const file = e.dataTransfer?.files[0];
-    if (file) void file.text().then((t) => take(t, file.name));
+    if (file) void takeFile(file);
     else if (e.dataTransfer) void take(e.dataTransfer.getData("text/plain"), w.dropped);
   });
   addEventListener("paste", (e) => {
@@ -96,7 +103,7 @@ export function listen(): void {
     const text = e.clipboardData?.getData("text/plain") ?? "";
     if (!file && !text.trim()) return;
     e.preventDefault();
-    if (file) void file.text().then((t) => take(t, file.name));
+    if (file) void takeFile(file);
     else void take(text, w.pasted);
   });
 }

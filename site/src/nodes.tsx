@@ -1,52 +1,22 @@
 // The nodes of the profile on the drawing: a square is a corner, a disc is
 // smooth. Pointer, arrow keys, and the bar below the drawing move them alike. A
-// drag is one step of undo, and holds the view still until it ends.
-import { useRef } from "preact/hooks";
-import type { Job, Node, Plan } from "./contract";
+// drag is one step of undo, and holds the view still until it ends; near the
+// radius or the height of a neighbour it snaps there. Beside the selected node
+// each stretch of wall carries a plus that adds a node.
+import { useRef, useState } from "preact/hooks";
+import type { Job, Plan } from "./contract";
+import { addNode, moveNode, nodeKind, removeNode, stations, turnNode } from "./editor/steps";
 import { hundredth, withUnit } from "./numbers";
-import { edit, now, set, settle } from "./state";
+import { now, set, settle } from "./state";
 import { w } from "./words";
-import { seat, unseat, type View, X, Y } from "./view";
+import { path, seat, unseat, type View, X, Y } from "./view";
 
-export function moveNode(i: number, r: number, z: number): void {
-  edit(w.moved(i + 1), `node${i}`, (j) => {
-    const n = j.form.outer[i]!;
-    n.r = Math.max(0, hundredth(r));
-    n.z = hundredth(z);
-  });
-}
-
-export function turnNode(i: number): void {
-  edit(w.turned(i + 1), "", (j) => {
-    const n = j.form.outer[i]!;
-    j.form.outer[i] = n.corner ? { r: n.r, z: n.z } : { r: n.r, z: n.z, corner: true };
-  });
-  settle();
-}
-
-/** Adds a node half way to the next one, or to the one before the last. */
-export function addNode(i: number): void {
-  const outer = now().job.form.outer;
-  const a = Math.min(i, outer.length - 2);
-  const p = outer[a]!, q = outer[a + 1]!;
-  const node: Node = { r: hundredth((p.r + q.r) / 2), z: hundredth((p.z + q.z) / 2) };
-  if (p.corner && q.corner) node.corner = true;
-  edit(w.added(a + 1), "", (j) => { j.form.outer.splice(a + 1, 0, node); });
-  settle();
-  set({ node: a + 1 });
-}
-
-export function removeNode(i: number): void {
-  if (now().job.form.outer.length <= 2) return;
-  edit(w.removed(i + 1), "", (j) => { j.form.outer.splice(i, 1); });
-  settle();
-  set({ node: Math.min(i, now().job.form.outer.length - 1) });
-}
-
-export const nodeKind = (n: Node): string => (n.corner ? w.corner : w.smooth);
+/** Px within which a dragged node snaps to its neighbour. */
+const SNAP = 7;
 
 /** The keys of one node; true when the key was meant for it. */
 function press(e: KeyboardEvent, i: number): boolean {
+  if (e.ctrlKey || e.metaKey) return false;
   const n = now().job.form.outer[i]!;
   const step = e.altKey ? 0.01 : e.shiftKey ? 1 : 0.1;
   switch (e.key) {
@@ -56,26 +26,48 @@ function press(e: KeyboardEvent, i: number): boolean {
     case "ArrowDown": moveNode(i, n.r, n.z - step); return true;
     case "Enter": turnNode(i); return true;
     case "Insert": addNode(i); return true;
-    case "Delete": removeNode(i); return true;
+    case "Delete": case "Backspace": removeNode(i); return true;
     case "Escape": set({ node: null }); return true;
   }
   return false;
 }
 
 interface Props { job: Job; plan: Plan; view: View; hold: (on: boolean) => void }
+interface Guide { r?: number; z?: number }
 
 export function Nodes({ job, plan, view, hold }: Props) {
   const grab = useRef<{ id: number; dr: number; dz: number } | null>(null);
-  const scale = plan.scale;
-  const outer = job.form.outer;
+  const [guide, setGuide] = useState<Guide>({});
+  const scale = plan.scale, outer = job.form.outer;
+  const place = (e: PointerEvent | MouseEvent): [number, number] => {
+    const box = (e.currentTarget as SVGElement).ownerSVGElement!.getBoundingClientRect();
+    return [(e.clientX - box.left - view.x0) / view.k / scale, unseat(plan, (view.y0 - e.clientY + box.top) / view.k)];
+  };
+  const drag = (e: PointerEvent, i: number) => {
+    const g = grab.current!, [r0, z0] = place(e);
+    const to = (x: number) => (e.altKey ? hundredth(x) : Math.round(x * 10) / 10);
+    let r = to(r0 + g.dr), z = to(z0 + g.dz);
+    const seen: Guide = {}, reach = SNAP / view.k / scale;
+    if (now().snap && !e.altKey) {
+      for (const n of [outer[i - 1], outer[i + 1]]) {
+        if (n && seen.r === undefined && Math.abs(n.r - r) < reach) r = seen.r = n.r;
+        if (n && seen.z === undefined && Math.abs(n.z - z) < reach) z = seen.z = n.z;
+      }
+    }
+    setGuide(seen);
+    moveNode(i, r, z);
+  };
   return (
     <g class="nodes">
+      <Wall plan={plan} view={view} add={(e) => {
+        const [r, z] = place(e), at = nearest(plan, r, z);
+        if (at) addNode(at.after, [at.r, at.z]);
+      }} />
+      {guide.r !== undefined && <path class="guide" d={`M${X(view, guide.r * scale)} 0V${view.height}`} />}
+      {guide.z !== undefined && <path class="guide" d={`M0 ${Y(view, seat(plan, guide.z))}H${view.width}`} />}
+      <Adders plan={plan} view={view} />
       {outer.map((n, i) => {
         const x = X(view, n.r * scale), y = Y(view, seat(plan, n.z));
-        const place = (e: PointerEvent): [number, number] => {
-          const box = (e.currentTarget as SVGGElement).ownerSVGElement!.getBoundingClientRect();
-          return [(e.clientX - box.left - view.x0) / view.k / scale, unseat(plan, (view.y0 - e.clientY + box.top) / view.k)];
-        };
         return (
           <g
             key={i} tabIndex={0} role="button" class={`node${now().node === i ? " on" : ""}`}
@@ -83,7 +75,7 @@ export function Nodes({ job, plan, view, hold }: Props) {
             aria-pressed={now().node === i}
             onFocus={() => set({ node: i })}
             onBlur={() => settle()}
-            onKeyDown={(e) => { if (press(e, i)) e.preventDefault(); }}
+            onKeyDown={(e) => { if (press(e, i)) { e.preventDefault(); e.stopPropagation(); } }}
             onDblClick={() => turnNode(i)}
             onPointerDown={(e) => {
               if (e.button !== 0) return;
@@ -94,15 +86,10 @@ export function Nodes({ job, plan, view, hold }: Props) {
               hold(true);
               set({ node: i });
             }}
-            onPointerMove={(e) => {
-              const g = grab.current;
-              if (!g || g.id !== e.pointerId) return;
-              const [r, z] = place(e);
-              const to = (x: number) => (e.altKey ? hundredth(x) : Math.round(x * 10) / 10);
-              moveNode(i, to(r + g.dr), to(z + g.dz));
-            }}
+            onPointerMove={(e) => { if (grab.current?.id === e.pointerId) drag(e, i); }}
             onLostPointerCapture={() => {
               grab.current = null;
+              setGuide({});
               settle();
               hold(false);
             }}
@@ -115,5 +102,50 @@ export function Nodes({ job, plan, view, hold }: Props) {
         );
       })}
     </g>
+  );
+}
+
+/** The wall as a broad unseen line: pressed twice, it takes a node there. The
+ *  plus beside the selected node and the Insert key do the same. */
+function Wall({ plan, view, add }: { plan: Plan; view: View; add: (e: MouseEvent) => void }) {
+  return <path class="wall-hit" d={path(view, plan.drawing.contour)} onDblClick={add} />;
+}
+
+/** The place of the wall nearest to one of the half-plane, and the node before it. */
+function nearest(plan: Plan, r: number, z: number): { r: number; z: number; after: number } | null {
+  const at = stations(plan), c = plan.drawing.contour;
+  let best = -1, least = Infinity, place: [number, number] = [r, z];
+  for (let i = 0; i + 1 < c.length; i++) {
+    const ar = c[i]![0] / plan.scale, az = unseat(plan, c[i]![1]), br = c[i + 1]![0] / plan.scale, bz = unseat(plan, c[i + 1]![1]);
+    const l2 = (br - ar) ** 2 + (bz - az) ** 2;
+    const t = l2 > 0 ? Math.max(0, Math.min(1, ((r - ar) * (br - ar) + (z - az) * (bz - az)) / l2)) : 0;
+    const p: [number, number] = [ar + t * (br - ar), az + t * (bz - az)], d = Math.hypot(p[0] - r, p[1] - z);
+    if (d < least) [best, least, place] = [i, d, p];
+  }
+  if (best < 0 || at.length < 2) return null;
+  const after = Math.max(0, at.filter((i) => i <= best).length - 1);
+  return { r: place[0], z: place[1], after: Math.min(after, at.length - 2) };
+}
+
+/** A plus in the middle of each stretch beside the selected node, where there is room. */
+function Adders({ plan, view }: { plan: Plan; view: View }) {
+  const { node } = now();
+  if (node === null) return null;
+  const at = stations(plan), c = plan.drawing.contour;
+  return (
+    <>
+      {[node - 1, node].filter((a) => a >= 0 && at[a + 1] !== undefined).map((a) => {
+        const p = c[at[a]!]!, q = c[at[a + 1]!]!, [ar, az] = at[a + 1]! - at[a]! > 1 ? c[Math.round((at[a]! + at[a + 1]!) / 2)]! : [(p[0] + q[0]) / 2, (p[1] + q[1]) / 2];
+        const x = X(view, ar), y = Y(view, az);
+        if (Math.hypot(X(view, p[0]) - x, Y(view, p[1]) - y) < 26 || Math.hypot(X(view, q[0]) - x, Y(view, q[1]) - y) < 26) return null;
+        return (
+          <g key={a} class="adder" aria-hidden="true" onClick={(e) => { if (e.detail < 2) addNode(a); }}>
+            <circle class="hit" cx={x} cy={y} r={20} />
+            <circle class="dot" cx={x} cy={y} r={7} />
+            <path d={`M${x - 3.5} ${y}h7M${x} ${y - 3.5}v7`} />
+          </g>
+        );
+      })}
+    </>
   );
 }

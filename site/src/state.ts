@@ -4,9 +4,12 @@
 // another job.
 import type { Core, Progress } from "./core";
 import type { Fault, Job, Plan } from "./contract";
+import { whole, type Zoom } from "./editor/zoom";
 import { History } from "./history";
 import { firstLook, type Look } from "./look";
 import { canonical, keep, setAside } from "./storage";
+import type { Svg } from "./trace/svg";
+import type { Behind, Tracing } from "./trace/tracing";
 import { w } from "./words";
 
 export type Tab = "form" | "release" | "parts" | "tooling" | "casting" | "sheets";
@@ -32,6 +35,14 @@ export interface State {
   look: Look;
   /** Bytes of the job as last saved to a file. */
   saved: string | null;
+  /** How near the drawing is looked at, and whether a dragged node snaps. */
+  zoom: Zoom;
+  snap: boolean;
+  /** The picture that is traced, the one behind the profile, and the drawing
+   *  whose lines are chosen from. */
+  trace: Tracing | null;
+  behind: Behind | null;
+  svg: Svg | null;
   storage: boolean;
   toast: { words: string; undo: boolean } | null;
   /** Text that waits in the box for rows, and its faults. */
@@ -60,7 +71,7 @@ export async function begin(texts: string[], storage: boolean, c: Core, render: 
   history = new History(job);
   state = {
     job, ready: false, plan: null, planned: null, answered: null, faults: [], progress: null, slow: false,
-    tab: "form", node: null, part: null, look: firstLook, saved: null, storage, toast: null,
+    tab: "form", node: null, part: null, look: firstLook, saved: null, zoom: whole, snap: true, trace: null, behind: null, svg: null, storage, toast: null,
     rows: { text: "", units: "", across: "radius", open: false, faults: [] },
   };
   for (const text of texts) {
@@ -113,7 +124,7 @@ export function settle(): void { history.close(); }
 export function replace(job: Job, words: string, saved: boolean): void {
   history.push(job, words, "");
   history.close();
-  set({ node: null, part: null, look: firstLook, saved: saved ? canonical(job) : null });
+  set({ node: null, part: null, look: firstLook, zoom: whole, saved: saved ? canonical(job) : null });
   take(job);
 }
 

@@ -2,6 +2,7 @@
 // directions, so that proportions are true. The elevation lies left of the axis,
 // the section, with the plaster around it, right.
 import type { At, Part, Plan } from "./contract";
+import type { Zoom } from "./editor/zoom";
 
 export interface View {
   width: number; height: number;
@@ -39,6 +40,11 @@ export function fit(plan: Plan, width: number, height: number, all?: { left: num
     x0: ROOM.left + spare.x / 2 + k * pot,
     y0: height - ROOM.bottom - spare.y / 2 + k * bottom,
   };
+}
+
+/** The same view, looked at from nearer. */
+export function zoomed(v: View, z: Zoom): View {
+  return z.by === 1 ? v : { ...v, k: v.k * z.by, x0: v.x0 * z.by + z.dx, y0: v.y0 * z.by + z.dy };
 }
 
 const px = (x: number) => Math.round(x * 10) / 10;

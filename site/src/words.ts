@@ -3,6 +3,7 @@
 // report and the paper. Functions take values that are already formatted.
 
 import { bench } from "./words-bench";
+import { editor, tracing } from "./words-trace";
 
 const count = ["No", "One", "Two", "Three", "Four", "Five", "Six", "Seven"];
 
@@ -191,4 +192,6 @@ export const w = {
   notNumber: "Write a number, such as 12.5 or 12,5.",
   changed: (s: string) => `${s} changed`,
   ...bench,
+  ...editor,
+  trace: tracing,
 };

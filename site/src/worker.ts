@@ -1,7 +1,9 @@
 // The worker: unpacks the core, keeps the one long-lived instance, and answers
 // requests in the order they come. It says when it is ready, how far a long
 // request is, and, if the instance has ended, that it has: the page then starts
-// another worker and sends its job again.
+// another worker and sends its job again. It also opens pictures, and holds the
+// pixels of the one that is traced.
+import { decode, PictureFault } from "./trace/decode";
 
 interface Core {
   call(op: string, request: string, blob: Uint8Array | null): { reply: string; blobs: Uint8Array[] };
@@ -17,7 +19,7 @@ interface Scope {
 }
 const scope = globalThis as unknown as Scope;
 
-export type ToWorker = { core: string } | { id: number; op: string; request: string; blob: Uint8Array | null };
+export type ToWorker = { core: string } | { id: number; op: string; request: string; blob: Uint8Array | Blob | null };
 export type FromWorker =
   | { kind: "ready" }
   | { kind: "progress"; id: number; fraction: number; words: string }
@@ -26,6 +28,12 @@ export type FromWorker =
 
 let current = 0;
 let ended = false;
+/** The pixels of the picture that is traced, and a small copy of it; which of
+ *  them an op looks at, and as which op of the core. */
+let held: { pixels: Uint8Array; small: Uint8Array } | null = null;
+const looks: Record<string, { op: string; at: "pixels" | "small" }> = {
+  trace: { op: "trace", at: "pixels" }, outline: { op: "trace", at: "small" }, wire: { op: "wire", at: "small" },
+};
 
 function die(e: unknown): void {
   if (ended) return;
@@ -36,6 +44,24 @@ function die(e: unknown): void {
 function fromBase64(text: string): Uint8Array<ArrayBuffer> {
   const fast = (Uint8Array as unknown as { fromBase64?: (s: string) => Uint8Array<ArrayBuffer> }).fromBase64;
   return fast ? fast(text) : Uint8Array.from(atob(text), (c) => c.charCodeAt(0));
+}
+
+function answer(id: number, reply: string, blobs: Uint8Array[] = []): void {
+  scope.postMessage({ kind: "answer", id, reply, blobs } satisfies FromWorker, blobs.map((b) => b.buffer));
+}
+
+/** Opens a picture and holds it; null puts the held one away. */
+async function picture(id: number, file: Blob | null): Promise<void> {
+  held = null;
+  if (!file) return answer(id, "{}");
+  try {
+    const d = await decode(file);
+    held = d;
+    answer(id, JSON.stringify(d.opened), [d.shown]);
+  } catch (e) {
+    const { code, megapixels } = e instanceof PictureFault ? e : new PictureFault("unreadable");
+    answer(id, JSON.stringify({ error: { code, message: String(e), megapixels } }));
+  }
 }
 
 async function start(packed: string): Promise<void> {
@@ -56,10 +82,16 @@ scope.onmessage = (e: MessageEvent<ToWorker>) => {
     return;
   }
   current = m.id;
+  if (m.op === "picture") {
+    void picture(m.id, m.blob as Blob | null);
+    return;
+  }
+  const look = looks[m.op];
+  if (look && !held) return answer(m.id, '{"error":{"code":"noPicture","message":"No picture is open."}}');
   try {
     if (!scope.moldwright) throw new Error("The core is not ready.");
-    const { reply, blobs } = scope.moldwright.call(m.op, m.request, m.blob);
-    scope.postMessage({ kind: "answer", id: m.id, reply, blobs } satisfies FromWorker, blobs.map((b) => b.buffer));
+    const { reply, blobs } = scope.moldwright.call(look?.op ?? m.op, m.request, look ? held![look.at] : m.blob as Uint8Array | null);
+    answer(m.id, reply, blobs);
   } catch (err) {
     die(err);
   }

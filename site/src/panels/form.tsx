@@ -1,14 +1,20 @@
-// The Form panel: the name, the size, the table of coordinates that mirrors the
-// drawing, rows to type or paste, and the clay's shrinkage.
+// The Form panel: the size, where a form comes from and how it leaves, the table
+// of coordinates, rows to type or paste, and the clay's shrinkage. While a
+// picture is traced or a drawing's line is chosen, that stands in its place.
 import { Choice, NumberField, Section } from "../fields";
-import { addNode, nodeKind, removeNode, turnNode } from "../nodes";
 import { show, volume, withUnit } from "../numbers";
-import { edit, now, set, settle } from "../state";
+import { edit, now, settle } from "../state";
+import { TracePanel, underTrace } from "../trace/panel";
+import { Source, TakeOut } from "../trace/source";
+import { SvgPanel } from "../trace/svg";
 import { w } from "../words";
+import { Coordinates } from "./coordinates";
 import { Rows } from "./rows";
 
 export function FormPanel() {
-  const { job, plan } = now();
+  const { job, plan, svg } = now(), trace = underTrace();
+  if (trace) return <TracePanel of={trace} />;
+  if (svg) return <SvgPanel of={svg} />;
   const line = (height: number, radius: number) => w.sizeLine(withUnit(height, "mm"), withUnit(2 * radius, "mm"));
   return (
     <>
@@ -19,6 +25,7 @@ export function FormPanel() {
           <div><dt>{w.capacity}</dt><dd>{volume(plan.size.capacityFired)}</dd></div>
         </dl>
       )}
+      <Source />
       <Section title={w.nodes}>
         <Choice
           label={w.size} value={job.form.size} options={[["fired", w.fired], ["mold", w.wet]]}
@@ -28,6 +35,7 @@ export function FormPanel() {
         <Coordinates />
         <Rows />
       </Section>
+      <TakeOut />
       <Section title={w.shrinkage}>
         <div class="row">
           <NumberField label={w.drying} unit="%" field="clay.dryingShrinkage" value={job.clay.dryingShrinkage} set={(j, x) => { j.clay.dryingShrinkage = x; }} />
@@ -37,35 +45,5 @@ export function FormPanel() {
         <p class="hint">{w.shrinkageHint} {plan && w.enlarged(show(plan.scale, 3))}</p>
       </Section>
     </>
-  );
-}
-
-function Coordinates() {
-  const { job, node } = now();
-  const outer = job.form.outer;
-  return (
-    <table class="nodes-table">
-      <thead>
-        <tr><th scope="col">#</th><th scope="col">{w.radius}</th><th scope="col">{w.height}</th><th scope="col">{w.kind}</th><td class="acts" /></tr>
-      </thead>
-      <tbody>
-        {outer.map((n, i) => (
-          <tr key={`${i}/${outer.length}`} class={node === i ? "on" : ""} onFocusIn={() => { if (now().node !== i) set({ node: i }); }}>
-            <th scope="row">{i + 1}</th>
-            <td><NumberField bare length label={`${w.node(i + 1)}, ${w.radius}`} field={`form.outer[${i}].r`} value={n.r} set={(j, x) => { j.form.outer[i]!.r = x; }} /></td>
-            <td><NumberField bare length label={`${w.node(i + 1)}, ${w.height}`} field={`form.outer[${i}].z`} value={n.z} set={(j, x) => { j.form.outer[i]!.z = x; }} /></td>
-            <td>
-              <button type="button" class="small" aria-label={`${w.node(i + 1)}: ${nodeKind(n)}, ${n.corner ? w.makeSmooth : w.makeCorner}`} onClick={() => turnNode(i)}>
-                <span class={n.corner ? "dot square" : "dot"} />{nodeKind(n)}
-              </button>
-            </td>
-            <td class="acts">
-              <button type="button" class="small" aria-label={`${w.addAfter} ${i + 1}`} title={w.addAfter} onClick={() => addNode(i)}>+</button>
-              <button type="button" class="small" aria-label={`${w.remove} ${i + 1}`} title={w.remove} disabled={outer.length <= 2} onClick={() => removeNode(i)}>−</button>
-            </td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
   );
 }

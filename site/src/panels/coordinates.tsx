@@ -1,0 +1,35 @@
+// The table of coordinates that mirrors the drawing.
+import { addNode, nodeKind, removeNode, turnNode } from "../editor/steps";
+import { NumberField } from "../fields";
+import { now, set } from "../state";
+import { w } from "../words";
+
+export function Coordinates() {
+  const { job, node } = now();
+  const outer = job.form.outer;
+  return (
+    <table class="nodes-table">
+      <thead>
+        <tr><th scope="col">#</th><th scope="col">{w.radius}</th><th scope="col">{w.height}</th><th scope="col">{w.kind}</th><td class="acts" /></tr>
+      </thead>
+      <tbody>
+        {outer.map((n, i) => (
+          <tr key={`${i}/${outer.length}`} class={node === i ? "on" : ""} onFocusIn={() => { if (now().node !== i) set({ node: i }); }}>
+            <th scope="row">{i + 1}</th>
+            <td><NumberField bare length label={`${w.node(i + 1)}, ${w.radius}`} field={`form.outer[${i}].r`} value={n.r} set={(j, x) => { j.form.outer[i]!.r = x; }} /></td>
+            <td><NumberField bare length label={`${w.node(i + 1)}, ${w.height}`} field={`form.outer[${i}].z`} value={n.z} set={(j, x) => { j.form.outer[i]!.z = x; }} /></td>
+            <td>
+              <button type="button" class="small" aria-label={`${w.node(i + 1)}: ${nodeKind(n)}, ${n.corner ? w.makeSmooth : w.makeCorner}`} onClick={() => turnNode(i)}>
+                <span class={n.corner ? "dot square" : "dot"} />{nodeKind(n)}
+              </button>
+            </td>
+            <td class="acts">
+              <button type="button" class="small" aria-label={`${w.addAfter} ${i + 1}`} title={w.addAfter} onClick={() => addNode(i)}>+</button>
+              <button type="button" class="small" aria-label={`${w.remove} ${i + 1}`} title={w.remove} disabled={outer.length <= 2} onClick={() => removeNode(i)}>−</button>
+            </td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
