@@ -196,34 +196,31 @@ func planned(raw json.RawMessage) (*Plan, error) {
 	return Make(j)
 }
 
-func makePlan(request []byte, _ Progress) (any, [][]byte, error) {
-	// The request of every drag: where it is nothing but a sound job it is read
-	// in one go.
+// planOf plans the job of a request that holds nothing else.
+func planOf(request []byte) (*Plan, error) {
+	// every drag sends one: where it is sound it is read in one go
 	if raw, ok := bytes.CutPrefix(request, []byte(`{"job":`)); ok && bytes.HasSuffix(raw, []byte("}")) {
 		if j, err := job.Read(raw[:len(raw)-1]); err == nil {
-			p, err := Make(j)
-			return p, nil, err
+			return Make(j)
 		}
 	}
 	var q struct {
 		Job json.RawMessage `json:"job"`
 	}
 	if err := decode(request, &q); err != nil {
-		return nil, nil, err
+		return nil, err
 	}
-	p, err := planned(q.Job)
+	return planned(q.Job)
+}
+
+func makePlan(request []byte, _ Progress) (any, [][]byte, error) {
+	p, err := planOf(request)
 	return p, nil, err
 }
 
 // figures gives the casting figures as rows, each with its formula and source.
 func figures(request []byte, _ Progress) (any, [][]byte, error) {
-	var q struct {
-		Job json.RawMessage `json:"job"`
-	}
-	if err := decode(request, &q); err != nil {
-		return nil, nil, err
-	}
-	p, err := planned(q.Job)
+	p, err := planOf(request)
 	if err != nil {
 		return nil, nil, err
 	}

@@ -45,13 +45,7 @@ func nearest(request []byte, _ Progress) (any, [][]byte, error) {
 // remedies gives the small local changes of form that would save a part, each
 // with the job that makes it.
 func remedies(request []byte, _ Progress) (any, [][]byte, error) {
-	var q struct {
-		Job json.RawMessage `json:"job"`
-	}
-	if err := decode(request, &q); err != nil {
-		return nil, nil, err
-	}
-	p, err := planned(q.Job)
+	p, err := planOf(request)
 	if err != nil {
 		return nil, nil, err
 	}

@@ -1,8 +1,6 @@
 package plan
 
 import (
-	"encoding/json"
-
 	"moldwright/core/job"
 	"moldwright/core/trace"
 )
@@ -54,16 +52,11 @@ func paths(request []byte, _ Progress) (any, [][]byte, error) {
 
 // drawn writes the form of a job as an SVG drawing at the size it is given in.
 func drawn(request []byte, _ Progress) (any, [][]byte, error) {
-	var q struct {
-		Job json.RawMessage `json:"job"`
-	}
-	if err := decode(request, &q); err != nil {
-		return nil, nil, err
-	}
-	j, err := jobOf(q.Job)
+	p, err := planOf(request)
 	if err != nil {
 		return nil, nil, err
 	}
+	j := p.work.job
 	text, err := trace.WriteSVG(j.Form.Outer, j.Name)
 	return map[string]any{"name": fileName(j.Name, "profile") + ".svg"}, [][]byte{text}, err
 }
