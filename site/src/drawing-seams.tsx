@@ -10,11 +10,15 @@ import { w } from "./words";
 
 const tenth = (z: number) => Math.round(z * 10) / 10;
 
-/** Moves seam i, and pins the others where they are. */
-export function moveSeam(heights: readonly number[], i: number, z: number, high: number): void {
+/** Moves seam i; pins the others where they are, and the scheme, lest another
+ *  one take its place under the hand. */
+export function moveSeam(scheme: string, heights: readonly number[], i: number, z: number, high: number): void {
   const least = i > 0 ? heights[i - 1]! + 0.1 : 0, most = i + 1 < heights.length ? heights[i + 1]! - 0.1 : high;
   const to = Math.min(Math.max(z, least), most);
-  edit(w.seamStep, `seam${i}`, (j) => { j.mold.partingHeights = heights.map((h, k) => (k === i ? Math.round(to * 100) / 100 : h)); });
+  edit(w.seamStep, `seam${i}`, (j) => {
+    j.mold.scheme = scheme;
+    j.mold.partingHeights = heights.map((h, k) => (k === i ? Math.round(to * 100) / 100 : h));
+  });
 }
 
 export function Seams({ v, plan }: { v: View; plan: Plan }) {
@@ -63,7 +67,7 @@ export function SeamHandles({ v, plan, scheme, hold }: Props) {
                 : e.key === "ArrowDown" || e.key === "ArrowLeft" || e.key === "PageDown" ? -1 : 0;
               if (!dir) return;
               e.preventDefault();
-              moveSeam(heights, i, z + dir * step(e), high);
+              moveSeam(scheme.id, heights, i, z + dir * step(e), high);
             }}
             onBlur={() => settle()}
             onPointerDown={(e) => {
@@ -76,7 +80,7 @@ export function SeamHandles({ v, plan, scheme, hold }: Props) {
             onPointerMove={(e) => {
               const g = grab.current;
               if (g?.id !== e.pointerId) return;
-              moveSeam(heights, i, tenth(at(e) + g.by), high);
+              moveSeam(scheme.id, heights, i, tenth(at(e) + g.by), high);
             }}
             onLostPointerCapture={() => { grab.current = null; settle(); hold(false); }}
           >

@@ -1,7 +1,7 @@
 // Which wall the Release panel and the drawing look at: what one part holds,
 // under its own pull, or the whole wall under one of the three pulls. Where a
 // scheme holds the whole wall under that pull, its part carries the figures.
-import type { Part, Plan, Scheme } from "./contract";
+import type { Part, Plan, Scheme, Verdict } from "./contract";
 import type { Pull } from "./look";
 import { now } from "./state";
 import { held, pullOf } from "./view";
@@ -17,13 +17,19 @@ export interface Looked {
 /** The scheme with one part that holds the whole wall under a pull. */
 const alone: Record<Pull, string> = { 0: "one", 1: "", 2: "sides2" };
 
+/** The part that is looked at: the one chosen, else the one that lets go worst. */
+export function partOf(scheme: Scheme, name: string | null): Part {
+  const worst = (v: Verdict) => scheme.parts.find((p) => p.verdict === v);
+  return scheme.parts.find((p) => p.name === name) ?? worst("catches") ?? worst("rubs") ?? scheme.parts[0]!;
+}
+
 export function looked(plan: Plan, scheme: Scheme): Looked {
   const { look, part: name } = now();
   if (look.pull !== null) {
     const part = plan.schemes.find((s) => s.id === alone[look.pull!])?.parts[0] ?? null;
     return { pull: look.pull, from: 0, to: plan.drawing.stretches.length, part };
   }
-  const part = scheme.parts.find((p) => p.name === name) ?? scheme.parts[0]!;
+  const part = partOf(scheme, name);
   const [from, to] = held(plan, part);
   return { pull: pullOf(part), from, to, part };
 }

@@ -18,7 +18,7 @@ export function VerdictLine() {
       <div class="says">
         <p role="status" aria-live="polite">
           {fault ? <><b>{w.cannotPlan}</b> {fault.message} {plan && w.stillShown}</>
-            : plan ? atFoot(plan.verdict) : w.starting}
+            : plan ? plan.verdict : w.starting}
         </p>
         {!fault && plan && (plan.robust.reason === "fewer" || s?.verdict !== "catches") && <span class="robust">{robust(plan)}</span>}
       </div>
@@ -26,10 +26,6 @@ export function VerdictLine() {
     </div>
   );
 }
-
-/** A parting at height 0 is one at the foot. */
-const atFoot = (s: string): string =>
-  s.replace("parted 0.0 mm above the foot", w.atFoot).replace(/parted 0\.0 and ([\d.]+) mm above the foot/, (_, z: string) => w.atFootAnd(z));
 
 /** By how much the radii may be wrong before the verdict changes, and how. */
 function robust(plan: Plan): string {

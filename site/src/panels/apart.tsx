@@ -3,7 +3,6 @@
 import { apart } from "../apart";
 import type { Part, Plan } from "../contract";
 import { Choice, Section } from "../fields";
-import { useId } from "../ids";
 import { withUnit } from "../numbers";
 import { lookAt, now } from "../state";
 import { chosen, partName } from "../verdict";
@@ -14,7 +13,7 @@ const way = (p: Part) => w.apartPulls[p.pull[2] < 0 ? "down" : p.pull[2] > 0 ? "
 
 /** The slider and, in words, what moves or where it sticks. */
 export function ApartBar({ plan }: { plan: Plan }) {
-  const id = useId(), { look } = now(), n = plan.order.length;
+  const { look } = now(), n = plan.order.length;
   const state = apart(plan, chosen(plan), look);
   const words = look.apart === 0 ? w.apartClosed
     : state.stuck ? w.apartSticks(partName(state.part!.name), withUnit(state.stuck.depth, "mm", 2), withUnit(state.stuck.blockedAtZ, "mm"))
@@ -22,9 +21,9 @@ export function ApartBar({ plan }: { plan: Plan }) {
     : w.apartMoving(partName(state.part!.name), state.step, n);
   return (
     <div class="slide">
-      <label for={id}>{w.apartTitle}</label>
+      <label for="apart">{w.apartTitle}</label>
       <input
-        id={id} type="range" min={0} max={n} step={0.05} value={look.apart} aria-valuetext={words}
+        id="apart" type="range" min={0} max={n} step={0.05} value={look.apart} aria-valuetext={words}
         onInput={(e) => lookAt({ apart: Number(e.currentTarget.value), scheme: null })}
       />
       <p class={`step${state.stuck ? " bad" : ""}`} role="status">{words}</p>

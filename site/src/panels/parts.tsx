@@ -79,7 +79,7 @@ function Heights({ plan }: { plan: Plan }) {
             key={i} length label={used.length > 1 ? `${w.heights} ${i + 1}` : w.heights} unit="mm" field={`mold.partingHeights[${i}]`}
             value={job.mold.partingHeights?.[i] ?? null}
             empty={{ words: show(z, 1), set: (j) => { j.mold.partingHeights = null; } }}
-            set={(j, x) => { j.mold.partingHeights = used.map((u, k) => (k === i ? x : j.mold.partingHeights?.[k] ?? u)); }}
+            set={(j, x) => { j.mold.scheme = plan.chosen; j.mold.partingHeights = used.map((u, k) => (k === i ? x : j.mold.partingHeights?.[k] ?? u)); }}
           />
         ))}
         <Choice

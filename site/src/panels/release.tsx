@@ -5,7 +5,7 @@ import { draftColour, FULL } from "../cividis";
 import type { Catch, Part, Plan } from "../contract";
 import { NumberField, Section } from "../fields";
 import type { Pull } from "../look";
-import { looked } from "../looked";
+import { looked, partOf } from "../looked";
 import { show, volume, withUnit } from "../numbers";
 import { lookAt, now, set } from "../state";
 import { chosen, partName } from "../verdict";
@@ -62,7 +62,7 @@ const arrows = ["↓", "↑", "→"] as const;
 /** One button for each part's pull, and for each pull of the whole wall. */
 function Pulls({ plan }: { plan: Plan }) {
   const { look } = now();
-  const parts = chosen(plan).parts, on = parts.find((p) => p.name === now().part) ?? parts[0]!;
+  const scheme = chosen(plan), { parts } = scheme, on = partOf(scheme, now().part);
   return (
     <Section title={w.pullTitle}>
       <div class="choices" role="group" aria-label={w.pullGroup}>
