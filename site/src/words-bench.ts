@@ -47,7 +47,7 @@ export const bench = {
   ownHint: "Everything works with what stands here. Put in your own figure once you have measured it.",
   ownGroups: {
     clay: "Clay and cast", mix: "Mixing plaster", data: "From the plaster maker's data sheet", water: "Water and drying",
-    pot: "Pot in use", bands: "Bands", lift: "The lift, from the floor and the body",
+    pot: "Pot in use", bands: "Bands", lift: "The lift",
   } as Record<string, string>,
   own: {
     castMoisture: ["Water in a fresh cast", "% of wet mass"], lossOnIgnition: ["Lost in firing", "% of dry mass"],
@@ -64,7 +64,7 @@ export const bench = {
   // tooling
   printsTitle: "Pieces to print",
   printsHint: "Each piece is turned the way it is printed, its working face letting go upward.",
-  forPart: (part: string) => `For the ${part}`,
+  forPart: (part: string) => (part.startsWith("side") ? `For ${part}` : `For the ${part}`),
   fits: "fits the bed", fitsNot: "larger than the bed",
   bedPicture: (fit: string) => `Footprint on the bed: ${fit}`,
   weighs: (m: string, l: string) => `${m} printed full, ${l} of filament`,
