@@ -84,7 +84,7 @@ export const tracing = {
   svgPath: (i: number, id: string) => (id ? `Line ${i}, ${id}` : `Line ${i}`),
   svgSize: (wd: string, h: string) => `${wd} wide, ${h} high`,
   svgNot: "No profile.", svgMore: (n: number) => `${n} more lines are smaller and not shown.`,
-  svgAxis: "Axis at x of the drawing", svgAxisEmpty: "found by itself",
+  svgAxis: "Axis at x of the drawing", svgAxisEmpty: "found",
   svgAxisHint: "Right or left of the axis is the same pot: a left half is mirrored.",
   svgUse: "Use this line", svgStep: (name: string) => `form from ${name}`, svgLeave: "Leave",
 };
