@@ -16,8 +16,10 @@ import (
 // each font, writes the creator where the language belongs, and knows no
 // viewer preferences. seal takes its file apart by its cross-reference table
 // (ISO 32000-1, 7.5.4), replaces the catalog and the information dictionary,
-// takes the clock out of the fonts, and writes a new table. It refuses what
-// it does not know rather than guess.
+// takes the clock out of the fonts, deflates every stream with one and the same
+// writer (a writer for each, as the library has it, costs more than all else on
+// a sheet), and writes a new table. It refuses what it does not know rather
+// than guess.
 
 // seal gives the file with title, language and no scaling on printing, and
 // with nothing in it that depends on when it was written.
@@ -34,17 +36,17 @@ func seal(raw []byte, title, lang string) ([]byte, error) {
 	// is why the sheets say it in words as well.
 	f.objects[f.root-1] = fmt.Appendf(nil, "<</Type/Catalog/Lang(%s)/Pages %d 0 R/ViewerPreferences<</DisplayDocTitle true/PrintScaling/None>>>>", lang, pages)
 	f.objects[f.info-1] = fmt.Appendf(nil, "<</Creator(Moldwright)/Producer(tdewolff/canvas)/Title%s>>", textString(title))
+	fonts := map[int]bool{}
 	for _, obj := range f.objects {
-		n, ok := refAfter(obj, "/FontFile2")
-		if !ok {
-			continue
+		if n, ok := refAfter(obj, "/FontFile2"); ok {
+			if n > len(f.objects) {
+				return nil, fmt.Errorf("sealing the PDF: font program %d is missing", n)
+			}
+			fonts[n] = true
 		}
-		if n < 1 || n > len(f.objects) {
-			return nil, fmt.Errorf("sealing the PDF: font program %d is missing", n)
-		}
-		if f.objects[n-1], err = restampStream(f.objects[n-1]); err != nil {
-			return nil, fmt.Errorf("sealing the PDF: %w", err)
-		}
+	}
+	if err := f.deflate(fonts); err != nil {
+		return nil, fmt.Errorf("sealing the PDF: %w", err)
 	}
 	return f.bytes(), nil
 }
@@ -157,15 +159,55 @@ func textString(s string) string {
 	return "<" + hex.EncodeToString(b) + ">"
 }
 
-// restampStream takes the clock out of an embedded font program.
-func restampStream(obj []byte) ([]byte, error) {
-	head, body, ok := bytes.Cut(obj, []byte(">>stream\n"))
-	if !ok || !bytes.Contains(head, []byte("/Filter/FlateDecode")) {
-		return nil, fmt.Errorf("a font program is not a deflated stream")
+// deflate packs every plain stream, and the fonts, which the library always
+// packs itself, anew with the clock taken out.
+func (f *pdfFile) deflate(fonts map[int]bool) error {
+	var packed bytes.Buffer
+	z := zlib.NewWriter(&packed)
+	for i, obj := range f.objects {
+		head, body, ok := bytes.Cut(obj, []byte(">>stream\n"))
+		font := fonts[i+1]
+		if !ok || bytes.Contains(head, []byte("/Filter")) && !font {
+			if font {
+				return fmt.Errorf("font program %d is no stream", i+1)
+			}
+			continue
+		}
+		if body, ok = bytes.CutSuffix(body, []byte("\nendstream\n")); !ok {
+			return fmt.Errorf("stream %d has no end", i+1)
+		}
+		length := ""
+		if font {
+			var err error
+			if body, err = restamped(head, body); err != nil {
+				return err
+			}
+			head, length = []byte("<<"), fmt.Sprintf("/Length1 %d", len(body))
+		} else {
+			at := bytes.Index(head, []byte("/Length "))
+			if at < 0 {
+				return fmt.Errorf("stream %d has no length", i+1)
+			}
+			rest := bytes.TrimLeft(head[at+len("/Length "):], "0123456789")
+			head, length = head[:at], string(rest)
+		}
+		packed.Reset()
+		z.Reset(&packed)
+		if _, err := z.Write(body); err != nil {
+			return err
+		}
+		if err := z.Close(); err != nil {
+			return err
+		}
+		f.objects[i] = fmt.Appendf(nil, "%s/Filter/FlateDecode/Length %d%s>>stream\n%s\nendstream\n", head, packed.Len(), length, packed.Bytes())
 	}
-	body, ok = bytes.CutSuffix(body, []byte("\nendstream\n"))
-	if !ok {
-		return nil, fmt.Errorf("a font program has no end")
+	return nil
+}
+
+// restamped is a font program, opened, with the clock taken out.
+func restamped(head, body []byte) ([]byte, error) {
+	if !bytes.Contains(head, []byte("/Filter/FlateDecode")) {
+		return nil, fmt.Errorf("a font program is not a deflated stream")
 	}
 	z, err := zlib.NewReader(bytes.NewReader(body))
 	if err != nil {
@@ -175,18 +217,7 @@ func restampStream(obj []byte) ([]byte, error) {
 	if err != nil {
 		return nil, fmt.Errorf("a font program: %w", err)
 	}
-	if err := restamp(sfnt); err != nil {
-		return nil, err
-	}
-	var packed bytes.Buffer
-	w := zlib.NewWriter(&packed)
-	if _, err := w.Write(sfnt); err != nil {
-		return nil, err
-	}
-	if err := w.Close(); err != nil {
-		return nil, err
-	}
-	return fmt.Appendf(nil, "<</Filter/FlateDecode/Length %d/Length1 %d>>stream\n%s\nendstream\n", packed.Len(), len(sfnt), packed.Bytes()), nil
+	return sfnt, restamp(sfnt)
 }
 
 // restamp sets a font's time of change to its time of making, in place, and

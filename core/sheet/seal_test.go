@@ -18,7 +18,7 @@ func rawPDF(t testing.TB) []byte {
 		t.Fatal(err)
 	}
 	var raw bytes.Buffer
-	r := pdf.New(&raw, 210, 297, &pdf.Options{Compress: true, SubsetFonts: true})
+	r := pdf.New(&raw, 210, 297, &pdf.Options{SubsetFonts: true})
 	for _, op := range d.pages[0].ops {
 		op(r)
 	}
@@ -70,7 +70,11 @@ func TestSeal(t *testing.T) {
 				t.Errorf("font %d tells when it was written", n)
 			}
 		case n != before.root && n != before.info:
-			if !bytes.Equal(o, after.objects[i]) {
+			got := after.objects[i]
+			if _, body, ok := bytes.Cut(o, []byte(">>stream\n")); ok {
+				o, got = bytes.TrimSuffix(body, []byte("\nendstream\n")), inflate(t, got)
+			}
+			if !bytes.Equal(o, got) {
 				t.Errorf("object %d changed", n)
 			}
 		}

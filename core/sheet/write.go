@@ -34,7 +34,8 @@ func (d *document) write(as Format) ([][]byte, int, error) {
 func (d *document) pdf() ([]byte, error) {
 	var raw bytes.Buffer
 	first := d.pages[0].paper
-	r := pdf.New(&raw, first.W, first.H, &pdf.Options{Compress: true, SubsetFonts: true})
+	// seal deflates: it has to open the fonts anyway.
+	r := pdf.New(&raw, first.W, first.H, &pdf.Options{Compress: false, SubsetFonts: true})
 	for i, p := range d.pages {
 		if i > 0 {
 			r.NewPage(p.paper.W, p.paper.H)
