@@ -26,7 +26,7 @@ type Around struct {
 // share below an edge leaps with the angle; a side part's varies gently.
 const (
 	capRows, capAzimuths   = 1440, 48
-	sideRows, sideAzimuths = 360, 360
+	sideRows, sideAzimuths = 180, 360
 )
 
 // NewCap is the table of a lower or upper part, all round.
@@ -36,8 +36,8 @@ func NewCap(s *form.Section, pull Pull, edges Edges) *Around {
 		up = -1
 	}
 	period := 2 * math.Pi / float64(s.Repeats)
-	return newAround(s, 0, period, capRows, capAzimuths, edges, func(_, g, d, tr, tz float64) float64 {
-		return -up * g * g * tr
+	return newAround(s, 0, period, capRows, capAzimuths, edges, func(_, g, _ float64) (tr, tz float64) {
+		return -up * g * g, 0
 	})
 }
 
@@ -45,45 +45,53 @@ func NewCap(s *form.Section, pull Pull, edges Edges) *Around {
 // half (both radians) to either side. Its factor is relative to a round part
 // of that sector.
 func NewSide(s *form.Section, mid, half float64, edges Edges) *Around {
-	return newAround(s, mid-half, mid+half, sideRows, sideAzimuths, edges, func(a, g, d, _, tz float64) float64 {
+	return newAround(s, mid-half, mid+half, sideRows, sideAzimuths, edges, func(a, g, d float64) (tr, tz float64) {
 		sin, cos := math.Sincos(a - mid)
-		return tz * (g*cos + d*sin)
+		return 0, g*cos + d*sin
 	})
 }
 
-func newAround(s *form.Section, from, to float64, rows, azimuths int, edges Edges, along func(a, g, d, tr, tz float64) float64) *Around {
+// newAround fills a table. along gives, at an azimuth with g and its slope d,
+// how much of the normal's length along the pull comes with each component of
+// the meridian's tangent.
+func newAround(s *form.Section, from, to float64, rows, azimuths int, edges Edges, along func(a, g, d float64) (tr, tz float64)) *Around {
 	n := rows + 1
 	t := &Around{step: 2 * math.Pi / float64(rows), factor: make([]float64, n), least: make([]float64, n)}
 	for range edges.Deg {
 		t.below = append(t.below, make([]float64, n))
 	}
-	g, d := make([]float64, azimuths), make([]float64, azimuths)
-	at := func(k int) float64 { return from + (float64(k)+0.5)/float64(azimuths)*(to-from) }
-	for k := range g {
-		g[k], d[k] = s.At(at(k))
+	type place struct{ upright, level, tr, tz float64 } // squares of the area's parts
+	places := make([]place, azimuths)
+	for k := range places {
+		a := from + (float64(k)+0.5)/float64(azimuths)*(to-from)
+		g, d := s.At(a)
+		tr, tz := along(a, g, d)
+		places[k] = place{g*g + d*d, g * g * g * g, tr, tz}
 	}
+	below := make([]float64, len(edges.sin))
 	for row := range n {
 		tz, tr := math.Sincos(-math.Pi + float64(row)*t.step)
-		least := 1.0
-		for k := range g {
-			area := math.Sqrt(tz*tz*(g[k]*g[k]+d[k]*d[k]) + g[k]*g[k]*g[k]*g[k]*tr*tr)
-			t.factor[row] += area
+		least, sum := 1.0, 0.0
+		clear(below)
+		for _, p := range places {
+			area := math.Sqrt(tz*tz*p.upright + tr*tr*p.level)
+			sum += area
 			if area == 0 {
 				continue
 			}
-			sin := along(at(k), g[k], d[k], tr, tz) / area
-			least = math.Min(least, sin)
+			sin := (tr*p.tr + tz*p.tz) / area
+			least = min(least, sin)
 			for e, edge := range edges.sin {
 				if sin < edge {
-					t.below[e][row] += area
+					below[e] += area
 				}
 			}
 		}
-		t.factor[row] /= float64(azimuths)
-		for e := range t.below {
-			t.below[e][row] /= float64(azimuths)
+		t.factor[row] = sum / float64(azimuths)
+		for e, v := range below {
+			t.below[e][row] = v / float64(azimuths)
 		}
-		t.least[row] = math.Asin(math.Max(-1, least)) * 180 / math.Pi
+		t.least[row] = math.Asin(max(-1, least)) * 180 / math.Pi
 	}
 	return t
 }
