@@ -28,7 +28,7 @@ import (
 // the limit it is collected as usual.
 const (
 	gcPercent = 400
-	gcLimit   = 192 << 20
+	gcLimit   = 128 << 20
 )
 
 func main() {
@@ -37,6 +37,19 @@ func main() {
 	js.Global().Set("moldwright", map[string]any{"call": js.FuncOf(call)})
 	notify("moldwrightReady")
 	select {}
+}
+
+// held is the room for the blob of a call, kept for the next: a picture has
+// some 50 MB, and the memory of an instance never shrinks. The core keeps
+// nothing of a blob.
+var held []byte
+
+func room(n int) []byte {
+	if n > cap(held) {
+		held = nil // let go before the larger one is made
+		held = make([]byte, n)
+	}
+	return held[:n]
 }
 
 // call answers one request from JavaScript.
@@ -61,7 +74,7 @@ func call(_ js.Value, args []js.Value) (answer any) {
 		if !data.InstanceOf(js.Global().Get("Uint8Array")) {
 			return failed("arguments", "blob", "The third argument, blob, must be a Uint8Array or null.")
 		}
-		blob = make([]byte, data.Length())
+		blob = room(data.Length())
 		js.CopyBytesToGo(blob, data)
 	}
 	reply, blobs := plan.Call(op.String(), []byte(request.String()), blob, progress)
