@@ -127,10 +127,35 @@ func (p *Plan) paper() sheet.Input {
 	for _, b := range p.Casting.Batches {
 		in.Batches = append(in.Batches, sheet.Batch{Letter: letter(b.Part), Count: b.Count, WaterG: b.Water, PlasterG: b.Plaster})
 	}
+	in.Traced = p.paperTraced()
 	in.Prints = p.paperPrints()
 	in.Mold = p.paperMold()
 	in.Assumed = p.assumed()
 	return in
+}
+
+// paperTraced is what is known of a traced form, brought to the finished size
+// and to heights above the foot; nil for one that was not traced.
+func (p *Plan) paperTraced() *sheet.Traced {
+	j, m := p.work.job, p.work.meridian
+	t := j.Form.Traced
+	if t == nil {
+		return nil
+	}
+	wet, fired := 1.0, 1-j.Clay.Shrinkage() // from the form to wet, from wet to fired
+	if j.Form.Size != job.SizeMold {
+		wet = 1 / fired
+	}
+	k := wet * fired
+	out := &sheet.Traced{RMSMM: k * t.RMS, MaxMM: k * t.Max, BandMM: k * t.ErrorBand}
+	for _, g := range t.NotSeen {
+		from, to := m.Lift+wet*g.ZFrom, m.Lift+wet*g.ZTo
+		if m.Turned {
+			from, to = m.Lift-wet*g.ZTo, m.Lift-wet*g.ZFrom
+		}
+		out.NotSeen = append(out.NotSeen, sheet.Gap{ZFrom: fired * from, ZTo: fired * to, Why: g.Why})
+	}
+	return out
 }
 
 // robustWords tell by how much the radii may be wrong before the choice of

@@ -116,6 +116,9 @@ func (f *flow) assumed(in *Input) {
 		g := &in.Assumed[i]
 		t.add(g.Label, g.words(), g.Source)
 	}
+	if in.Traced != nil {
+		t.add("Form", "traced", in.Traced.words(1))
+	}
 	f.flowTable("What was assumed: the settings of the job", t)
 }
 

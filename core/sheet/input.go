@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"fmt"
 	"math"
 	"strings"
 
@@ -32,10 +33,42 @@ type Input struct {
 	Prints      []Print
 	Mold        Mold
 
+	Traced *Traced // of a form that was traced from a picture
+
 	Casting      []Figure // every casting figure, in the order of the work
 	Batches      []Batch
 	LaterMinutes []float64 // casting times of a day's casts, the first one first
 	Assumed      []Figure  // what the plan rests on: settings with their source
+}
+
+// Traced is how good a traced form is, at the size of the finished pot.
+type Traced struct {
+	RMSMM, MaxMM float64 // from the contour that was seen
+	BandMM       float64 // half the band that holds the true profile
+	NotSeen      []Gap   // heights above the foot
+}
+
+// Gap is a stretch of heights of which a picture tells nothing.
+type Gap struct {
+	ZFrom, ZTo float64
+	Why        string
+}
+
+// words tell a trace in one sentence or two, at a scale of the finished size.
+func (t *Traced) words(scale float64) string {
+	s := fmt.Sprintf("Traced from a picture: the true profile lies within %s mm either way; the line is off the contour seen by %s mm (RMS), %s mm at most.",
+		num(scale*t.BandMM, 2), num(scale*t.RMSMM, 2), num(scale*t.MaxMM, 2))
+	for i, g := range t.NotSeen {
+		lead := ", "
+		if i == 0 {
+			lead = " Not seen, and drawn by guess: "
+		}
+		s += lead + num(scale*g.ZFrom, 1) + " to " + num(scale*g.ZTo, 1) + nbsp + "mm"
+		if i == len(t.NotSeen)-1 {
+			s += "."
+		}
+	}
+	return s
 }
 
 // Scheme is one way to part the mold, judged.

@@ -121,11 +121,14 @@ func TestTextInOrder(t *testing.T) {
 			"Bands and weights", "Full mold with slip", "7.4 kg", "Take care", "Plaster burns skin"},
 		"worksheet": {"Undercuts, first week", "Name", "Date", "Try first, then ask.", "1", "True size", "S2-0003-F", "Length", "unit", "2", "How many parts?", "Fewest parts", "Your reasons",
 			"3", "Where does it catch?", "True size, 1:1", "It catches nowhere", "4", "Which way", "own pot", "Pull of part K", "5", "Read the draft", "6", "Save a part", "draw the new outline"},
-		"key":              {"Key, for the teacher", "True size", "123.55 mm", "Reasons", "108 / (1", "Common errors, and where they come from", "94.41 mm", "Fewest parts: 2", "68.6 to 137.3 mm", "16.0 mm", "Pull of part K: straight down"},
-		"result":           {"Undercuts, first week", "Ann Őszi", "1.5 of 3", "Handed in", "C2-0A7K-X", "right", "not yet", "The marks in the file differ", "keeps no secrets", "page 1 of 1"},
-		"profile-template": {"Template to cut out, true size", "1:1", "Harbour jar", "Cut along the wide line", "Axis", "fired", "outside", "fired", "inside"},
-		"report-accents":   {"Žluťoučký džbán – façade № 4, Ærø", "Two parts"},
-		"profile-both":     {"Half profile at true size", "Harbour jar", "Print at 100 %, actual size; if this bar measures 97 mm the", "printer is at 97 %.", "Ø 56.0", "Rim", "Ø 84.0", "Ø 50.0", "Foot", "120.0"},
+		"key":                {"Key, for the teacher", "True size", "123.55 mm", "Reasons", "108 / (1", "Common errors, and where they come from", "94.41 mm", "Fewest parts: 2", "68.6 to 137.3 mm", "16.0 mm", "Pull of part K: straight down"},
+		"result":             {"Undercuts, first week", "Ann Őszi", "1.5 of 3", "Handed in", "C2-0A7K-X", "right", "not yet", "The marks in the file differ", "keeps no secrets", "page 1 of 1"},
+		"profile-template":   {"Template to cut out, true size", "1:1", "Harbour jar", "Cut along the wide line", "Axis", "fired", "outside", "fired", "inside"},
+		"profile-traced":     {"Traced from a picture", "0.80 mm either way", "0.21 mm (RMS), 0.64 mm at most", "by guess: 0.0 to 3.5 mm, 70.0 to 84.0 mm."},
+		"profile-traced-wet": {"0.92 mm either way", "80.1 to 96.1 mm"},
+		"report-traced":      {"What was assumed", "Form traced Traced from a picture"},
+		"report-accents":     {"Žluťoučký džbán – façade № 4, Ærø", "Two parts"},
+		"profile-both":       {"Half profile at true size", "Harbour jar", "Print at 100 %, actual size; if this bar measures 97 mm the", "printer is at 97 %.", "Ø 56.0", "Rim", "Ø 84.0", "Ø 50.0", "Foot", "120.0"},
 	} {
 		text := poppler(t, pdfOf(t, name), "pdftotext", "-raw", "IN", "-")
 		at := 0

@@ -126,7 +126,7 @@ func profileDocument(in Input, paper Paper, opt ProfileOptions) (*document, erro
 	}
 	for _, paper := range [...]Paper{paper, paper.across()} {
 		fr := drawingFrame(paper)
-		if need.w() <= fr.w() && need.h() <= fr.h()-blockHeight-barStripHeight {
+		if need.w() <= fr.w() && need.h() <= fr.h()-blockHeight-barStripHeight-d.tracedHeight(doc, fr) {
 			d.single(doc, paper, need)
 			return doc, nil
 		}
@@ -158,6 +158,9 @@ func (d *profileDrawing) single(doc *document, paper Paper, need rect) {
 	p := doc.newPage(paper)
 	area := p.titleBlock(blockFields{name: d.in.title(), kind: d.kind(), number: d.number, scale: "1:1", size: d.sizeTag, sheet: 1, of: 1})
 	area = p.barStrip(area, d)
+	if words := d.tracedWords(); words != "" {
+		area.y1 = p.paragraph(area.x0+3, area.y1-1.5, area.w()-6, words, plain(sizeSmall)) - 1
+	}
 	x, y := area.x0+(area.w()-need.w())/2, area.y0+(area.h()-need.h())/2
 	if d.opt.Template {
 		d.template(p, view{point{x + templatePad, y + templatePad + d.ky*cardMargin}, d.kx, d.ky})
@@ -245,6 +248,55 @@ func (d *profileDrawing) lines() (out []drawnLine) {
 	return out
 }
 
+// tracedScale is the drawn size over the finished one.
+func (d *profileDrawing) tracedScale() float64 {
+	if fired := newSilhouette(firstOf(d.in.Fired, d.in.Wet)); d.opt.Lines == WetLine && fired.height > 0 {
+		return d.main.height / fired.height
+	}
+	return 1
+}
+
+// tracedWords tell how good a traced form is, or nothing of another.
+func (d *profileDrawing) tracedWords() string {
+	if d.in.Traced == nil {
+		return ""
+	}
+	words := d.in.Traced.words(d.tracedScale())
+	if len(d.in.Traced.NotSeen) > 0 {
+		words += " A dashed line runs beside it there."
+	}
+	return words
+}
+
+// tracedHeight is the room that these words take within the frame.
+func (d *profileDrawing) tracedHeight(doc *document, fr rect) float64 {
+	words := d.tracedWords()
+	if words == "" {
+		return 0
+	}
+	return doc.fonts.height(words, plain(sizeSmall), fr.w()-6) + 2.5
+}
+
+// notSeen are dashed lines beside the main outline where a picture did not
+// show it.
+func (d *profileDrawing) notSeen() (out []drawnLine) {
+	if d.in.Traced == nil {
+		return nil
+	}
+	const beside = 2.0 // mm
+	k := d.tracedScale()
+	line := make([]point, len(d.main.pts))
+	for i, q := range d.main.pts {
+		line[i] = point{q.R + beside, q.Z}
+	}
+	for _, g := range d.in.Traced.NotSeen {
+		for _, piece := range clipLine(line, rect{beside, k*g.ZFrom - 0.01, d.main.maxR + 2*beside, k*g.ZTo + 0.01}) {
+			out = append(out, drawnLine{piece.pts, dashed.in(vermilion), false})
+		}
+	}
+	return out
+}
+
 type drawnLine struct {
 	pts     []point
 	l       lineType
@@ -254,7 +306,7 @@ type drawnLine struct {
 // draw sets the profile, the axis and the ground, within the clip where one
 // is given.
 func (d *profileDrawing) draw(p *page, v view, clip *rect) {
-	lines := d.lines()
+	lines := append(d.lines(), d.notSeen()...)
 	if !d.opt.Template {
 		far := 3 / d.kx
 		lines = append(lines,

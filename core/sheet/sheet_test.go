@@ -105,6 +105,15 @@ func cases() []sheetCase {
 	add("profile-template-closed", named("Ball"), Letter, &ProfileOptions{Template: true, Lines: WetLine})
 	add("profile-template-tiled", big, A4, &ProfileOptions{Template: true, MeasuredX: 98})
 
+	traced := named("Traced jar")
+	traced.Traced = &Traced{RMSMM: 0.21, MaxMM: 0.64, BandMM: 0.8, NotSeen: []Gap{{0, 3.5, "hidden by the foot"}, {70, 84, "glare"}}}
+	bigTraced := big
+	bigTraced.Traced = traced.Traced
+	add("profile-traced", traced, A4, &ProfileOptions{})
+	add("profile-traced-wet", traced, Letter, &ProfileOptions{Lines: WetLine, Full: true})
+	add("profile-traced-tiled", bigTraced, A4, &ProfileOptions{})
+	add("report-traced", traced, A4, nil)
+
 	add("section", sampleInput(), A4, nil)
 	add("section-letter", sampleInput(), Letter, nil)
 	add("section-a3", sampleInput(), A3, nil)

@@ -128,6 +128,9 @@ func (d *profileDrawing) mapPage(doc *document, paper Paper, t tiling) {
 		"On each page trim along the dashed lines at its right and upper edge.",
 		"Lay it over its neighbour so that the crosses meet, then tape. The letter is the row from the top, the number the column from the left.",
 	}
+	if traced := d.tracedWords(); traced != "" {
+		words = append(words, traced)
+	}
 	for i, s := range words {
 		p.text(x, y-plain(sizeBody).lead()+0.8, fmt.Sprintf("%d", i+1), plain(sizeBody).heavy(), left)
 		y = p.paragraph(x+5, y, fr.w()-26, s, plain(sizeBody)) - 1
