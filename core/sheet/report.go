@@ -18,9 +18,13 @@ type ReportOptions struct {
 	Summary bool // the first page only, without the grounds
 }
 
-// summarySizes are the sizes of type, in points, that the summary is tried in
-// until it keeps to one page.
-var summarySizes = [...]float64{sizeBody, 8, 7.5, sizeSmall}
+// summaryFits are what the summary is tried with until it keeps to one page:
+// the size of type in points, and what is left to the pages after it, first the
+// schemes also judged, then the pieces of the kit that fit the bed.
+var summaryFits = [...]struct {
+	size       float64
+	also, kits bool
+}{{sizeBody, true, true}, {8, true, true}, {7.5, true, true}, {sizeSmall, true, true}, {sizeSmall, false, true}, {sizeSmall, false, false}}
 
 func reportDocument(in Input, paper Paper, opt ReportOptions) (*document, error) {
 	if len(in.Wet) > 0 || len(in.Fired) == 0 {
@@ -35,10 +39,11 @@ func reportDocument(in Input, paper Paper, opt ReportOptions) (*document, error)
 		return nil, err
 	}
 	var f *flow
-	doc.largest(len(summarySizes), func(i int) {
+	doc.largest(len(summaryFits), func(i int) {
+		fit := &summaryFits[i]
 		f = newFlow(doc, paper, func(p *page) float64 { return reportHead(p, &in) })
-		f.st, f.gap = plain(summarySizes[i]), between*math.Pow(summarySizes[i]/sizeBody, 2)
-		f.summary(&in)
+		f.st, f.gap = plain(fit.size), between*math.Pow(fit.size/sizeBody, 2)
+		f.summary(&in, fit.also, fit.kits)
 	})
 	if !opt.Summary {
 		f.st, f.gap = plain(sizeBody), between
@@ -50,15 +55,17 @@ func reportDocument(in Input, paper Paper, opt ReportOptions) (*document, error)
 	return doc, nil
 }
 
-func (f *flow) summary(in *Input) {
+func (f *flow) summary(in *Input, also, kits bool) {
 	x, w := f.span(1, 12)
 	f.y = f.p.paragraph(x, f.y, w, in.Verdict, plain(sizeHead))
 	f.y = f.p.paragraph(x, f.y, w, sizeOfForm(in), plain(sizeBody).in(grey)) - f.gap
 	f.overview(in)
 	f.parts(in)
 	f.traps(in)
-	f.schemes(in)
-	f.figures(in)
+	if also {
+		f.schemes(in)
+	}
+	f.figures(in, kits)
 	f.cautions(in, plain(sizeSmall))
 }
 

@@ -1,6 +1,9 @@
 package sheet
 
-import "fmt"
+import (
+	"fmt"
+	"strings"
+)
 
 // The lower half of the report's first page: casting figures in two columns,
 // the printed kit beside them, and the cautions in two columns of small type.
@@ -9,8 +12,9 @@ import "fmt"
 var inSummary = []string{"totalShrinkage", "oversize", "plaster", "plasterWater", "waterToDry", "slipFill", "slipTaken",
 	"minutes", "castWet", "castFired", "capacityFired", "castsPerDay", "liftForce", "bandForce", "liftFull"}
 
-// figures sets casting in two columns and the prints beside them.
-func (f *flow) figures(in *Input) {
+// figures sets casting in two columns and the prints beside them; without kits
+// only the prints that are larger than the bed, and how many more there are.
+func (f *flow) figures(in *Input, kits bool) {
 	cast := [2]*table{}
 	for i := range cast {
 		cast[i] = &table{cols: []column{{"", 3, left, false}, {"", 1.4, right, false}}}
@@ -25,11 +29,19 @@ func (f *flow) figures(in *Input) {
 		cast[i*2/len(shown)].add(g.Label, g.words())
 	}
 	kit := &table{cols: []column{{"", 10, left, false}, {"", 13, right, false}}}
-	for _, p := range in.Prints {
+	more := 0
+	for _, p := range alike(in.Prints) {
+		if !kits && p.FitsBed {
+			more++
+			continue
+		}
 		r := kit.add(p.Name, sizeWords(p.Size))
 		if r.bold = !p.FitsBed; r.bold {
 			r.note = "Larger than the printer's bed."
 		}
+	}
+	if more > 0 {
+		kit.add("", "").note = fmt.Sprintf("%d kinds of piece that fit the bed; the full report lists them.", more)
 	}
 	tables := []*table{cast[0], cast[1], kit}
 	names := [...]string{"Casting", "", "Printed kit, mm"}
@@ -49,6 +61,33 @@ func (f *flow) figures(in *Input) {
 			f.turn()
 		}
 	}
+}
+
+// alike are the printed pieces with those that every side part has in one row:
+// "tray, parts A, B". The grounds list them all.
+func alike(prints []Print) (out []Print) {
+	for _, p := range prints {
+		of, found := "", false
+		if rest, ok := strings.CutPrefix(p.Name, "part "); ok {
+			of, p.Name, _ = strings.Cut(rest, " ")
+		}
+		for i := range out {
+			if o := &out[i]; of != "" && o.FitsBed == p.FitsBed && SameSize(o.Size, p.Size) {
+				if head, letters, ok := strings.Cut(o.Name, ", part "); ok && head == p.Name {
+					o.Name, found = head+", parts "+letters+", "+of, true
+				} else if head, letters, ok := strings.Cut(o.Name, ", parts "); ok && head == p.Name {
+					o.Name, found = head+", parts "+letters+", "+of, true
+				}
+			}
+		}
+		if !found {
+			if of != "" {
+				p.Name += ", part " + of
+			}
+			out = append(out, p)
+		}
+	}
+	return out
 }
 
 func sizeWords(s [3]float64) string {
