@@ -1,12 +1,16 @@
 // The workbench: the head with the pot's name and the tools, the verdict line,
 // the drawing with the bar of the selected node, the panels beside it in the
 // order of the work, and what to do next.
+import { ClassBench, onClassBench } from "./class/bench";
+import { ExerciseMode } from "./class/mode";
+import { room } from "./class/room";
 import { Drawing } from "./drawing";
 import { NodeBar } from "./editor/bar";
 import { save, takeFile, toLink } from "./files";
 import { Icon } from "./icons";
 import { ApartBar } from "./panels/apart";
 import { CastingPanel } from "./panels/casting";
+import { ClassPanel } from "./panels/class";
 import { FormPanel } from "./panels/form";
 import { PartsPanel } from "./panels/parts";
 import { ReleasePanel } from "./panels/release";
@@ -23,7 +27,8 @@ import { w } from "./words";
 
 export function App() {
   const { plan, look, tab } = now(), trace = tab === "form" ? underTrace() : null;
-  const opens = plan && (look.space ? look.what === "mold" : tab === "parts");
+  const opens = plan && (look.space ? look.what === "mold" : tab === "parts"), ofClass = tab === "class" && onClassBench();
+  if (room().inside || room().opening) return <><ExerciseMode /><Toast /></>;
   return (
     <>
       <a class="skip" href="#panel">{w.skip}</a>
@@ -31,14 +36,14 @@ export function App() {
       <VerdictLine />
       <main>
         <div class="bench">
-          {trace ? <PictureBench t={trace} /> : !plan ? <div class="drawing empty" /> : look.space ? <SpaceView plan={plan} /> : <Drawing plan={plan} scheme={chosen(plan)} />}
-          {opens && !trace && <ApartBar plan={plan} />}
-          {now().ready && !look.space && !opens && !trace && <NodeBar />}
-          {plan && !trace && <Views />}
+          {ofClass ? <ClassBench /> : trace ? <PictureBench t={trace} /> : !plan ? <div class="drawing empty" /> : look.space ? <SpaceView plan={plan} /> : <Drawing plan={plan} scheme={chosen(plan)} />}
+          {opens && !trace && !ofClass && <ApartBar plan={plan} />}
+          {now().ready && !look.space && !opens && !trace && tab !== "class" && <NodeBar />}
+          {plan && !trace && !ofClass && <Views />}
         </div>
         <Panels />
       </main>
-      {trace ? <TraceNext of={trace} /> : <NextStep />}
+      {trace ? <TraceNext of={trace} /> : tab !== "class" && <NextStep />}
       <Toast />
       <div class="drop" aria-hidden="true">{w.dropHere}</div>
     </>
@@ -50,7 +55,7 @@ function Head() {
   const back = steps().back, forth = steps().forth;
   const isSaved = saved === canonical(job);
   const link = async () => {
-    const hash = await toLink(now().job);
+    const hash = await toLink("job", JSON.stringify(now().job));
     const address = location.href.replace(/#.*$/, "") + hash;
     try {
       await navigator.clipboard.writeText(address);
@@ -99,7 +104,7 @@ function Views() {
   );
 }
 
-const tabs: Tab[] = ["form", "release", "parts", "tooling", "casting", "sheets"];
+const tabs: Tab[] = ["form", "release", "parts", "tooling", "casting", "sheets", "class"];
 
 function Panels() {
   const { tab, plan, ready } = now();
@@ -128,6 +133,7 @@ function Panels() {
         {plan && tab === "tooling" && <ToolingPanel plan={plan} />}
         {plan && tab === "casting" && <CastingPanel plan={plan} />}
         {plan && tab === "sheets" && <SheetsPanel />}
+        {ready && tab === "class" && <ClassPanel />}
       </div>
     </div>
   );

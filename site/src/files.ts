@@ -2,6 +2,8 @@
 // comes in is read by the core; what it cannot read is told, and the job on the
 // bench stays as it is.
 import type { Fault, Job } from "./contract";
+import { takeClass } from "./class/open";
+import { room } from "./class/room";
 import { coreOf, edit, faults, now, parse, replace, say, set, settle } from "./state";
 import { canonical } from "./storage";
 import { isPicture } from "./trace/files";
@@ -19,7 +21,7 @@ export function download(name: string, bytes: BlobPart, type: string): void {
 }
 
 /** The job's name as a file name: letters, digits and dashes. */
-export function fileName(job: Job, rest: string): string {
+export function fileName(job: { name: string }, rest: string): string {
   const base = job.name.normalize("NFKD").toLowerCase().replace(/[^\p{L}\p{N}]+/gu, "-").replace(/^-+|-+$/g, "");
   return `${base || "pot"}${rest}`;
 }
@@ -35,6 +37,7 @@ export function save(): void {
  *  the box for rows, since their unit must be asked for. */
 export async function take(text: string, from: string): Promise<void> {
   const start = text.trimStart();
+  if (takeClass([{ name: from, text: start }])) return;
   if (start.startsWith("{")) return openJob(text, from);
   if (start.startsWith("<")) {
     return openSvg(text, from);
@@ -43,8 +46,12 @@ export async function take(text: string, from: string): Promise<void> {
   say(w.rowsWait);
 }
 
-/** Opens a file of any kind we know. */
-export async function takeFile(file: File): Promise<void> {
+/** Opens a file of any kind we know; of several, results of a class. */
+export async function takeFile(file: File, ...more: File[]): Promise<void> {
+  if (more.length || room().inside) {
+    const all = await Promise.all([file, ...more].map(async (f) => ({ name: f.name, text: await f.text() })));
+    if (takeClass(all)) return;
+  }
   if (isPicture(file)) return openPicture(file, file.name);
   return take(await file.text(), file.name);
 }
@@ -93,8 +100,8 @@ export function listen(): void {
   addEventListener("dragleave", hold);
   addEventListener("drop", (e) => {
     hold(e);
-    const file = e.dataTransfer?.files[0];
-    if (file) void takeFile(file);
+    const [file, ...more] = e.dataTransfer?.files ?? [];
+    if (file) void takeFile(file, ...more);
     else if (e.dataTransfer) void take(e.dataTransfer.getData("text/plain"), w.dropped);
   });
   addEventListener("paste", (e) => {
@@ -112,19 +119,21 @@ async function through(bytes: Uint8Array<ArrayBuffer>, stream: CompressionStream
   return new Uint8Array(await new Response(new Blob([bytes]).stream().pipeThrough(stream)).arrayBuffer());
 }
 
-/** The job as the part of a link after #: deflated, so it is sent to nobody. */
-export async function toLink(job: Job): Promise<string> {
-  const packed = await through(new TextEncoder().encode(JSON.stringify(job)), new CompressionStream("deflate-raw"));
+/** A document as the part of a link after #, which is sent to nobody: what it is,
+ *  and its text, deflated. */
+export async function toLink(what: "job" | "class", json: string): Promise<string> {
+  const packed = await through(new TextEncoder().encode(json), new CompressionStream("deflate-raw"));
   const text = btoa(Array.from(packed, (b) => String.fromCharCode(b)).join(""));
-  return "#job=" + text.replaceAll("+", "-").replaceAll("/", "_").replace(/=+$/, "");
+  return `#${what}=` + text.replaceAll("+", "-").replaceAll("/", "_").replace(/=+$/, "");
 }
 
-/** The job's text in a link, or null where the link carries none or a damaged one. */
-export async function fromLink(hash: string): Promise<string | null> {
-  const m = /^#job=([\w-]+)$/.exec(hash);
-  if (!m) return null;
+/** The document's text in a link, or null where the link carries none or a
+ *  damaged one. */
+export async function fromLink(what: "job" | "class", hash: string): Promise<string | null> {
+  const m = /^#(\w+)=([\w-]+)$/.exec(hash);
+  if (m?.[1] !== what) return null;
   try {
-    const bytes = Uint8Array.from(atob(m[1]!.replaceAll("-", "+").replaceAll("_", "/")), (c) => c.charCodeAt(0));
+    const bytes = Uint8Array.from(atob(m[2]!.replaceAll("-", "+").replaceAll("_", "/")), (c) => c.charCodeAt(0));
     return new TextDecoder().decode(await through(bytes, new DecompressionStream("deflate-raw")));
   } catch {
     return null;

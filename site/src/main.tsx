@@ -3,6 +3,8 @@
 // of the sample, and the worker is made ready to unpack it.
 import { render } from "preact";
 import { App } from "./app";
+import { foresee, onLink, openClass } from "./class/open";
+import { room } from "./class/room";
 import { Core } from "./core";
 import { fromLink, listen, read, save } from "./files";
 import { samples } from "./samples";
@@ -23,24 +25,27 @@ function run(): void {
   });
   const core = new Core(text("worker"), packed, (progress) => set({ progress }));
   core.start();
+  foresee();
   const started = begin([...(last ? [last] : []), JSON.stringify(samples[0])], last !== undefined, core, paint);
   paint();
   listen();
   addEventListener("keydown", keys);
   if (last === undefined) say(w.noStorage);
-  if (location.hash.startsWith("#job=")) void started.then(openLink);
+  void started.then(location.hash.startsWith("#job=") ? openLink : undefined).then(openClass);
+  addEventListener("hashchange", () => { if (onLink()) void openClass(); });
   // For the browser tests: the core as the page holds it.
   Object.defineProperty(window, "moldwrightPage", { value: { core } });
 }
 
 async function openLink(): Promise<void> {
-  const t = await fromLink(location.hash);
+  const t = await fromLink("job", location.hash);
   const [fault] = t === null ? [] : await read({ kind: "job", text: t }, w.stepOpened(w.theLink));
   if (t === null) say(w.badLink);
   else if (fault) say(w.notOpened(w.theLink, fault.message));
 }
 
 function keys(e: KeyboardEvent): void {
+  if (room().inside) return;
   if (!(e.ctrlKey || e.metaKey) || e.altKey) return;
   const k = e.key.toLowerCase();
   if (k === "s") save();

@@ -12,7 +12,7 @@ import type { Svg } from "./trace/svg";
 import type { Behind, Tracing } from "./trace/tracing";
 import { w } from "./words";
 
-export type Tab = "form" | "release" | "parts" | "tooling" | "casting" | "sheets";
+export type Tab = "form" | "release" | "parts" | "tooling" | "casting" | "sheets" | "class";
 
 export interface State {
   job: Job;

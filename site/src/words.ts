@@ -2,6 +2,7 @@
 // put into another language. Words of the trade are those of the drawing, the
 // report and the paper. Functions take values that are already formatted.
 
+import { classroom } from "./class/words";
 import { bench } from "./words-bench";
 import { editor, tracing } from "./words-trace";
 
@@ -11,7 +12,7 @@ export const w = {
   title: "Moldwright",
   skip: "Skip to the panels",
   tabs: {
-    form: "Form", release: "Release", parts: "Parts", tooling: "Tooling", casting: "Casting", sheets: "Sheets",
+    form: "Form", release: "Release", parts: "Parts", tooling: "Tooling", casting: "Casting", sheets: "Sheets", class: "Class",
   },
   potName: "Name of the pot",
   undo: "Undo", redo: "Redo", open: "Open", save: "Save", link: "Copy link",
@@ -189,6 +190,7 @@ export const w = {
 
   notNumber: "Write a number, such as 12.5 or 12,5.",
   changed: (s: string) => `${s} changed`,
+  class: classroom,
   ...bench,
   ...editor,
   trace: tracing,

@@ -1,0 +1,158 @@
+// What a teacher does: draw questions, put them in order, hand the set out, and
+// collect what comes back. The core completes and checks every set.
+import { download, fileName, toLink } from "../files";
+import { coreOf, now, parse, say, set as setPage } from "../state";
+import { w } from "../words";
+import { exercise } from "./ask";
+import { keepSet, keptSet } from "./kept";
+import { emptySet, put, room } from "./room";
+import { at, nextRef, title } from "./session";
+import type { ClassSet, Ref, SetReply, Table } from "./types";
+
+const SEEDS = 31 ** 4;
+
+/** Puts other questions in the set, if the core can ask every one of them. */
+async function use(questions: Ref[], looked?: number): Promise<boolean> {
+  const reply = await exercise<SetReply>({ do: "set", set: { ...room().set, questions } });
+  if ("error" in reply) {
+    put({ fault: at(reply) });
+    return false;
+  }
+  const next = { ...room().set, questions: reply.set.questions };
+  put({ set: next, questions: reply.questions, honest: reply.honest, fault: "", ...(looked === undefined ? {} : { looked }) });
+  keepSet(next);
+  return true;
+}
+
+/** Draws new questions, each with a seed of its own. */
+export function drawQuestions(kinds: string[], difficulty: number, each: number): Promise<boolean> {
+  const list = room().set.questions;
+  const more = kinds.flatMap((kind) => Array.from({ length: each }, () => ({ kind, difficulty, seed: Math.floor(Math.random() * SEEDS) })));
+  return use([...list, ...more], list.length);
+}
+
+export function addBench(kind: string, difficulty: number): Promise<boolean> {
+  const list = room().set.questions;
+  const seed = list.filter((q) => q.job).length;
+  return use([...list, { kind, difficulty, seed, job: now().job }], list.length);
+}
+
+export function addCode(code: string): Promise<boolean> {
+  const list = room().set.questions;
+  return use([...list, { code }], list.length);
+}
+
+export function move(i: number, by: number): void {
+  const list = [...room().set.questions], [q] = list.splice(i, 1);
+  list.splice(i + by, 0, q!);
+  void use(list, i + by);
+}
+
+/** Takes a question out, or, where one is given, puts that in its place. */
+export function change(i: number, other?: Ref): void {
+  const list = [...room().set.questions];
+  list.splice(i, 1, ...(other ? [other] : []));
+  void use(list).then(() => {
+    const { looked } = room();
+    if (typeof looked === "number" && looked >= list.length) put({ looked: list.length ? list.length - 1 : null });
+  });
+}
+
+export const drawOther = (i: number): void => change(i, nextRef(room().set.questions[i]!));
+
+export function settings(patch: Partial<ClassSet>): void {
+  const next = { ...room().set, ...patch };
+  put({ set: next });
+  keepSet(next);
+}
+
+export function beginNew(): void {
+  put({ set: emptySet, questions: [], fault: "", looked: null });
+  keepSet(emptySet);
+}
+
+/** Brings back the set in the making of an earlier visit. */
+export async function resumeSet(): Promise<void> {
+  const s = keptSet();
+  if (!s || s.format !== emptySet.format || !Array.isArray(s.questions) || !s.questions.length) return;
+  await openSet(JSON.stringify(s), "", true);
+}
+
+/** Opens a saved set to change it. */
+export async function openSet(text: string, from: string, quiet = false): Promise<void> {
+  const reply = await exercise<SetReply>({ do: "set", set: text });
+  if ("error" in reply) return quiet ? undefined : say(w.class.notOpened(from, at(reply)));
+  put({ set: reply.set, questions: reply.questions, honest: reply.honest, fault: "", ...(quiet ? {} : { looked: 0 }) });
+  if (!quiet) {
+    keepSet(reply.set);
+    setPage({ tab: "class" });
+    say(w.class.setOpened(from));
+  }
+}
+
+async function written(): Promise<string | null> {
+  const reply = await exercise<SetReply>({ do: "set", set: room().set });
+  if ("error" in reply) { put({ fault: at(reply) }); return null; }
+  return reply.text;
+}
+
+export async function saveSet(): Promise<void> {
+  const text = await written();
+  if (text) download(fileName({ name: title(room().set) }, ".moldwright-class.json"), text, "application/json");
+}
+
+const LONG = 4000;
+
+export async function copyLink(): Promise<void> {
+  const text = await written();
+  if (!text) return;
+  const hash = await toLink("class", JSON.stringify(JSON.parse(text)));
+  const address = location.href.replace(/#.*$/, "") + hash;
+  const long = address.length > LONG ? " " + w.class.longLink(String(address.length)) : "";
+  try {
+    await navigator.clipboard.writeText(address);
+    say(w.class.linkCopied + long);
+  } catch {
+    history.replaceState(null, "", hash);
+    say(w.class.linkShown + long);
+  }
+}
+
+/** Sheets on paper, where this core makes them. */
+export async function sheet(name: string, request: object): Promise<Uint8Array[] | null> {
+  const a = await coreOf().ask("sheet", { sheet: name, paper: "A4", as: "pdf", ...request });
+  if (!a || "error" in parse(a.reply)) return null;
+  return a.blobs;
+}
+
+export async function saveSheet(name: "worksheet" | "key", paper: string): Promise<void> {
+  const blobs = await sheet(name, { set: room().set, paper });
+  for (const b of blobs ?? []) download(fileName({ name: title(room().set) }, `-${name}.pdf`), b as BlobPart, "application/pdf");
+}
+
+interface OpenFile { name: string; text: string }
+
+/** Reads result files beside those that are open, and marks them anew. */
+export async function collect(more: OpenFile[]): Promise<void> {
+  const files = [...room().files];
+  for (const f of more) {
+    const i = files.findIndex((g) => g.text === f.text);
+    if (i < 0) files.push(f);
+    else files[i] = f;
+  }
+  const own = room().set.questions.length ? await exercise<SetReply>({ do: "set", set: room().set }) : null;
+  const asked = own && !("error" in own) && files.some((f) => f.text.includes(`"${own.print}"`)) ? own.set : undefined;
+  const reply = await exercise<Table>({ do: "collect", results: files.map((f) => f.text), ...(asked ? { set: asked } : {}) });
+  if ("error" in reply) return say(reply.error.message);
+  put({ files, table: reply, looked: "table" });
+  setPage({ tab: "class" });
+}
+
+export function saveTable(): void {
+  const t = room().table;
+  if (!t) return;
+  const name = t.rows[0]?.title || w.class.table;
+  download(fileName({ name }, ".csv"), "\ufeff" + t.csv, "text/csv;charset=utf-8");
+}
+
+export const clearTable = (): void => put({ files: [], table: null, looked: null });
