@@ -1,5 +1,6 @@
-// Package sheet draws the pages that go to the bench: the profile at true
-// size and the report. It takes plain values, lays them out in millimetres
+// Package sheet draws the pages that go to the bench and to class: profile and
+// section, report and workshop card, worksheet, key and result sheet. It takes
+// plain values, lays them out in millimetres
 // and writes PDF or SVG through github.com/tdewolff/canvas.
 //
 // Same input, same bytes, on every processor: coordinates are rounded to
