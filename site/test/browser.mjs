@@ -37,7 +37,7 @@ export async function planned(page) {
 /** Polls until the page's answer is the wanted one; fails with both. */
 export async function until(get, want) {
   let got;
-  for (let i = 0; i < 60; i++) {
+  for (let i = 0; i < 200; i++) {
     got = String(await get()).replaceAll("\u00a0", " ");
     if (want instanceof RegExp ? want.test(got) : got === want) return;
     await new Promise((r) => setTimeout(r, 50));

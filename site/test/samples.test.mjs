@@ -83,7 +83,7 @@ onPage("the window of samples opens and closes by keyboard, and says what each s
   for (const t of await box.locator("li").allInnerTexts()) assert.match(t.trim(), /\n.+\.$/);
   await page.keyboard.press("Escape");
   await until(() => page.locator("dialog[open]").count(), "0");
-  assert.equal(await page.evaluate(() => document.activeElement.textContent), "Sample pots");
+  await until(() => page.evaluate(() => document.activeElement.textContent), "Sample pots");
   await page.keyboard.press("Enter");
   await box.getByRole("button", { name: /^Reel bottle/ }).focus();
   await page.keyboard.press("Enter");
