@@ -140,12 +140,12 @@ onPage("a handle is left out by the other side, or brushed away by drag and by t
   await page.mouse.move(b.x, b.y);
   await page.mouse.up();
   await settled(page);
-  assert.equal(await page.locator(".paint.exclude").count(), 1);
+  await until(() => page.locator(".paint.exclude").count(), "1");
   await page.getByRole("button", { name: "Take back the last mark" }).click();
   await settled(page);
-  assert.equal(await page.locator(".paint.exclude").count(), 0);
+  await until(() => page.locator(".paint.exclude").count(), "0");
   await touchPicture(page, before - 10, 480);
-  assert.equal(await page.locator(".paint-dot.exclude").count(), 1);
+  await until(() => page.locator(".paint-dot.exclude").count(), "1");
 });
 
 onPage("crop by drag and by two touches; the scale from a bar between two points", async (page) => {
