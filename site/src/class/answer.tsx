@@ -109,7 +109,7 @@ function FormField({ field, answer, question, node, pick }: Props) {
       <legend>{field.words}</legend>
       <p class="hint">{w.class.formHint}</p>
       <div class="row">
-        <span class="length">
+        <span class="asked-length">
           <label for={id}>{w.class.pickNode}</label>
           <select id={id} value={String(node)} onChange={(e) => pick(Number(e.currentTarget.value))}>
             {outer.map((_, i) => <option key={i} value={String(i)} selected={i === node}>{i + 1}</option>)}

@@ -34,7 +34,7 @@ function Looked({ q, n, of }: { q: Question; n: number; of: number }) {
     <section class="class-look" aria-label={w.class.question(n, of)}>
       <Asked q={q} heading={w.class.question(n, of)} />
       <Plane shape={q.drawing} name={q.name} pulls={seen?.answer.choices} picture={seen?.pictures[0]}>
-        {(v) => seen?.answer.marks && <Marks v={v} wall={q.drawing.contour} marks={seen.answer.marks} set={() => {}} fixed />}
+        {(v) => seen?.answer.marks && <Marks v={v} wall={q.drawing.contour} marks={seen.answer.marks} />}
       </Plane>
       <div class="class-key">
         <button type="button" aria-expanded={on} onClick={() => show(!on)}>{on ? w.class.hideKey : w.class.showKey}</button>

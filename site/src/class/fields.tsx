@@ -13,7 +13,7 @@ export function Length(p: NumberProps) {
   const [draft, setDraft] = useState<string | null>(null);
   const bad = draft !== null && draft.trim() !== "" && read(draft, true) === null;
   return (
-    <span class="length">
+    <span class="asked-length">
       <label for={id}>{p.label}</label>
       <span class="field-box">
         <input

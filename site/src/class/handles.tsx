@@ -36,27 +36,30 @@ function useGrip(v: View) {
 const way = (key: string): number =>
   key === "ArrowUp" || key === "ArrowRight" || key === "PageUp" ? 1 : key === "ArrowDown" || key === "ArrowLeft" || key === "PageDown" ? -1 : 0;
 
-export function Marks({ v, wall, marks, set, fixed = false }: { v: View; wall: At[]; marks: Place[]; set: (m: Place[]) => void; fixed?: boolean }) {
+interface MarksProps { v: View; wall: At[]; marks: Place[]; /** Makes new marks of the present ones; without it they are only shown. */ change?: (f: (now: Place[]) => Place[]) => void }
+
+export function Marks({ v, wall, marks, change }: MarksProps) {
   const grip = useGrip(v);
   return (
-    <g class={fixed ? "solved-marks" : "put-marks"}>
+    <g class={change ? "put-marks" : "solved-marks"}>
       {marks.map((m, i) => {
         const r = m.r ?? outermost(wall, m.z);
         if (r === null || !Number.isFinite(r)) return null;
         const x = X(v, r), y = Y(v, m.z);
-        if (fixed) return <path key={i} class="solved" d={`M${x} ${y - 9}L${x + 9} ${y}L${x} ${y + 9}L${x - 9} ${y}Z`} />;
-        const put = (p: Place | null) => set(p ? marks.map((o, k) => (k === i ? p : o)) : marks.filter((_, k) => k !== i));
+        if (!change) return <path key={i} class="solved" d={`M${x} ${y - 9}L${x + 9} ${y}L${x} ${y + 9}L${x - 9} ${y}Z`} />;
+        const put = (p: Place) => change((all) => all.map((o, k) => (k === i ? p : o)));
         const on = nearest(wall, r, m.z);
         return (
           <g
             key={i} class="put-mark" tabindex={0} role="slider" aria-label={w.class.mark(i + 1)} aria-valuemin={0} aria-valuemax={Math.round(nearest(wall, ...wall[wall.length - 1]!).s)}
             aria-valuenow={Math.round(on.s)} aria-valuetext={w.class.markAt(i + 1, withUnit(m.z, "mm"), withUnit(r, "mm"))}
             onKeyDown={(e) => {
-              if (e.key === "Delete" || e.key === "Backspace") { e.preventDefault(); return put(null); }
+              if (e.key === "Delete" || e.key === "Backspace") { e.preventDefault(); return change((all) => all.filter((_, k) => k !== i)); }
               const dir = way(e.key);
               if (!dir) return;
               e.preventDefault();
-              put(along(wall, on.s + dir * (e.altKey ? 0.1 : e.shiftKey || e.key.startsWith("Page") ? 5 : 1)));
+              const by = dir * (e.altKey ? 0.1 : e.shiftKey || e.key.startsWith("Page") ? 5 : 1);
+              change((all) => all.map((o, k) => (k === i ? along(wall, nearest(wall, o.r ?? outermost(wall, o.z) ?? 0, o.z).s + by) : o)));
             }}
             {...grip({ onMove: (pr, pz) => { const p = nearest(wall, Math.abs(pr), pz); put({ r: p.r, z: p.z }); } })}
           >
@@ -70,7 +73,7 @@ export function Marks({ v, wall, marks, set, fixed = false }: { v: View; wall: A
   );
 }
 
-export function Seam({ v, z, high, set, hold }: { v: View; z: number | null; high: number; set: (z: number) => void; hold: (on: boolean) => void }) {
+export function Seam({ v, z, now, high, set, hold }: { v: View; z: number | null; now: () => number | null; high: number; set: (z: number) => void; hold: (on: boolean) => void }) {
   const grip = useGrip(v), at = z ?? 0, y = Y(v, at), x = X(v, v.block) - 4;
   const put = (to: number) => set(Math.round(Math.min(Math.max(to, 0), high) * 10) / 10);
   return (
@@ -81,7 +84,7 @@ export function Seam({ v, z, high, set, hold }: { v: View; z: number | null; hig
         const dir = way(e.key);
         if (!dir) return;
         e.preventDefault();
-        put(at + dir * (e.altKey ? 0.1 : e.shiftKey || e.key.startsWith("Page") ? 10 : 1));
+        put((now() ?? 0) + dir * (e.altKey ? 0.1 : e.shiftKey || e.key.startsWith("Page") ? 10 : 1));
       }}
       {...grip({ onMove: (_, to) => put(to), hold })}
     >
@@ -95,9 +98,9 @@ export function Seam({ v, z, high, set, hold }: { v: View; z: number | null; hig
   );
 }
 
-interface NodesProps { v: View; shape: Shape; job: Job; node: number; pick: (i: number) => void; move: (i: number, r: number, z: number) => void; hold: (on: boolean) => void }
+interface NodesProps { v: View; shape: Shape; job: Job; now: () => Job; node: number; pick: (i: number) => void; move: (i: number, r: number, z: number) => void; hold: (on: boolean) => void }
 
-export function FormNodes({ v, shape, job, node, pick, move, hold }: NodesProps) {
+export function FormNodes({ v, shape, job, now, node, pick, move, hold }: NodesProps) {
   const grip = useGrip(v), outer = job.form.outer, turn = shape.turned ? -1 : 1;
   return (
     <g class="nodes">
@@ -113,7 +116,8 @@ export function FormNodes({ v, shape, job, node, pick, move, hold }: NodesProps)
               const [dr, dz] = e.key === "ArrowLeft" ? [-1, 0] : e.key === "ArrowRight" ? [1, 0] : e.key === "ArrowUp" ? [0, turn] : e.key === "ArrowDown" ? [0, -turn] : [0, 0];
               if (!dr && !dz) return;
               e.preventDefault();
-              move(i, hundredth(n.r + dr! * step), hundredth(n.z + dz! * step));
+              const from = now().form.outer[i]!;
+              move(i, hundredth(from.r + dr! * step), hundredth(from.z + dz! * step));
             }}
             {...grip({
               onMove: (r, z) => move(i, Math.round((Math.max(0, r) / shape.scale) * 10) / 10, Math.round(((turn * (z - shape.lift)) / shape.scale) * 10) / 10),

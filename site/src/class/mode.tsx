@@ -63,7 +63,7 @@ function Start({ s }: { s: Session }) {
 function Progress({ s }: { s: Session }) {
   const n = s.questions.length;
   return (
-    <nav class="progress" aria-label={w.class.progress}>
+    <nav class="exercise-progress" aria-label={w.class.progress}>
       <ol>
         {s.work.map((k, i) => {
           const mark = k.marked?.mark ?? "none";

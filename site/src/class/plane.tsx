@@ -96,7 +96,7 @@ function Part({ v, id, i, outline, pull }: { v: View; id: string; i: number; out
     <g class="given-part">
       <path class="plaster" d={d} />
       <path class="edge" d={d} fill={`url(#part-${i % 3})`} />
-      {pull && pull !== "none" && <path class="pull chosen" d={ARROW} transform={`translate(${x} ${y}) rotate(${TURN[pull as Pull]}) translate(14 0)`} />}
+      {pull && pull !== "none" && <path class="asked-pull chosen" d={ARROW} transform={`translate(${x} ${y}) rotate(${TURN[pull as Pull]}) translate(14 0)`} />}
       <circle class="letter" cx={x} cy={y} r={13} />
       <text class="letter" x={x} y={y + 5} text-anchor="middle">{id.toUpperCase()}</text>
     </g>
@@ -125,7 +125,7 @@ function BigArrow({ v, pull }: { v: View; pull: Pull }) {
   const words = w.class.pulled(w.class.pullShort[pull]!);
   return (
     <g class="big-arrow">
-      <path class="pull" d={ARROW} transform={`translate(${x} ${y}) rotate(${TURN[pull]}) scale(1.2)`} />
+      <path class="asked-pull" d={ARROW} transform={`translate(${x} ${y}) rotate(${TURN[pull]}) scale(1.2)`} />
       <text x={axial ? x - 18 : v.width - 8} y={axial ? y + (pull === "up" ? -14 : 24) : y - 18} text-anchor="end">{words}</text>
     </g>
   );
@@ -148,7 +148,7 @@ function Sticks({ v, p }: { v: View; p: Picture }) {
       <path class="moved" d={path(v, p.stretch.map(([r, z]): At => [r + by[0], z + by[1]]))} />
       <path class="caught" d={path(v, p.stretch) + path(v, p.stretch, false, -1)} />
       <path class="held-by" d={`M${x} ${y}L${bx} ${by2}`} />
-      <path class="pull" d={ARROW} transform={`translate(${x} ${y}) rotate(${TURN[p.pullId]}) scale(0.8)`} />
+      <path class="asked-pull" d={ARROW} transform={`translate(${x} ${y}) rotate(${TURN[p.pullId]}) scale(0.8)`} />
       <path class="block" d={`M${bx - 6} ${by2 - 6}l12 12m0 -12l-12 12`} />
       <circle cx={x} cy={y} r={4} />
       <path class="leader" d={`M${x} ${y}L${lx + 8} ${ly}`} />

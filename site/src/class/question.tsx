@@ -11,8 +11,8 @@ import { FormNodes, Marks, Seam } from "./handles";
 import { useLive, useShape } from "./live";
 import { Plane } from "./plane";
 import type { Session, Work } from "./room";
-import { another, check, done, draft, full, goTo, hint, maySolve, solve } from "./session";
-import type { Marked, Question } from "./types";
+import { another, check, done, draft, full, goTo, hint, maySolve, open, solve } from "./session";
+import type { Answer, Marked, Question } from "./types";
 import { nearest } from "./wall";
 
 /** How far from the wall a touch still means it, px. */
@@ -23,6 +23,9 @@ export function QuestionPage({ s, q, work }: { s: Session; q: Question; work: Wo
   const types = q.answer.map((f) => f.type), saves = types.includes("job");
   const job = saves ? work.draft.job ?? q.job : null;
   const live = useLive(q, job), solved = useShape(saves ? work.solution?.answer.job ?? null : null);
+  // what is drafted at the moment of an event, which may be ahead of what is drawn
+  const latest = (): Answer => open()?.work.draft ?? work.draft;
+  const marksNow = () => latest().marks ?? [], jobNow = () => latest().job ?? q.job;
   const marks = work.draft.marks ?? [], answer = work.draft, practice = s.practice !== null, last = s.at === s.questions.length - 1;
   const list = saves && !work.solution ? live.marked?.pictures ?? [] : pictures(work);
   const line = work.solution ? typed(work.solution.answer.value, work.solution.answer.unit) : null;
@@ -30,10 +33,12 @@ export function QuestionPage({ s, q, work }: { s: Session; q: Question; work: Wo
   const tap = types.includes("marks") ? (r: number, z: number, v: { k: number }) => {
     const p = nearest(q.drawing.contour, r, z);
     if (p.off * v.k > REACH) return say(w.class.touchWall);
-    if (marks.length < (q.answer[0]?.most ?? Infinity)) draft({ marks: [...marks, { r: p.r, z: p.z }], choices: {} });
+    if (marksNow().length < (q.answer[0]?.most ?? Infinity)) draft({ marks: [...marksNow(), { r: p.r, z: p.z }], choices: {} });
   } : undefined;
-  const move = (i: number, r: number, z: number) =>
-    draft({ job: { ...job!, form: { ...job!.form, outer: job!.form.outer.map((o, k) => (k === i ? { ...o, r: Math.max(0, r), z } : o)) } } });
+  const move = (i: number, r: number, z: number) => {
+    const of = jobNow();
+    draft({ job: { ...of, form: { ...of.form, outer: of.form.outer.map((o, k) => (k === i ? { ...o, r: Math.max(0, r), z } : o)) } } });
+  };
   return (
     <main class="exercise">
       <div class="exercise-text"><Asked q={q} heading={practice ? w.class.practice : w.class.question(s.at + 1, s.questions.length)} /></div>
@@ -46,10 +51,10 @@ export function QuestionPage({ s, q, work }: { s: Session; q: Question; work: Wo
             <>
               {solved && <path class="ghost" d={`M${solved.contour.map(([r, z]) => `${v.x0 + r * v.k} ${v.y0 - z * v.k}`).join("L")}`} />}
               {height && line !== null && <path class="solved" d={`M${v.x0 - v.block * v.k} ${v.y0 - line * v.k}H${v.x0 + v.block * v.k}`} />}
-              {height && <Seam v={v} z={typed(answer.value, answer.unit)} high={q.drawing.height} hold={hold} set={(z) => draft({ value: String(z), unit: "mm" })} />}
-              {saves && live.shape && <FormNodes v={v} shape={live.shape} job={job!} node={node} pick={pick} move={move} hold={hold} />}
-              {work.solution?.answer.marks && <Marks v={v} wall={q.drawing.contour} marks={work.solution.answer.marks} set={() => {}} fixed />}
-              {types.includes("marks") && <Marks v={v} wall={q.drawing.contour} marks={marks} set={(m) => draft({ marks: m })} />}
+              {height && <Seam v={v} z={typed(answer.value, answer.unit)} now={() => typed(latest().value, latest().unit)} high={q.drawing.height} hold={hold} set={(z) => draft({ value: String(z), unit: "mm" })} />}
+              {saves && live.shape && <FormNodes v={v} shape={live.shape} job={job!} now={jobNow} node={node} pick={pick} move={move} hold={hold} />}
+              {work.solution?.answer.marks && <Marks v={v} wall={q.drawing.contour} marks={work.solution.answer.marks} />}
+              {types.includes("marks") && <Marks v={v} wall={q.drawing.contour} marks={marks} change={(f) => draft({ marks: f(marksNow()) })} />}
             </>
           )}
         </Plane>

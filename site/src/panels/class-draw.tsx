@@ -18,7 +18,7 @@ export function ClassDraw() {
   const pickOwn = kinds.map((k) => [k, w.class.kinds[k]![0]] as const);
   return (
     <>
-      <fieldset class="kinds">
+      <fieldset class="class-kinds">
         <legend>{w.class.whichKinds}</legend>
         {kinds.map((k) => (
           <label key={k} class="tick">
