@@ -45,7 +45,7 @@ function Looked({ q, n, of }: { q: Question; n: number; of: number }) {
 }
 
 function Results({ table: t }: { table: Table }) {
-  const { files } = room(), codes = t.columns.every((c, i) => c !== String(i + 1));
+  const { files } = room(), read = files.filter((_, i) => t.bad.every((b) => b.index !== i)), codes = t.columns.every((c, i) => c !== String(i + 1));
   return (
     <section class="results" aria-label={w.class.table}>
       <h2>{w.class.table}</h2>
@@ -62,14 +62,15 @@ function Results({ table: t }: { table: Table }) {
             <thead>
               <tr>
                 <th scope="col">{w.class.student}</th>
-                {t.columns.map((c, i) => <th key={i} scope="col">{i + 1}{codes && <span class="code">{c}</span>}</th>)}
                 <th scope="col" class="num">{w.class.score}</th>
+                {t.columns.map((c, i) => <th key={i} scope="col">{i + 1}{codes && <span class="code">{c}</span>}</th>)}
               </tr>
             </thead>
             <tbody>
               {t.rows.map((r, i) => (
                 <tr key={i}>
-                  <th scope="row">{r.student || files[i]?.name}{r.notes.map((n, k) => <span key={k} class="hint">{n}</span>)}</th>
+                  <th scope="row">{r.student || read[i]?.name}{r.notes.map((n, k) => <span key={k} class="hint">{n}</span>)}</th>
+                  <td class="num">{w.class.of(plain(r.score), r.of)}</td>
                   {t.columns.map((_, k) => {
                     const c = r.cells[k];
                     return (
@@ -79,7 +80,6 @@ function Results({ table: t }: { table: Table }) {
                       )}</td>
                     );
                   })}
-                  <td class="num">{w.class.of(plain(r.score), r.of)}</td>
                 </tr>
               ))}
             </tbody>
