@@ -62,8 +62,13 @@ func (r Ref) Next() (Ref, error) {
 	if err != nil {
 		return r, err
 	}
-	r.Seed = (r.Seed + 1) % Seeds
-	return r.full()
+	return r.at(r.Seed + 1).full()
+}
+
+// at is the question of another seed; the code of the old one goes with it.
+func (r Ref) at(seed int) Ref {
+	r.Seed, r.Code = seed%Seeds, ""
+	return r
 }
 
 // Question is what is asked. It holds nothing that gives the answer away but

@@ -193,8 +193,9 @@ func Draw(wanted []string, difficulty, each, seed int) ([]Ref, error) {
 			if err != nil {
 				return nil, err
 			}
-			r.Seed = (seed + i) % Seeds
-			r, _ = r.full()
+			if r, err = r.at(seed + i).full(); err != nil {
+				return nil, err
+			}
 			out = append(out, r)
 		}
 	}

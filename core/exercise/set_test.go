@@ -253,3 +253,22 @@ func BenchmarkPose(b *testing.B) {
 		})
 	}
 }
+
+// Questions drawn together differ, and the next one is another.
+func TestDrawnQuestionsDiffer(t *testing.T) {
+	list, err := Draw([]string{"catch", "count"}, 2, 3, Seeds-1) // over the end and round
+	if err != nil {
+		t.Fatal(err)
+	}
+	seen := map[string]bool{}
+	for _, r := range list {
+		if seen[r.Code] {
+			t.Errorf("%s is drawn twice", r.Code)
+		}
+		seen[r.Code] = true
+	}
+	next, err := list[0].Next()
+	if err != nil || next.Code == list[0].Code || next.Seed != 0 {
+		t.Errorf("after %s comes %s (seed %d), %v", list[0].Code, next.Code, next.Seed, err)
+	}
+}

@@ -59,7 +59,7 @@ export function SeamHandles({ v, plan, scheme, hold }: Props) {
         const step = (e: KeyboardEvent) => (e.altKey ? 0.01 : e.shiftKey || e.key.startsWith("Page") ? 1 : 0.1);
         return (
           <g
-            key={i} class="seam-handle" tabIndex={0} role="slider" aria-orientation="vertical"
+            key={i} class="seam-handle" tabindex={0} role="slider" aria-orientation="vertical"
             aria-label={w.seamHandle(i + 1, heights.length)} aria-valuemin={0} aria-valuemax={tenth(high)}
             aria-valuenow={Math.round(z * 100) / 100} aria-valuetext={withUnit(z, "mm", z === tenth(z) ? 1 : 2)}
             onKeyDown={(e) => {
