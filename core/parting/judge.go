@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"math"
 
+	"moldwright/core/form"
+	"moldwright/core/job"
 	"moldwright/core/release"
 )
 
@@ -11,6 +13,30 @@ import (
 type Wanted struct {
 	Heights []float64 // parting heights in mm at mold size, lowest first; nil leaves them free
 	Sides   int       // 0 leaves it free
+}
+
+// Mouth tells the radius in mm at which a closed form of the given greatest
+// radius opens into its fill hole.
+type Mouth func(j *job.Job, maxRadius float64) float64
+
+// Surveyed is the job's meridian with the seams it asks for and the edge of its
+// mouth cut in, the point at which its contour ends, its survey, and what the
+// user has settled. Errors are job.Faults.
+func Surveyed(j *job.Job, mouth Mouth) (m *form.Meridian, end int, s *release.Survey, w Wanted, err error) {
+	if m, err = form.Build(j); err != nil {
+		return nil, 0, nil, w, err
+	}
+	m.Cut(j.Mold.PartingHeights)
+	end = len(m.Pts) - 1
+	if m.Closed {
+		_, maxR := m.Extent()
+		end = m.CutMouth(mouth(j, maxR))
+	}
+	w.Heights = j.Mold.PartingHeights
+	if j.Mold.Sides != nil {
+		w.Sides = *j.Mold.Sides
+	}
+	return m, end, release.New(m), w, nil
 }
 
 // Judge judges every scheme on the surveyed form, fewest parts first. The

@@ -6,10 +6,6 @@ import (
 	"moldwright/core/release"
 )
 
-// Mouth tells the radius in mm at which a closed form of the given greatest
-// radius opens into its fill hole.
-type Mouth func(j *job.Job, maxRadius float64) float64
-
 // look is a job's form, surveyed and judged as the plan does it.
 type look struct {
 	m   *form.Meridian
@@ -21,21 +17,11 @@ type look struct {
 // lookAt surveys the form and judges all schemes, or only the one with the id.
 // Errors are job.Faults of the form.
 func lookAt(j *job.Job, mouth Mouth, only string) (*look, error) {
-	m, err := form.Build(j)
+	m, end, s, w, err := Surveyed(j, mouth)
 	if err != nil {
 		return nil, err
 	}
-	m.Cut(j.Mold.PartingHeights)
-	l := &look{m: m, end: len(m.Pts) - 1}
-	if m.Closed {
-		_, maxR := m.Extent()
-		l.end = m.CutMouth(mouth(j, maxR))
-	}
-	l.s = release.New(m)
-	w := Wanted{Heights: j.Mold.PartingHeights}
-	if j.Mold.Sides != nil {
-		w.Sides = *j.Mold.Sides
-	}
+	l := &look{m: m, end: end, s: s}
 	if only == "" {
 		l.all = Judge(l.s, l.end, RulesOf(j), w)
 		return l, nil

@@ -112,20 +112,9 @@ type work struct {
 
 // Make plans the job. Errors are job.Faults.
 func Make(j *job.Job) (*Plan, error) {
-	m, err := form.Build(j)
+	m, end, survey, wanted, err := parting.Surveyed(j, mold.MouthRadius)
 	if err != nil {
 		return nil, err
-	}
-	m.Cut(j.Mold.PartingHeights)
-	_, maxR := m.Extent()
-	end := len(m.Pts) - 1
-	if m.Closed {
-		end = m.CutMouth(mold.MouthRadius(j, maxR))
-	}
-	survey := release.New(m)
-	wanted := parting.Wanted{Heights: j.Mold.PartingHeights}
-	if j.Mold.Sides != nil {
-		wanted.Sides = *j.Mold.Sides
 	}
 	schemes := parting.Judge(survey, end, parting.RulesOf(j), wanted)
 	core, err := form.BuildInner(j, m)
