@@ -29,8 +29,9 @@ export async function open(browser, { width = 1280, height = 800, init, ...optio
   return { context, page, seen };
 }
 
-/** Waits until the verdict is of the job on the bench. */
+/** Waits until what was done has been drawn, and the verdict is of the job on the bench. */
 export async function planned(page) {
+  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
   await page.locator(".verdict[aria-busy=false]").waitFor();
 }
 
@@ -46,7 +47,6 @@ export async function until(get, want) {
 }
 
 export const verdict = async (page) => {
-  await page.waitForTimeout(50);
   await planned(page);
   return (await page.locator(".verdict p").innerText()).replaceAll("\u00a0", " ");
 };

@@ -1,6 +1,7 @@
 // The picture a form was traced from, laid behind its profile on the drawing:
 // its axis on the pot's axis, its foot on z = 0, in the same scale.
 import type { Plan } from "../contract";
+import { now } from "../state";
 import { seat, type View, X, Y } from "../view";
 import { behind, type Behind } from "./tracing";
 
@@ -12,7 +13,8 @@ function foot(b: Behind): number {
 }
 
 export function PictureBehind({ v, plan }: { v: View; plan: Plan }) {
-  const b = behind();
+  const drawn = now().planned; // which may still be of the form before
+  const b = drawn && behind(drawn.form);
   if (!b?.on) return null;
   const [x0, y0, x1, y1] = b.axis, turn = Math.atan2(x1 - x0, y0 - y1); // lean of the axis, clockwise
   const lift = foot(b);

@@ -212,9 +212,9 @@ export function takeForm(): void {
   say(words, true);
 }
 
-/** The picture behind the profile, where the form on the bench is the one traced from it. */
-export function behind(): Behind | null {
-  const b = now().behind, of = now().job.form.traced;
+/** The picture behind the profile, where the form is the one traced from it. */
+export function behind(form: Job["form"] = now().job.form): Behind | null {
+  const b = now().behind, of = form.traced;
   const same = b && of && of.rms === b.of.rms && of.errorBand === b.of.errorBand && of.contour.length === b.of.contour.length;
   return same ? b : null;
 }
