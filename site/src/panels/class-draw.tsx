@@ -7,14 +7,13 @@ import { addBench, addCode, drawQuestions } from "../class/teacher";
 import { now } from "../state";
 import { w } from "../words";
 
-const kinds = Object.keys(w.class.kinds);
-const levels = [1, 2, 3].map((n) => [String(n), w.class.levels[n]!] as const);
 const counts = ["1", "2", "3", "4", "5", "6"].map((n) => [n, n] as const);
 
 export function ClassDraw() {
   const [on, setOn] = useState<string[]>(["catch", "count", "where"]);
   const [level, setLevel] = useState("1"), [each, setEach] = useState("1"), [own, setOwn] = useState("catch"), [code, setCode] = useState("");
   const id = useId(), n = on.length * Number(each);
+  const kinds = Object.keys(w.class.kinds), levels = [1, 2, 3].map((n) => [String(n), w.class.levels[n]!] as const);
   const pickOwn = kinds.map((k) => [k, w.class.kinds[k]![0]] as const);
   return (
     <>

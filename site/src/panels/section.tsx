@@ -14,7 +14,7 @@ const first: Record<Cut["kind"], Cut> = {
   round: { kind: "round" }, oval: { kind: "oval", ratio: 0.75 },
   polygon: { kind: "polygon", count: 6, rounding: 15 }, flutes: { kind: "flutes", count: 16, depth: 4 },
 };
-const kinds = (Object.keys(first) as Cut["kind"][]).map((k) => [k, w.sectionKinds[k]] as const);
+const kinds = Object.keys(first) as Cut["kind"][];
 
 export function CrossSection({ plan }: { plan: Plan }) {
   const { job } = now(), s = job.form.section;
@@ -29,7 +29,7 @@ export function CrossSection({ plan }: { plan: Plan }) {
       <div class="cross">
         <Cross plan={plan} />
         <div class="row">
-          <Choice label={w.sectionKind} value={s.kind} options={kinds} pick={pick} />
+          <Choice label={w.sectionKind} value={s.kind} options={kinds.map((k) => [k, w.sectionKinds[k]] as const)} pick={pick} />
           {s.kind === "oval" && <NumberField label={w.ratio} field="form.section.ratio" value={s.ratio ?? 1} set={(j, x) => { j.form.section.ratio = x; }} />}
           {(s.kind === "polygon" || s.kind === "flutes") && (
             <NumberField label={s.kind === "polygon" ? w.faces : w.flutes} field="form.section.count" value={s.count ?? 6} set={(j, x) => { j.form.section.count = Math.round(x); }} />

@@ -3,14 +3,13 @@
 import { Check, Choice, Section } from "../fields";
 import { takeFile } from "../files";
 import { now } from "../state";
-import { w } from "../words";
+import { tracing as t, w } from "../words";
 import { pick } from "./files";
 import { Given } from "./given";
 import { Quality } from "./quality";
 import { clearMarks, leave, type Length, mark, pickTool, setBrush, takeForm, tell, type Tool, type Tracing, unmark } from "./tracing";
 
-const t = w.trace;
-const lengths = (["height", "maxDiameter", "rimDiameter", "bar"] as const).map((v) => [v, t.lengthOf[v]!] as const);
+const lengths = ["height", "maxDiameter", "rimDiameter", "bar"] as const;
 const tools: Tool[] = ["pot", "crop", "away", "back", "edge", "axis"];
 
 export function TracePanel({ of }: { of: Tracing }) {
@@ -24,7 +23,7 @@ export function TracePanel({ of }: { of: Tracing }) {
           <button type="button" class="small" onClick={leave}>{t.leaveTrace}</button>
         </div>
         <div class="known">
-          <Choice label={t.lengthTitle} value={s.what} options={lengths} pick={(what: Length) => { tell({ what }); if (what === "bar") pickTool("bar"); else if (of.tool === "bar") pickTool("pot"); }} />
+          <Choice label={t.lengthTitle} value={s.what} options={lengths.map((v) => [v, t.lengthOf[v]] as const)} pick={(what: Length) => { tell({ what }); if (what === "bar") pickTool("bar"); else if (of.tool === "bar") pickTool("pot"); }} />
           <Given label={t.lengthMM} unit="mm" value={s.mm} put={(mm) => tell({ mm })} />
           <button type="button" class="primary take" disabled={!found || busy !== ""} onClick={takeForm}>{t.takeForm}</button>
           {s.what === "bar" && <Given label={t.barFront} unit="mm" value={s.inFront} put={(x) => tell({ inFront: x ?? 0 })} />}

@@ -1,10 +1,9 @@
 // How good the traced profile is, in words with mm: size, band of error, what
 // the camera cannot have seen, and what to look into, each with its remedy.
 import { withUnit } from "../numbers";
-import { w } from "../words";
+import { tracing as t } from "../words";
 import type { Found } from "./tracing";
 
-const t = w.trace;
 const mm = (x: number, digits = 2) => withUnit(x, "mm", digits);
 
 const sentence = (x: string) => `${x.charAt(0).toUpperCase()}${x.slice(1)}.`;

@@ -4,12 +4,11 @@ import { Section } from "../fields";
 import { download, fileName, takeFile } from "../files";
 import { plain } from "../numbers";
 import { coreOf, now, parse, say } from "../state";
-import { w } from "../words";
+import { tracing as t } from "../words";
 import { BehindTools } from "./behind-tools";
 import { pick } from "./files";
 import { behind, goBack } from "./tracing";
 
-const t = w.trace;
 const take = (f: File) => void takeFile(f);
 
 export function Source() {

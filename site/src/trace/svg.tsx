@@ -6,10 +6,9 @@ import { Choice, Section } from "../fields";
 import { withUnit } from "../numbers";
 import { Silhouette } from "../shelf";
 import { coreOf, edit, faults, now, parse, say, set, settle } from "../state";
-import { w } from "../words";
+import { tracing as t, w } from "../words";
 import { Given } from "./given";
 
-const t = w.trace;
 const SHOWN = 24;
 
 interface Line { index: number; id: string; line: number; width: number; height: number; closed: boolean; fault?: string }

@@ -11,7 +11,6 @@ const marks = ["wet", "dry", "fired"] as const;
 type Bar = Record<(typeof marks)[number], string>;
 interface Shrinkage { drying: number; firing: number; total: number; spread: number }
 
-const names = { wet: w.barWet, dry: w.barDry, fired: w.barFired };
 let kept: Bar[] = [{ wet: "", dry: "", fired: "" }];
 
 /** A bar's lengths as numbers; null while one is missing or is none. */
@@ -56,7 +55,7 @@ export function Bars() {
     <div class="bars">
       <p class="hint">{w.barsHint}</p>
       <table class="trials">
-        <thead><tr><td />{marks.map((m) => <th key={m} scope="col">{names[m]}</th>)}<td /></tr></thead>
+        <thead><tr><td />{marks.map((m) => <th key={m} scope="col">{w.barNames[m]}</th>)}<td /></tr></thead>
         <tbody>
           {bars.map((b, i) => (
             <tr key={i}>
@@ -65,7 +64,7 @@ export function Bars() {
                 const wrong = (b[m].trim() !== "" && read(b[m]) === null) || (bad?.bar === i && bad.mark === m);
                 return (
                   <td key={m}><span class="field-box"><input
-                    type="text" inputMode="decimal" autocomplete="off" size={5} aria-label={`${w.bar(i + 1)}, ${names[m]}`} value={b[m]}
+                    type="text" inputMode="decimal" autocomplete="off" size={5} aria-label={`${w.bar(i + 1)}, ${w.barNames[m]}`} value={b[m]}
                     aria-invalid={wrong ? "true" : undefined} aria-describedby={wrong ? id : undefined}
                     onInput={(e) => put(bars.map((x, k) => (k === i ? { ...x, [m]: e.currentTarget.value } : x)))}
                   /></span></td>

@@ -5,7 +5,7 @@ import { Choice, NumberField } from "../../fields";
 import { now } from "../../state";
 import { w } from "../../words";
 
-type Way = keyof typeof w.slipUnits;
+type Way = "ml" | "litre" | "pint";
 
 /** What a density of 1 g/ml weighs: an imperial pint of water weighs 20 oz, which
  *  is how pint weights are read (common practice, no source). */

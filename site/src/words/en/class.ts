@@ -1,4 +1,4 @@
-// The words of the class: setting, answering and collecting exercises. Questions,
+// Words of the class, in the table under class: setting, answering and collecting exercises. Questions,
 // hints, marks and reasons come from the core in its own words.
 
 export const classroom = {
@@ -11,7 +11,7 @@ export const classroom = {
     size: ["True size", "from the shrinkage"],
     drain: ["Does it drain?", "slip and air"],
     save: ["Save a part", "change the form"],
-  } as Record<string, [string, string]>,
+  } as const,
   levels: ["", "easy", "middling", "hard"],
 
   // setting
@@ -48,7 +48,7 @@ export const classroom = {
   csv: "Download as CSV", empty: "Put the table away", table: "Marks of the class", student: "Student", score: "Score",
   of: (a: string, n: number) => `${a} of ${n}`, tries: (n: number) => (n === 1 ? "1 try" : `${n} tries`),
   hintsTaken: (n: number) => (n === 1 ? "1 hint" : `${n} hints`), seen: "solution seen",
-  marks: { right: "right", close: "close", notYet: "not yet", none: "not answered" } as Record<string, string>,
+  marks: { right: "right", close: "close", notYet: "not yet", none: "not answered" },
 
   // answering
   opening: "Opening the exercise…", leave: "Leave the exercise", leavePreview: "Back to setting it",
@@ -75,7 +75,7 @@ export const classroom = {
   tolerance: "What counts",
   drawing: (name: string) => `${name}: section through the axis, to scale`,
   pulled: (how: string) => `pulled ${how}`,
-  pullShort: { down: "down", up: "up", out: "outward" } as Record<string, string>,
+  pullShort: { down: "down", up: "up", out: "outward" },
   held: (d: string) => `held by ${d}`,
   legendCaught: "wall that is held", legendBlock: "what stands in the way",
   marksHint: "Touch the wall to put a mark there. Drag a mark, or press the arrow keys on it; Delete takes it away.",

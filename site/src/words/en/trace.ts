@@ -1,17 +1,6 @@
-// Words of the editor on the drawing and of tracing. Part of the one table in
-// words.ts: those of the editor stand in it, those of tracing under trace.
+// Words of tracing a picture and of reading a drawing; in the table under trace.
 
-export const editor = {
-  zoom: "Zoom", zoomIn: "Nearer", zoomOut: "Farther", zoomWhole: "Whole",
-  panLeft: "Show what is left", panRight: "Show what is right", panUp: "Show what is above", panDown: "Show what is below",
-  firstNode: "Select node 1", nodeBefore: "Node before", nodeAfter: "Node after",
-  toward: (k: number) => `to node ${k}`, straight: "straight", upright: "upright", level: "level", snap: "Snap",
-  straightened: (i: number, k: number) => `stretch from node ${Math.min(i, k)} to ${Math.max(i, k)} straightened`,
-  linedUp: (i: number, k: number, how: "upright" | "level") => `node ${i} set ${how === "upright" ? "upright over" : "level with"} node ${k}`,
-  behind: "Picture behind the profile", behindShow: "Show the picture", behindHow: "How strong",
-};
-
-export const tracing = {
+export const trace = {
   // where a form comes from
   sourceTitle: "From a picture or a drawing",
   photoPick: "Choose a picture", photoTake: "Take a photo", svgPick: "Open a drawing (SVG)",
@@ -27,7 +16,7 @@ export const tracing = {
   pictureGone: "The picture had to be opened again.",
   otherPicture: "Another picture", leaveTrace: "Leave", backToPicture: "Back to the picture",
   lengthTitle: "One length you know",
-  lengthOf: { height: "Height, foot to rim", maxDiameter: "Widest width", rimDiameter: "Width of the rim", bar: "Between two points" } as Record<string, string>,
+  lengthOf: { height: "Height, foot to rim", maxDiameter: "Widest width", rimDiameter: "Width of the rim", bar: "Between two points" },
   lengthWhat: "What was measured", lengthMM: "Its length", lengthAsk: "Type a length you know, in mm, cm or in.",
   barHint: "Click both ends of something whose length you know, such as a ruler beside the pot.",
   barFront: "It stands in front of the pot's middle by",
@@ -46,14 +35,14 @@ export const tracing = {
   cameraFrom: {
     given: "as typed", focal: "by the focal length in the file", row: "by its row in the picture", ellipses: "seen in rim and foot",
     middle: "taken as half the pot", none: "not known",
-  } as Record<string, string>,
+  },
   notSeenTitle: "What the camera did not see",
   notSeen: (a: string, b: string) => `From ${a} to ${b} above the foot`,
   warnTitle: "To look into", sound: "Nothing stands against it.",
 
   // marks on the picture
   marksTitle: "If the outline is wrong", tool: "What a touch on the picture does",
-  tools: { pot: "This pot", crop: "Crop", away: "Brush away", back: "Brush back", edge: "Edge points", axis: "Axis", bar: "Known length" } as Record<string, string>,
+  tools: { pot: "This pot", crop: "Crop", away: "Brush away", back: "Brush back", edge: "Edge points", axis: "Axis", bar: "Known length" },
   toolHints: {
     pot: "Touch the pot you mean, where there are several. Drag to move about once you are near.",
     crop: "Drag a box around the pot, or touch two opposite corners.",
@@ -62,15 +51,15 @@ export const tracing = {
     edge: "Touch a few points along one edge, from the foot to the rim, or all around. Between them the line snaps to the edge.",
     axis: "Touch two points on the pot's axis, far apart.",
     bar: "Touch both ends of the length you know.",
-  } as Record<string, string>,
+  },
   brushSize: "Brush, share of the width", edgeAround: "The points go all around the pot",
   markUndo: "Take back the last mark", markClear: "Clear all marks",
   pictureKeys: "Arrow keys move the cross, with Shift in larger steps; Enter sets it down, which is the same as a touch. Plus and minus zoom, 0 shows the whole.",
   pictureBench: (tool: string) => `Picture with the outline found on it. ${tool}`,
   howTitle: "How it was taken",
-  mode: "The picture is", modes: { photo: "a photo", sketch: "a sketch on paper" } as Record<string, string>,
-  side: "Profile from", sidesOf: { mean: "both sides", left: "the left side", right: "the right side" } as Record<string, string>,
-  top: "The top is", tops: { auto: "as the outline shows", open: "open, with a rim", closed: "closed" } as Record<string, string>,
+  mode: "The picture is", modes: { photo: "a photo", sketch: "a sketch on paper" },
+  side: "Profile from", sidesOf: { mean: "both sides", left: "the left side", right: "the right side" },
+  top: "The top is", tops: { auto: "as the outline shows", open: "open, with a rim", closed: "closed" },
   cameraTitle: "Where the camera stood", distance: "Lens to the middle of the pot", lens: "Lens above the table",
   cameraHint: "Optional. Roughly right is enough for the distance; take more care over the height.", cameraEmpty: "not known",
   tolerance: "Curve within", toleranceEmpty: "by itself",
@@ -78,7 +67,7 @@ export const tracing = {
 
   // drawings
   svgTitle: "Which line is the profile?", svgFrom: (name: string) => `From ${name}.`,
-  svgUnits: "The drawing is in", svgUnitsAsk: "choose", svgUnit: { mm: "mm", cm: "cm", in: "inches", px: "px (96 to the inch)" } as Record<string, string>,
+  svgUnits: "The drawing is in", svgUnitsAsk: "choose", svgUnit: { mm: "mm", cm: "cm", in: "inches", px: "px (96 to the inch)" },
   svgUnitHint: "A drawing that states its own size in mm, cm or in keeps that size.",
   svgAsk: "Choose the unit of the drawing.",
   svgPath: (i: number, id: string) => (id ? `Line ${i}, ${id}` : `Line ${i}`),

@@ -1,0 +1,26 @@
+// Words of the drawing, and of what can be done on it.
+
+export const drawing = {
+  drawing: "Drawing of the pot and its mold: elevation on the left, section on the right",
+  drawingHint: "Drag a node, or select it and press the arrow keys: 0.1 mm, with Shift 1 mm, with Alt 0.01 mm. Enter turns a corner smooth and back, Insert adds a node, Delete removes one. Plus and minus zoom, 0 shows the whole.",
+  nodeLabel: (i: number, n: number, r: string, z: string, kind: string) =>
+    `Node ${i} of ${n}, radius ${r}, height ${z}, ${kind}`,
+  node: (i: number) => `Node ${i}`,
+  noNode: "Select a node on the drawing or in the table to move it.",
+  corner: "corner", smooth: "smooth", makeCorner: "make it a corner", makeSmooth: "make it smooth",
+  addAfter: "Add after", remove: "Remove",
+  moved: (i: number) => `node ${i} moved`, added: (i: number) => `node added after ${i}`,
+  removed: (i: number) => `node ${i} removed`, turned: (i: number) => `node ${i} corner or smooth`,
+  elevation: "elevation", section: "section", trimLine: "trim line",
+  seam: (z: string) => `seam ${z}`,
+  catchMark: (d: string) => `catches ${d}`, trapMark: (d: string) => `trap ${d}`,
+
+  // the editor
+  zoom: "Zoom", zoomIn: "Nearer", zoomOut: "Farther", zoomWhole: "Whole",
+  panLeft: "Show what is left", panRight: "Show what is right", panUp: "Show what is above", panDown: "Show what is below",
+  firstNode: "Select node 1", nodeBefore: "Node before", nodeAfter: "Node after",
+  toward: (k: number) => `to node ${k}`, straight: "straight", upright: "upright", level: "level", snap: "Snap",
+  straightened: (i: number, k: number) => `stretch from node ${Math.min(i, k)} to ${Math.max(i, k)} straightened`,
+  linedUp: (i: number, k: number, how: "upright" | "level") => `node ${i} set ${how === "upright" ? "upright over" : "level with"} node ${k}`,
+  behind: "Picture behind the profile", behindShow: "Show the picture", behindHow: "How strong",
+};

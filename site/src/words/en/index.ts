@@ -1,0 +1,18 @@
+// Every English word on the page, as one table. The other languages are checked
+// against it.
+import { casting } from "./casting";
+import { classroom } from "./class";
+import { drawing } from "./drawing";
+import { form } from "./form";
+import { page } from "./page";
+import { parts } from "./parts";
+import { release } from "./release";
+import { sheets } from "./sheets";
+import { shelf } from "./shelf";
+import { tooling } from "./tooling";
+import { trace } from "./trace";
+import { verdict } from "./verdict";
+
+export const en = {
+  ...page, ...verdict, ...drawing, ...form, ...release, ...parts, ...tooling, ...casting, ...sheets, ...shelf, trace, class: classroom,
+};
