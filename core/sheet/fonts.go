@@ -71,13 +71,23 @@ func faint(size float64) style        { return style{size: size, color: grey} }
 type fonts struct {
 	family *canvas.FontFamily
 	faces  map[style]*canvas.FontFace
-	lines  map[textLine]*canvas.Text // shaped, to be set again
-	// ascii are the advances of ASCII, regular and bold, in font units.
-	ascii [2][128]uint16
+	holder map[style]*canvas.Text // of one line, to be filled with letters and written
+	lines  map[lineKey]*setLine   // set once for all places where they stand
+	weight [2]weight              // regular, bold
+}
+
+// weight is what setting a line needs of one font: the glyphs and advances of
+// ASCII at hand, the others from the font.
+type weight struct {
+	font    *canvas.Font
+	glyph   [128]uint16
+	advance [128]uint16 // font units
+	kern    *kerning
 }
 
 func loadFonts() (*fonts, error) {
-	f := &fonts{family: canvas.NewFontFamily(familyName), faces: map[style]*canvas.FontFace{}, lines: map[textLine]*canvas.Text{}}
+	f := &fonts{family: canvas.NewFontFamily(familyName), faces: map[style]*canvas.FontFace{},
+		holder: map[style]*canvas.Text{}, lines: map[lineKey]*setLine{}}
 	if err := f.family.LoadFont(regularTTF, 0, canvas.FontRegular); err != nil {
 		return nil, fmt.Errorf("regular font: %w", err)
 	}
@@ -85,12 +95,36 @@ func loadFonts() (*fonts, error) {
 		return nil, fmt.Errorf("bold font: %w", err)
 	}
 	for i, st := range [...]style{plain(sizeBody), plain(sizeBody).heavy()} {
-		sfnt := f.face(st).Font.SFNT
-		for c := range f.ascii[i] {
-			f.ascii[i][c] = sfnt.GlyphAdvance(sfnt.GlyphIndex(rune(c)))
+		w := &f.weight[i]
+		w.font = f.face(st).Font
+		sfnt := w.font.SFNT
+		for c := range w.glyph {
+			w.glyph[c] = sfnt.GlyphIndex(rune(c))
+			w.advance[c] = sfnt.GlyphAdvance(w.glyph[c])
+		}
+		var err error
+		if w.kern, err = readKerning(sfnt.Tables["GPOS"], int(sfnt.NumGlyphs())); err != nil {
+			return nil, err
 		}
 	}
 	return f, nil
+}
+
+// of is the weight of a style.
+func (f *fonts) of(st style) *weight {
+	if st.bold {
+		return &f.weight[1]
+	}
+	return &f.weight[0]
+}
+
+// letter is the glyph of a letter and its advance.
+func (w *weight) letter(r rune) (glyph, advance uint16) {
+	if r < 128 {
+		return w.glyph[r], w.advance[r]
+	}
+	glyph = w.font.SFNT.GlyphIndex(r)
+	return glyph, w.font.SFNT.GlyphAdvance(glyph)
 }
 
 func (f *fonts) face(st style) *canvas.FontFace {
@@ -106,26 +140,10 @@ func (f *fonts) face(st style) *canvas.FontFace {
 	return face
 }
 
-// textLine is a line of text in its style.
-type textLine struct {
-	s  string
-	st style
-}
-
-// line is the line of text, shaped once for all places where it is set.
-func (f *fonts) line(s string, st style) *canvas.Text {
-	key := textLine{s, st}
-	t := f.lines[key]
-	if t == nil {
-		t = canvas.NewTextLine(f.face(st), s, canvas.Left)
-		f.lines[key] = t
-	}
-	return t
-}
-
 // holds tells whether the fonts have the letter. Both weights hold the same.
 func (f *fonts) holds(r rune) bool {
-	return f.face(plain(sizeBody)).Font.SFNT.GlyphIndex(r) != 0
+	glyph, _ := f.weight[0].letter(r)
+	return glyph != 0
 }
 
 // fontRules are the CSS rules that carry the weights used into an SVG. The

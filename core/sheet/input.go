@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"strings"
+	"unicode/utf8"
 
 	"moldwright/core/form"
 	"moldwright/core/job"
@@ -375,7 +376,7 @@ func (in *Input) title() string {
 // tidy drops what has no place in a line of text: control and direction
 // marks, line breaks, doubled spaces.
 func tidy(s string) string {
-	if plainASCII(s) {
+	if isTidy(s) {
 		return s
 	}
 	var b strings.Builder
@@ -392,4 +393,18 @@ func tidy(s string) string {
 		}
 	}
 	return strings.Join(strings.FieldsFunc(b.String(), func(r rune) bool { return r == ' ' }), " ")
+}
+
+// isTidy tells whether tidy would leave the text as it is.
+func isTidy(s string) bool {
+	space := true
+	for _, r := range s {
+		switch {
+		case r == ' ' && space, r < ' ', r >= 0x7f && r < 0xa0, r == '\u00ad', r >= '\u200b' && r <= '\u200f', r >= '\u2028' && r <= '\u202e',
+			r >= '\u2060' && r <= '\u2069', r == '\ufeff', r == utf8.RuneError:
+			return false
+		}
+		space = r == ' '
+	}
+	return !space || s == ""
 }

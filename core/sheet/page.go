@@ -172,8 +172,8 @@ func (p *page) setText(x, y float64, s string, st style, a align, up bool) float
 	if p.doc.dry {
 		return p.doc.fonts.width(s, st)
 	}
-	t := p.doc.fonts.line(s, st)
-	w := t.Width
+	line := p.doc.fonts.line(s, st)
+	w := line.width
 	shift := 0.0
 	switch a {
 	case center:
@@ -199,6 +199,6 @@ func (p *page) setText(x, y float64, s string, st style, a align, up bool) float
 	} else {
 		p.uses[0] = true
 	}
-	p.ops = append(p.ops, func(r canvas.Renderer) { r.RenderText(t, m) })
+	p.ops = append(p.ops, func(r canvas.Renderer) { line.write(r, m) })
 	return w
 }

@@ -16,12 +16,13 @@ const nbsp = "\u00a0"
 // printable is the text as the font can set it: letters that it lacks give
 // way to one "?" for each run of them.
 func (f *fonts) printable(s string) string {
-	if plainASCII(s) {
+	s = tidy(s)
+	if f.settable(s) {
 		return s
 	}
 	var b strings.Builder
 	lacking := false
-	for _, r := range tidy(s) {
+	for _, r := range s {
 		if r == '\u00a0' || r == '\u202f' || r == '\u2009' {
 			r = ' '
 		}
@@ -36,17 +37,15 @@ func (f *fonts) printable(s string) string {
 	return b.String()
 }
 
-// plainASCII tells whether the text is printable ASCII without doubled or
-// outer spaces: nothing to tidy, and all of it in the fonts.
-func plainASCII(s string) bool {
-	space := true
-	for i := range len(s) {
-		if s[i] < ' ' || s[i] > '~' || space && s[i] == ' ' {
+// settable tells whether the fonts have every letter, and no space is a
+// special one.
+func (f *fonts) settable(s string) bool {
+	for _, r := range s {
+		if r >= 0x7f && (r == '\u00a0' || r == '\u202f' || r == '\u2009' || !f.holds(r)) {
 			return false
 		}
-		space = s[i] == ' '
 	}
-	return !space || s == ""
+	return true
 }
 
 // shownName is the name as a sheet shows it, and whether letters were lost. A
@@ -67,20 +66,13 @@ const lostNote = "The sheet's font lacks letters of this name (?). The file's ti
 // takes away: enough for breaking lines, and without shaping them. A line that
 // is set knows its own width.
 func (f *fonts) width(s string, st style) float64 {
-	sfnt := f.face(st).Font.SFNT
-	ascii := &f.ascii[0]
-	if st.bold {
-		ascii = &f.ascii[1]
-	}
+	w := f.of(st)
 	units := 0
 	for _, r := range s {
-		if r < 128 {
-			units += int(ascii[r])
-		} else {
-			units += int(sfnt.GlyphAdvance(sfnt.GlyphIndex(r)))
-		}
+		_, advance := w.letter(r)
+		units += int(advance)
 	}
-	return float64(units) / float64(sfnt.Head.UnitsPerEm) * st.size * mmPerPt
+	return float64(units) * f.face(st).MmPerEm
 }
 
 // wrap breaks text into lines no wider than w, at spaces, and within a word
