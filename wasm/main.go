@@ -21,6 +21,7 @@ import (
 
 	"moldwright/core/job"
 	"moldwright/core/plan"
+	"moldwright/core/words"
 )
 
 // Collecting garbage stops the one thread there is, so it is put off while the
@@ -92,7 +93,7 @@ func result(reply []byte, blobs [][]byte) any {
 }
 
 func failed(code, field, message string) any {
-	reply, err := json.Marshal(map[string]any{"error": job.Fault{Code: code, Field: field, Message: message}})
+	reply, err := json.Marshal(map[string]any{"error": job.Fault{Code: code, Field: field, Message: words.Plain(message)}})
 	if err != nil {
 		reply = []byte(`{"error":{"code":"internal","message":"The fault could not be put into words."}}`)
 	}

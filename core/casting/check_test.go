@@ -67,7 +67,7 @@ func TestNonsense(t *testing.T) {
 			if faults[0].Field != c.field || faults[0].Code != c.code {
 				t.Errorf("fault %s at %s, want %s at %s", faults[0].Code, faults[0].Field, c.code, c.field)
 			}
-			if m := faults[0].Message; len(m) < 40 || !strings.HasSuffix(m, ".") || strings.Contains(m, "%!") {
+			if m := faults[0].Message.String(); len(m) < 40 || !strings.HasSuffix(m, ".") || strings.Contains(m, "%!") {
 				t.Errorf("no remedy in %q", m)
 			}
 			if f.Minutes != 0 || f.Parts != nil {

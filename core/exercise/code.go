@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"moldwright/core/job"
+	"moldwright/core/words"
 )
 
 // A code names a generated question: the letter of its kind and its difficulty,
@@ -102,5 +103,5 @@ func clip(s string) string {
 // fault is a fault whose code is the last part of the key of its words.
 func fault(key, field string, args ...any) *job.Fault {
 	_, code, _ := strings.Cut(key, ".")
-	return &job.Fault{Code: code, Field: field, Message: say(key, args...)}
+	return &job.Fault{Code: code, Field: field, Message: words.Plain(say(key, args...))}
 }

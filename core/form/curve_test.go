@@ -300,7 +300,7 @@ func FuzzBuild(f *testing.F) {
 		m, err := formtest.Build(nodes)
 		if err != nil {
 			faults, ok := err.(job.Faults)
-			if !ok || len(faults) == 0 || faults[0].Code == "" || faults[0].Message == "" {
+			if !ok || len(faults) == 0 || faults[0].Code == "" || faults[0].Message.IsZero() {
 				t.Fatalf("an error that tells nothing: %#v", err)
 			}
 			return

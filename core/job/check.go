@@ -39,7 +39,6 @@ func (j *Job) Check() Faults {
 		bad("form.outer", "The job has no profile; give form.outer at least 3 points.")
 	}
 	j.checkSection(bad, number)
-	j.checkSection(bad, number)
 	if j.Form.Inner != nil {
 		bad("form.inner", "An inner surface is given; only drain-cast forms can be planned, so leave form.inner null.")
 	}
@@ -103,7 +102,7 @@ func (j *Job) Check() Faults {
 	return faults
 }
 
-func (j *Job) checkSection(bad func(string, string, ...any), number func(string, float64, float64, float64, string)) {
+func (j *Job) checkSection(bad func(field, format string, args ...any), number func(string, float64, float64, float64, string)) {
 	s := &j.Form.Section
 	switch s.Kind {
 	case SectionRound:

@@ -1,9 +1,9 @@
 package parting
 
 import (
-	"fmt"
 	"math"
-	"strings"
+
+	"moldwright/core/words"
 )
 
 // Choose picks the scheme to make: of those that are clear the one with the
@@ -68,62 +68,80 @@ func Index(all []Scheme, id string) int {
 }
 
 // Name tells a scheme's parts in words: "two side parts and a lower part".
-func (s *Scheme) Name() string {
-	var words []string
-	switch {
-	case s.Sides > 0:
-		words = append(words, Count(s.Sides)+" side parts")
-	case !s.Upper && !s.Core:
-		return "a lower part alone"
-	case s.Upper && !s.Core:
-		return "a lower and an upper part"
+func (s *Scheme) Name() words.Text {
+	if s.Sides == 0 && !s.Core {
+		if s.Upper {
+			return words.Say("a lower and an upper part")
+		}
+		return words.Say("a lower part alone")
+	}
+	var parts []words.Text
+	if s.Sides > 0 {
+		parts = append(parts, words.Say("%s side parts", count(s.Sides)))
 	}
 	if s.Lower {
-		words = append(words, "a lower part")
+		parts = append(parts, words.Say("a lower part"))
 	}
 	if s.Upper {
-		words = append(words, "an upper part")
+		parts = append(parts, words.Say("an upper part"))
 	}
 	if s.Core {
-		words = append(words, "a core")
+		parts = append(parts, words.Say("a core"))
 	}
-	if n := len(words); n > 1 {
-		return strings.Join(words[:n-1], ", ") + " and " + words[n-1]
-	}
-	return words[0]
+	return words.And(parts...)
 }
 
-// Count is a small number in words.
-func Count(n int) string {
-	words := [...]string{"no", "one", "two", "three", "four", "five", "six", "seven", "eight"}
-	if n >= 0 && n < len(words) {
-		return words[n]
+// Parts is how many parts there are, in words: "one part".
+func Parts(n int) words.Text {
+	if n == 1 {
+		return words.Say("one part")
 	}
-	return fmt.Sprint(n)
+	return words.Say("%s parts", count(n))
+}
+
+// count is a small number from two up in words.
+func count(n int) words.Text {
+	switch n {
+	case 2:
+		return words.Say("two")
+	case 3:
+		return words.Say("three")
+	case 4:
+		return words.Say("four")
+	case 5:
+		return words.Say("five")
+	case 6:
+		return words.Say("six")
+	case 7:
+		return words.Say("seven")
+	case 8:
+		return words.Say("eight")
+	}
+	return words.Say("%d", n)
 }
 
 // WhyNotFewer tells, for each scheme with fewer parts than the chosen one,
 // what stands against it.
-func WhyNotFewer(all []Scheme, chosen int) string {
+func WhyNotFewer(all []Scheme, chosen int) words.Text {
 	c := &all[chosen]
-	var lines []string
+	var lines []words.Text
 	for i := range all {
 		s := &all[i]
 		if s.Count < c.Count && i != chosen {
-			lines = append(lines, upperFirst(s.Name())+": "+s.Against()+".")
+			lines = append(lines, words.Say("%s: %s.", words.Capital(s.Name()), s.Against()))
 		}
 	}
 	switch {
 	case c.Count == 1:
-		return "One part is the fewest there can be."
+		return words.Say("One part is the fewest there can be.")
 	case len(lines) == 0:
-		return "No scheme has fewer parts."
+		return words.Say("No scheme has fewer parts.")
 	}
-	return strings.Join(lines, " ")
+	return words.Join(" ", lines...)
 }
 
 // Against tells what stands against a scheme, or that nothing does.
-func (s *Scheme) Against() string {
+func (s *Scheme) Against() words.Text {
 	var worst *Part
 	for i := range s.Parts {
 		p := &s.Parts[i]
@@ -132,26 +150,22 @@ func (s *Scheme) Against() string {
 			worst = p
 		}
 	}
-	who := "the " + worst.Name + " part"
-	if worst.Sector != nil {
-		who = "each side part"
-	}
 	switch worst.Verdict {
 	case Catches:
 		c := worst.worst()
-		where := fmt.Sprintf("from %.1f to %.1f mm", c.ZFrom, c.ZTo)
+		place := words.Say("from %.1f to %.1f mm", c.ZFrom, c.ZTo)
 		if c.ZTo-c.ZFrom < 0.1 {
-			where = fmt.Sprintf("at %.1f mm", c.ZFrom)
+			place = words.Say("at %.1f mm", c.ZFrom)
 		}
-		text := fmt.Sprintf("%s catches by %.2f mm %s above the foot, behind what stands at %.1f mm", who, c.Depth, where, c.BlockedAtZ)
+		text := words.Say("%s catches by %.2f mm %s above the foot, behind what stands at %.1f mm", within(worst), c.Depth, place, c.BlockedAtZ)
 		if c.ClayForgives {
-			text += " (the shrunken clay would let go, the rigid positive does not)"
+			return words.Say("%s (the shrunken clay would let go, the rigid positive does not)", text)
 		}
 		return text
 	case Rubs:
-		return fmt.Sprintf("%s rubs on %.0f %% of its surface (%.0f cm²)", who, worst.RubShare, worst.RubArea)
+		return words.Say("%s rubs on %.0f %% of its surface (%.0f cm²)", within(worst), worst.RubShare, worst.RubArea)
 	}
-	return "it lets go as well"
+	return words.Say("it lets go as well")
 }
 
 // worst is the deepest catch of a part.
@@ -166,8 +180,6 @@ func (p *Part) worst() Catch {
 }
 
 func (p *Part) deepest() float64 { return p.worst().Depth }
-
-func upperFirst(s string) string { return strings.ToUpper(s[:1]) + s[1:] }
 
 // Evidence is one entry of the certificate that no fewer parts do: the place
 // that rules a scheme out, of the family of pulls considered.

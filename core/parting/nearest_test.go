@@ -246,7 +246,7 @@ func TestNearestRefuses(t *testing.T) {
 			t.Errorf("%s: %v", w.name, err)
 			continue
 		}
-		if one.Code != w.code || one.Message == "" || one.Field == "" {
+		if one.Code != w.code || one.Message.IsZero() || one.Field == "" {
 			t.Errorf("%s: fault %+v, want %s", w.name, one, w.code)
 		}
 	}
@@ -268,7 +268,7 @@ func TestNearestOpensDownward(t *testing.T) {
 	}
 	mustLetGo(t, j, n, "one", 3)
 	mustLetGo(t, j, nearestOf(t, j, "two", 3), "two", 3)
-	if got := remediesOf(t, j, ""); len(got) == 0 || !strings.Contains(got[0].Remedy, "Draw it in by 5.2 mm at 0.0 mm") {
+	if got := remediesOf(t, j, ""); len(got) == 0 || !strings.Contains(got[0].Remedy.String(), "Draw it in by 5.2 mm at 0.0 mm") {
 		t.Errorf("remedies %+v", got)
 	}
 }

@@ -2,11 +2,11 @@ package parting
 
 import (
 	"cmp"
-	"fmt"
 	"math"
 	"slices"
 
 	"moldwright/core/job"
+	"moldwright/core/words"
 )
 
 // Local remedies: what a maker would try first before a form is changed as a
@@ -128,14 +128,16 @@ func (f *remedies) moveParting(c *Scheme) {
 	}
 	from, to := c.PartingHeights[at], best.PartingHeights[at]
 	r.ZFrom, r.ZTo = math.Min(from, to), math.Max(from, to)
-	place := "to"
+	onEdge := false
 	for _, k := range [2]int{best.K1, best.K2} {
-		if k > 0 && k < l.end && l.m.Corner[k] && math.Abs(l.m.Pts[k].Z-to) < 1e-6 {
-			place = "to the edge at"
-		}
+		onEdge = onEdge || k > 0 && k < l.end && l.m.Corner[k] && math.Abs(l.m.Pts[k].Z-to) < 1e-6
 	}
-	r.Text = fmt.Sprintf("Parted at %.1f mm, %s: %s.", from, c.Name(), c.Against())
-	r.Remedy = fmt.Sprintf("Move the parting %s %.1f mm above the foot: %s.", place, to, goes(c))
+	r.Text = words.Say("Parted at %.1f mm, %s: %s.", from, c.Name(), c.Against())
+	if onEdge {
+		r.Remedy = words.Say("Move the parting to the edge at %.1f mm above the foot: %s.", to, goes(c))
+	} else {
+		r.Remedy = words.Say("Move the parting to %.1f mm above the foot: %s.", to, goes(c))
+	}
 	f.keep(r)
 }
 

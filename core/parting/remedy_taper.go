@@ -1,11 +1,11 @@
 package parting
 
 import (
-	"fmt"
 	"math"
 	"slices"
 
 	"moldwright/core/job"
+	"moldwright/core/words"
 )
 
 // Tapers: a run of stretches with too little draft is given it by moving one of
@@ -142,13 +142,10 @@ func (f *remedies) tell(a, b, k int, r []float64, out *job.Job, sc *Scheme) {
 		before, after = math.Min(before, degrees(s.r, i)), math.Min(after, degrees(r, i))
 	}
 	by := r[most] - s.r[most]
-	way := "out"
-	if by < 0 {
-		way = "in"
-	}
-	what, code := "wall", "taper"
-	if b <= f.foot() {
-		what, code = "foot wall", "tiltFoot"
+	foot := b <= f.foot()
+	code := "taper"
+	if foot {
+		code = "tiltFoot"
 	}
 	part := "lower"
 	if a >= k {
@@ -156,25 +153,36 @@ func (f *remedies) tell(a, b, k int, r []float64, out *job.Job, sc *Scheme) {
 	}
 	rem := Remedy{Scheme: sc.ID, Saves: f.saves(sc.Count), Nodes: out.Form.Outer, PartingHeights: out.Mold.PartingHeights}
 	rem.Finding = Finding{Code: code, Part: part, ZFrom: low, ZTo: high, Measure: math.Abs(by), Unit: "mm"}
-	rem.Text = fmt.Sprintf("The %s between %.1f and %.1f mm has %.1f° of draft for the %s part, less than %.1f°.",
-		what, math.Min(s.z[a], s.z[b]), math.Max(s.z[a], s.z[b]), before, part, f.job.Rules.LeastDraft)
-	rem.Remedy = fmt.Sprintf("Draw it %s by %.1f mm at %.1f mm above the foot, a taper of %.1f°: %s.",
-		way, math.Abs(by), s.z[most], after, goes(sc))
+	zFrom, zTo, asked := math.Min(s.z[a], s.z[b]), math.Max(s.z[a], s.z[b]), f.job.Rules.LeastDraft
+	switch upper := part == "upper"; {
+	case foot && upper:
+		rem.Text = words.Say("The foot wall between %.1f and %.1f mm has %.1f° of draft for the upper part, less than %.1f°.", zFrom, zTo, before, asked)
+	case foot:
+		rem.Text = words.Say("The foot wall between %.1f and %.1f mm has %.1f° of draft for the lower part, less than %.1f°.", zFrom, zTo, before, asked)
+	case upper:
+		rem.Text = words.Say("The wall between %.1f and %.1f mm has %.1f° of draft for the upper part, less than %.1f°.", zFrom, zTo, before, asked)
+	default:
+		rem.Text = words.Say("The wall between %.1f and %.1f mm has %.1f° of draft for the lower part, less than %.1f°.", zFrom, zTo, before, asked)
+	}
+	move := words.Say("Draw it out by %.1f mm at %.1f mm above the foot, a taper of %.1f°: %s.", by, s.z[most], after, goes(sc))
+	if by < 0 {
+		move = words.Say("Draw it in by %.1f mm at %.1f mm above the foot, a taper of %.1f°: %s.", -by, s.z[most], after, goes(sc))
+	}
+	gain := words.Say("That saves %s parts.", count(rem.Saves))
 	switch {
 	case f.fewest == math.MaxInt:
-		rem.Remedy += " Now no scheme does."
+		gain = words.Say("Now no scheme does.")
 	case rem.Saves == 1:
-		rem.Remedy += " That saves a part."
-	default:
-		rem.Remedy += " That saves " + Count(rem.Saves) + " parts."
+		gain = words.Say("That saves a part.")
 	}
+	rem.Remedy = words.Join(" ", move, gain)
 	f.keep(rem)
 }
 
 // goes tells that a scheme's parts let go.
-func goes(s *Scheme) string {
+func goes(s *Scheme) words.Text {
 	if s.Count == 1 {
-		return s.Name() + " then lets go"
+		return words.Say("%s then lets go", s.Name())
 	}
-	return s.Name() + " then let go"
+	return words.Say("%s then let go", s.Name())
 }

@@ -93,7 +93,7 @@ func TestRemediesForCylinder(t *testing.T) {
 		}
 	}
 	want := "Draw it in by 5.2 mm at 0.0 mm above the foot, a taper of 3.0°: a lower part alone then lets go. That saves two parts."
-	if got[0].Remedy != want {
+	if got[0].Remedy.String() != want {
 		t.Errorf("remedy %q, want %q", got[0].Remedy, want)
 	}
 }
@@ -106,7 +106,7 @@ func TestRemediesForDovetail(t *testing.T) {
 	}
 	for _, r := range got {
 		about(t, "tilt", r.Measure, 2+6*math.Tan(3*math.Pi/180), 1e-6)
-		if r.Code != "tiltFoot" || r.Scheme != "one" || !strings.Contains(r.Text, "foot wall") {
+		if r.Code != "tiltFoot" || r.Scheme != "one" || !strings.Contains(r.Text.String(), "foot wall") {
 			t.Errorf("remedy %+v", r.Finding)
 		}
 	}
@@ -127,7 +127,7 @@ func TestRemedyMovesTheParting(t *testing.T) {
 	j = invented(t, "tall-vase")
 	j.Mold.PartingHeights = []float64{70}
 	got = remediesOf(t, j, "two")
-	if len(got) == 0 || !strings.Contains(got[0].Remedy, "Move the parting to the edge at 0.0 mm above the foot") {
+	if len(got) == 0 || !strings.Contains(got[0].Remedy.String(), "Move the parting to the edge at 0.0 mm above the foot") {
 		t.Errorf("remedies %+v", got)
 	}
 }

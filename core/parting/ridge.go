@@ -1,10 +1,10 @@
 package parting
 
 import (
-	"fmt"
 	"math"
 
 	"moldwright/core/release"
+	"moldwright/core/words"
 )
 
 // RidgeShare is the depth of a printed wall's ripple from crest to hollow as a
@@ -41,13 +41,13 @@ func surfaceFindings(sc *Scheme, layer float64) []Finding {
 		deepest.ZFrom, deepest.ZTo = math.Min(deepest.ZFrom, p.ZFrom), math.Max(deepest.ZTo, p.ZTo)
 		if steep := p.Below(steepDraft); steep > steepArea && p.Verdict != Catches {
 			out = append(out, Finding{Code: "largeSteep", Part: p.Name, ZFrom: p.ZFrom, ZTo: p.ZTo, Measure: steep, Unit: "cm²",
-				Text:   fmt.Sprintf("%s has %.0f cm² of wall steeper than %.0f° of draft: so large a surface holds by suction and friction even where nothing hooks.", who(p), steep, steepDraft),
-				Remedy: "Soap well, leave the plaster to cool, and let air in along the seam with a thin blade before pulling. More draft is the sure remedy."})
+				Text:   words.Say("%s has %.0f cm² of wall steeper than %.0f° of draft: so large a surface holds by suction and friction even where nothing hooks.", who(p), steep, steepDraft),
+				Remedy: words.Say("Soap well, leave the plaster to cool, and let air in along the seam with a thin blade before pulling. More draft is the sure remedy.")})
 		}
 	}
 	if deepest.Measure > 0.001 {
-		deepest.Text = fmt.Sprintf("Layers of %.2f mm leave ripples about %.2f mm deep; where the wall is steepest they hook by %.3f mm.", layer, RidgeShare*layer, deepest.Measure)
-		deepest.Remedy = "Print finer layers, sand the wall along the pull, or fill the ripples with several coats of sealer. This is no part of the verdict."
+		deepest.Text = words.Say("Layers of %.2f mm leave ripples about %.2f mm deep; where the wall is steepest they hook by %.3f mm.", layer, RidgeShare*layer, deepest.Measure)
+		deepest.Remedy = words.Say("Print finer layers, sand the wall along the pull, or fill the ripples with several coats of sealer. This is no part of the verdict.")
 		out = append(out, deepest)
 	}
 	return out
@@ -77,11 +77,11 @@ func seamFinding(s *release.Survey, sc *Scheme) []Finding {
 		f := Finding{Code: "seam", ZFrom: z, ZTo: z, Measure: z, Unit: "mm"}
 		if s.M.Corner[k] {
 			f.Code = "seamOnEdge"
-			f.Text = fmt.Sprintf("The seam at %.1f mm lies on an edge of the form, where it shows least.", z)
-			f.Remedy = "Trim the fin off along the edge."
+			f.Text = words.Say("The seam at %.1f mm lies on an edge of the form, where it shows least.", z)
+			f.Remedy = words.Say("Trim the fin off along the edge.")
 		} else {
-			f.Text = fmt.Sprintf("The seam at %.1f mm crosses a smooth wall and will show as a fine line.", z)
-			f.Remedy = "Fettle it when leather-hard; an edge at this height would hide it."
+			f.Text = words.Say("The seam at %.1f mm crosses a smooth wall and will show as a fine line.", z)
+			f.Remedy = words.Say("Fettle it when leather-hard; an edge at this height would hide it.")
 		}
 		out = append(out, f)
 	}

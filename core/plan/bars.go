@@ -3,11 +3,11 @@ package plan
 import "moldwright/core/casting"
 
 // bars works out shrinkage from test bars.
-func bars(request []byte, _ Progress) (any, [][]byte, error) {
+func bars(a *call) (any, [][]byte, error) {
 	var q struct {
 		Bars []casting.Bar `json:"bars"`
 	}
-	if err := decode(request, &q); err != nil {
+	if err := decode(a.json, &q); err != nil {
 		return nil, nil, err
 	}
 	out, fault := casting.TestBars(q.Bars)

@@ -13,70 +13,78 @@ import (
 	"moldwright/core/form"
 	"moldwright/core/job"
 	"moldwright/core/trace"
+	"moldwright/core/words"
 )
 
 // Progress hears how far a long op has come, from 0 to 1, and with what.
 type Progress func(fraction float64, words string)
 
-// op is one entry of the boundary: a request in JSON, and the reply to be
-// written as JSON.
-type op func(request, blob []byte, say Progress) (reply any, blobs [][]byte, err error)
-
-// plain is an op that takes no bytes beside its request.
-func plain(f func(request []byte, say Progress) (any, [][]byte, error)) op {
-	return func(request, _ []byte, say Progress) (any, [][]byte, error) { return f(request, say) }
+// call is one request: its JSON, the bytes beside it, the language of the reply,
+// and who hears how far it has come. The reply is put into the language when it
+// is written; only an op that makes bytes of words needs to know it.
+type call struct {
+	json, blob []byte
+	language   words.Language
+	progress   Progress
 }
 
+// say tells how far a long op has come.
+func (a *call) say(fraction float64, with words.Text) {
+	if a.progress != nil {
+		a.progress(fraction, with.In(a.language))
+	}
+}
+
+// op is one entry of the boundary; its reply is to be written as JSON.
+type op func(a *call) (reply any, blobs [][]byte, err error)
+
 var ops = map[string]op{
-	"read":     plain(read),
-	"plan":     plain(makePlan),
-	"bars":     plain(bars),
-	"figures":  plain(figures),
-	"solids":   plain(solids),
-	"nearest":  plain(nearest),
-	"remedies": plain(remedies),
-	"sheet":    plain(sheets),
-	"exercise": plain(exercises),
-	"paths":    plain(paths),
-	"drawn":    plain(drawn),
+	"read":     read,
+	"plan":     makePlan,
+	"bars":     bars,
+	"figures":  figures,
+	"solids":   solids,
+	"nearest":  nearest,
+	"remedies": remedies,
+	"sheet":    sheets,
+	"exercise": exercises,
+	"paths":    paths,
+	"drawn":    drawn,
 	"trace":    traced,
 	"wire":     wire,
 }
 
-// Call answers one request at the boundary. It never panics: whatever goes
-// wrong is told in the reply as {"error": {code, message, field, line}}, with
-// every fault under "errors" where there are several.
-func Call(name string, request, blob []byte, say Progress) (reply []byte, blobs [][]byte) {
+// Call answers one request at the boundary, in the language that its key
+// "language" names. It never panics: whatever goes wrong is told in the reply as
+// {"error": {code, message, field, line}}, with every fault under "errors" where
+// there are several.
+func Call(name string, request, blob []byte, progress Progress) (reply []byte, blobs [][]byte) {
+	l := words.English
 	defer func() {
 		if r := recover(); r != nil {
-			reply, blobs = failure(job.Faults{job.Faultf("internal", "", "Something went wrong inside (%v). The job is unharmed; please keep it and report this.\n%s", r, place(debug.Stack()))}), nil
+			reply, blobs = failure(l, job.Faultf("internal", "", "Something went wrong inside (%v). The job is unharmed; please keep it and report this.\n%s", r, place(debug.Stack()))), nil
 		}
 	}()
 	f, ok := ops[name]
 	if !ok {
-		return failure(job.Faults{job.Faultf("unknownOp", "op", "There is no operation %q; there are %s.", name, strings.Join(slices.Sorted(maps.Keys(ops)), ", "))}), nil
+		return failure(l, job.Faultf("unknownOp", "op", "There is no operation %q; there are %s.", name, strings.Join(slices.Sorted(maps.Keys(ops)), ", "))), nil
 	}
-	if say == nil {
-		say = func(float64, string) {}
+	code, request := words.Cut(request)
+	known, ok := words.Parse(code)
+	if !ok {
+		return failure(l, choice("language", code, "en", "de", "fr", "es")), nil
 	}
-	out, blobs, err := f(request, blob, say)
+	l = known
+	out, blobs, err := f(&call{request, blob, l, progress})
 	if err != nil {
-		var many job.Faults
-		var one *job.Fault
-		switch {
-		case errors.As(err, &many):
-		case errors.As(err, &one):
-			many = job.Faults{one}
-		default:
-			many = job.Faults{job.Faultf("internal", "", "%s", err)}
-		}
-		return failure(many), nil
+		return failure(l, err), nil
 	}
+	words.Put(l, &out)
 	var b bytes.Buffer
 	e := json.NewEncoder(&b)
 	e.SetEscapeHTML(false)
 	if err := e.Encode(out); err != nil {
-		return failure(job.Faults{job.Faultf("internal", "", "The reply could not be written: %s.", err)}), nil
+		return failure(l, job.Faultf("internal", "", "The reply could not be written: %s.", err)), nil
 	}
 	return b.Bytes(), blobs
 }
@@ -92,17 +100,27 @@ func place(stack []byte) string {
 	return ""
 }
 
-func failure(f job.Faults) []byte {
+// failure is the reply that tells an error in the language: all of its faults, up
+// to mostFaults.
+func failure(l words.Language, err error) []byte {
+	const mostFaults = 100
+	var many job.Faults
+	var one *job.Fault
+	switch {
+	case errors.As(err, &many):
+	case errors.As(err, &one):
+		many = job.Faults{one}
+	default:
+		many = job.Faults{{Code: "internal", Message: words.Plain(err.Error())}}
+	}
 	out := struct {
 		Error  *job.Fault `json:"error"`
 		Errors job.Faults `json:"errors,omitempty"`
-	}{Error: f[0]}
-	if len(f) > 1 {
-		out.Errors = f
-		if len(out.Errors) > 100 {
-			out.Errors = out.Errors[:100]
-		}
+	}{Error: many[0]}
+	if len(many) > 1 {
+		out.Errors = many[:min(len(many), mostFaults)]
 	}
+	words.Put(l, &out)
 	b, err := json.Marshal(out)
 	if err != nil { // not reached: a Fault holds text and numbers only
 		return []byte(`{"error":{"code":"internal","message":"The error could not be written."}}`)
@@ -128,7 +146,7 @@ func jobOf(raw json.RawMessage) (*job.Job, error) {
 	return job.Read(raw)
 }
 
-func read(request []byte, _ Progress) (any, [][]byte, error) {
+func read(a *call) (any, [][]byte, error) {
 	var q struct {
 		Kind   string `json:"kind"`
 		Text   string `json:"text"`
@@ -141,7 +159,7 @@ func read(request []byte, _ Progress) (any, [][]byte, error) {
 		Axis *float64 `json:"axis"`
 		Top  string   `json:"top"`
 	}
-	if err := decode(request, &q); err != nil {
+	if err := decode(a.json, &q); err != nil {
 		return nil, nil, err
 	}
 	var j *job.Job
@@ -213,14 +231,14 @@ func planOf(request []byte) (*Plan, error) {
 	return planned(q.Job)
 }
 
-func makePlan(request []byte, _ Progress) (any, [][]byte, error) {
-	p, err := planOf(request)
+func makePlan(a *call) (any, [][]byte, error) {
+	p, err := planOf(a.json)
 	return p, nil, err
 }
 
 // figures gives the casting figures as rows, each with its formula and source.
-func figures(request []byte, _ Progress) (any, [][]byte, error) {
-	p, err := planOf(request)
+func figures(a *call) (any, [][]byte, error) {
+	p, err := planOf(a.json)
 	if err != nil {
 		return nil, nil, err
 	}

@@ -4,9 +4,9 @@ import "moldwright/core/exercise"
 
 // exercises poses, marks and collects exercises; see package exercise for the
 // requests.
-func exercises(request []byte, _ Progress) (any, [][]byte, error) {
+func exercises(a *call) (any, [][]byte, error) {
 	var q exercise.Request
-	if err := decode(request, &q); err != nil {
+	if err := decode(a.json, &q); err != nil {
 		return nil, nil, err
 	}
 	reply, err := exercise.Do(&q)

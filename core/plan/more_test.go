@@ -8,6 +8,7 @@ import (
 
 	"moldwright/core/job"
 	"moldwright/core/solid"
+	"moldwright/core/words"
 )
 
 // answer calls an op and reads the reply.
@@ -174,7 +175,7 @@ func TestSolidCastDish(t *testing.T) {
 	}
 	clay := math.Pi/3*60*(40*40+40*50+50*50)/1000 - math.Pi/3*54*(34*34+34*42+42*42)/1000
 	near(t, "clay", p.Casting.CastVolume, clay, 1e-6)
-	files, err := p.Meshes("all", func(float64, string) {})
+	files, err := p.Meshes("all", func(float64, words.Text) {})
 	if err != nil {
 		t.Fatal(err)
 	}

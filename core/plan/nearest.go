@@ -10,13 +10,13 @@ import (
 
 // nearest gives the smallest change of the radii that makes the form let go in
 // one part, or in a lower and an upper one.
-func nearest(request []byte, _ Progress) (any, [][]byte, error) {
+func nearest(a *call) (any, [][]byte, error) {
 	var q struct {
 		Job        json.RawMessage `json:"job"`
 		Scheme     string          `json:"scheme"`
 		LeastDraft *float64        `json:"leastDraft"` // degrees; the job's where left out
 	}
-	if err := decode(request, &q); err != nil {
+	if err := decode(a.json, &q); err != nil {
 		return nil, nil, err
 	}
 	if err := choice("scheme", q.Scheme, "one", "two"); err != nil {
@@ -44,8 +44,8 @@ func nearest(request []byte, _ Progress) (any, [][]byte, error) {
 
 // remedies gives the small local changes of form that would save a part, each
 // with the job that makes it.
-func remedies(request []byte, _ Progress) (any, [][]byte, error) {
-	p, err := planOf(request)
+func remedies(a *call) (any, [][]byte, error) {
+	p, err := planOf(a.json)
 	if err != nil {
 		return nil, nil, err
 	}

@@ -12,6 +12,7 @@ import (
 	"moldwright/core/parting"
 	"moldwright/core/release"
 	"moldwright/core/tooling"
+	"moldwright/core/words"
 )
 
 // Plan is everything that follows from a job. Lengths and heights are mm at
@@ -25,9 +26,9 @@ type Plan struct {
 	Schemes []Scheme `json:"schemes"`
 	// Chosen is the id of the scheme to make: the job's own where it names
 	// one, else the planner's.
-	Chosen      string `json:"chosen"`
-	Advised     string `json:"advised"` // the planner's choice
-	WhyNotFewer string `json:"whyNotFewer"`
+	Chosen      string     `json:"chosen"`
+	Advised     string     `json:"advised"` // the planner's choice
+	WhyNotFewer words.Text `json:"whyNotFewer"`
 	// Certificate is what rules out every scheme with fewer parts.
 	Certificate []parting.Evidence `json:"certificate"`
 	Robust      parting.Robustness `json:"robust"`
@@ -73,10 +74,10 @@ type PartPocket struct {
 // Scheme is a judged scheme with the plaster it takes.
 type Scheme struct {
 	*parting.Scheme
-	Name    string  `json:"name"`    // its parts in words
-	Against string  `json:"against"` // what stands against it, or that nothing does
-	Parts   []Part  `json:"parts"`
-	Plaster float64 `json:"plaster"` // g, all parts
+	Name    words.Text `json:"name"`    // its parts in words
+	Against words.Text `json:"against"` // what stands against it, or that nothing does
+	Parts   []Part     `json:"parts"`
+	Plaster float64    `json:"plaster"` // g, all parts
 }
 
 // Part is a judged part with its plaster.

@@ -143,7 +143,7 @@ func TestCylinderRubsAndWhatFreesIt(t *testing.T) {
 
 	j.Mold.Scheme = "one"
 	p = made(t, j)
-	if f := p.Findings[0]; f.Code != "rub" || f.Remedy != "A taper of 3.0° on this stretch, 5.2 mm in all, would free it." {
+	if f := p.Findings[0]; f.Code != "rub" || f.Remedy.String() != "A taper of 3.0° on this stretch, 5.2 mm in all, would free it." {
 		t.Errorf("first finding for one part: %+v", f)
 	}
 	j.Form.Outer[1].R -= 100 * math.Tan(3*math.Pi/180) // the taper that it names

@@ -14,7 +14,7 @@ import (
 	"moldwright/core/solid"
 )
 
-func sheets(request []byte, _ Progress) (any, [][]byte, error) {
+func sheets(a *call) (any, [][]byte, error) {
 	var q struct {
 		Job       json.RawMessage `json:"job"`
 		Sheet     string          `json:"sheet"`
@@ -28,7 +28,7 @@ func sheets(request []byte, _ Progress) (any, [][]byte, error) {
 		Summary   bool            `json:"summary"`  // of the report: the first page only
 		classRequest
 	}
-	if err := decode(request, &q); err != nil {
+	if err := decode(a.json, &q); err != nil {
 		return nil, nil, err
 	}
 	if err := choice("sheet", q.Sheet, "profile", "section", "report", "workshop", "worksheet", "key", "result"); err != nil {
@@ -98,7 +98,7 @@ func partWords(part string, side bool) string {
 // paper hands the plan to the sheets: the same values that the page shows.
 func (p *Plan) paper() sheet.Input {
 	w := p.work
-	in := sheet.Input{Name: w.job.Name, Inner: w.inner, Verdict: p.Verdict, WhyNotFewer: p.WhyNotFewer, Chosen: p.Chosen, Cautions: p.Cautions,
+	in := sheet.Input{Name: w.job.Name, Inner: w.inner, Verdict: p.Verdict, WhyNotFewer: p.WhyNotFewer.String(), Chosen: p.Chosen, Cautions: p.Cautions,
 		LaterMinutes: p.Casting.LaterCast}
 	in.Wet, _ = form.Thin(w.meridian.Pts, w.meridian.Corner, 0.01)
 	shrink := 1 - w.job.Clay.Shrinkage()
@@ -118,7 +118,7 @@ func (p *Plan) paper() sheet.Input {
 		in.Findings = append(in.Findings, sheet.Finding{Text: words, Remedy: "Measure the positive against the profile before pouring plaster."})
 	}
 	for _, f := range p.Findings {
-		in.Findings = append(in.Findings, sheet.Finding{Text: f.Text, Remedy: f.Remedy})
+		in.Findings = append(in.Findings, sheet.Finding{Text: f.Text.String(), Remedy: f.Remedy.String()})
 	}
 	for _, r := range p.Casting.Rows() {
 		in.Casting = append(in.Casting, sheet.Figure{Key: r.Key, Group: r.Group, Label: r.Label, Value: strings.Replace(strconv.FormatFloat(r.Value, 'f', r.Digits, 64), "-", "−", 1), Unit: r.Unit,
@@ -167,7 +167,7 @@ func (p *Plan) robustWords() string {
 	case "fewer":
 		for i := range p.Schemes {
 			if s := &p.Schemes[i]; s.ID == r.Scheme {
-				what = s.Name + " might let go"
+				what = fmt.Sprintf("%s might let go", s.Name)
 			}
 		}
 	case "catch":
@@ -182,7 +182,7 @@ func (p *Plan) robustWords() string {
 }
 
 func (p *Plan) paperScheme(s *Scheme) sheet.Scheme {
-	out := sheet.Scheme{ID: s.ID, Name: s.Name, Against: s.Against, Count: s.Count, Verdict: string(s.Verdict), PartingHeights: s.PartingHeights}
+	out := sheet.Scheme{ID: s.ID, Name: s.Name.String(), Against: s.Against.String(), Count: s.Count, Verdict: string(s.Verdict), PartingHeights: s.PartingHeights}
 	for k := range s.Parts {
 		part := &s.Parts[k]
 		o := sheet.Part{Letter: letter(part.Name), Name: partWords(part.Name, part.Sector != nil), Side: part.Sector != nil,

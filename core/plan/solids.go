@@ -7,6 +7,7 @@ import (
 
 	"moldwright/core/mold"
 	"moldwright/core/solid"
+	"moldwright/core/words"
 )
 
 // File tells of one mesh that solids hands out.
@@ -26,7 +27,7 @@ type File struct {
 
 // Meshes makes the meshes of the given kind: prints turned for printing,
 // plaster parts and cast where they stand in the closed mold.
-func (p *Plan) Meshes(what string, say Progress) ([]File, error) {
+func (p *Plan) Meshes(what string, say func(fraction float64, with words.Text)) ([]File, error) {
 	w := p.work
 	so := mold.NewSolids(w.mold)
 	var out []File
@@ -37,7 +38,7 @@ func (p *Plan) Meshes(what string, say Progress) ([]File, error) {
 	if what == "plaster" || what == "all" {
 		for i := range w.mold.Parts {
 			part := &w.mold.Parts[i]
-			say(float64(i)/float64(len(w.mold.Parts)), "plaster part "+part.Name)
+			say(float64(i)/float64(len(w.mold.Parts)), words.Say("plaster part %s", part.Name))
 			m, err := so.Part(part)
 			if err != nil {
 				return nil, err
@@ -58,7 +59,7 @@ func (p *Plan) Meshes(what string, say Progress) ([]File, error) {
 			if !piece.HasMesh() {
 				continue
 			}
-			say(float64(i)/float64(len(p.Prints)), piece.Name)
+			say(float64(i)/float64(len(p.Prints)), words.Plain(piece.Name))
 			m, toMold, err := piece.Mesh(so)
 			if err != nil {
 				return nil, err
@@ -86,14 +87,14 @@ func fileName(pot, piece string) string {
 	return strings.Trim(b.String(), "-")
 }
 
-func solids(request []byte, say Progress) (any, [][]byte, error) {
+func solids(a *call) (any, [][]byte, error) {
 	var q struct {
 		Job   json.RawMessage `json:"job"`
 		What  string          `json:"what"`
 		As    string          `json:"as"`
 		Paper string          `json:"paper"` // of the sheets in a zip; A4 where it is left out
 	}
-	if err := decode(request, &q); err != nil {
+	if err := decode(a.json, &q); err != nil {
 		return nil, nil, err
 	}
 	if err := choice("what", q.What, "prints", "plaster", "cast", "all"); err != nil {
@@ -106,7 +107,7 @@ func solids(request []byte, say Progress) (any, [][]byte, error) {
 	if err != nil {
 		return nil, nil, err
 	}
-	files, err := p.Meshes(q.What, say)
+	files, err := p.Meshes(q.What, a.say)
 	if err != nil {
 		return nil, nil, err
 	}

@@ -7,12 +7,12 @@ import (
 
 // traced is the op that turns a picture into a form. With draft it is the first
 // outline alone.
-func traced(request, blob []byte, _ Progress) (any, [][]byte, error) {
-	q, err := trace.ReadRequest(request)
+func traced(a *call) (any, [][]byte, error) {
+	q, err := trace.ReadRequest(a.json)
 	if err != nil {
 		return nil, nil, err
 	}
-	r, err := trace.Trace(q, blob)
+	r, err := trace.Trace(q, a.blob)
 	if err != nil {
 		return nil, nil, err
 	}
@@ -28,22 +28,22 @@ func traced(request, blob []byte, _ Progress) (any, [][]byte, error) {
 
 // wire is the path that snaps to edges through the points of a request, for the
 // page to show while they are set.
-func wire(request, blob []byte, _ Progress) (any, [][]byte, error) {
-	q, err := trace.ReadRequest(request)
+func wire(a *call) (any, [][]byte, error) {
+	q, err := trace.ReadRequest(a.json)
 	if err != nil {
 		return nil, nil, err
 	}
-	path, err := trace.LiveWire(q, blob)
+	path, err := trace.LiveWire(q, a.blob)
 	return map[string]any{"path": path}, nil, err
 }
 
 // paths lists the paths of an SVG drawing, to choose one to read.
-func paths(request []byte, _ Progress) (any, [][]byte, error) {
+func paths(a *call) (any, [][]byte, error) {
 	var q struct {
 		Text  string `json:"text"`
 		Units string `json:"units"`
 	}
-	if err := decode(request, &q); err != nil {
+	if err := decode(a.json, &q); err != nil {
 		return nil, nil, err
 	}
 	list, err := trace.ListSVG([]byte(q.Text), q.Units)
@@ -51,8 +51,8 @@ func paths(request []byte, _ Progress) (any, [][]byte, error) {
 }
 
 // drawn writes the form of a job as an SVG drawing at the size it is given in.
-func drawn(request []byte, _ Progress) (any, [][]byte, error) {
-	p, err := planOf(request)
+func drawn(a *call) (any, [][]byte, error) {
+	p, err := planOf(a.json)
 	if err != nil {
 		return nil, nil, err
 	}

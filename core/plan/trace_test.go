@@ -110,7 +110,7 @@ func TestTraceOfNothing(t *testing.T) {
 	} {
 		reply, _ := Call("trace", []byte(c.request), c.blob, nil)
 		var out struct{ Error *job.Fault }
-		if err := json.Unmarshal(reply, &out); err != nil || out.Error == nil || len(out.Error.Message) < 20 {
+		if err := json.Unmarshal(reply, &out); err != nil || out.Error == nil || len(out.Error.Message.String()) < 20 {
 			t.Errorf("%s: %s", c.request, reply)
 		}
 	}

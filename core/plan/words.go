@@ -2,9 +2,9 @@ package plan
 
 import (
 	"fmt"
-	"strings"
 
 	"moldwright/core/parting"
+	"moldwright/core/words"
 )
 
 // words puts the plan in sentences: the verdict line, what to do next, and the
@@ -26,11 +26,7 @@ func (p *Plan) words() {
 // verdictLine is the verdict in one line: how many parts, where they part,
 // whether they let go, and the plaster.
 func verdictLine(s *Scheme) string {
-	n := parting.Count(s.Count)
-	line := strings.ToUpper(n[:1]) + n[1:] + " part"
-	if s.Count != 1 {
-		line += "s"
-	}
+	line := words.Capital(parting.Parts(s.Count)).String()
 	if h := s.PartingHeights; len(h) > 0 {
 		line += ", parted " + where(h[0])
 		for _, z := range h[1:] {

@@ -181,3 +181,32 @@ test("every sample pot reads, plans and draws its report", () => {
     assert.equal(core.ask("sheet", { job, sheet: "report", paper: "A4", as: "pdf" }).error, undefined, name);
   }
 });
+
+test("a reply is in the language that the request names", () => {
+  const ripple = (request) => core.ask("plan", request).findings.find((f) => f.code === "ripple").text;
+  const english = ripple({ job: bowl });
+  assert.match(english, /^Layers of 0\.20 mm leave/);
+  assert.equal(ripple({ job: bowl, language: "en" }), english);
+  assert.match(ripple({ job: bowl, language: "de" }), /^Schichten von 0,20 mm .* 0,\d+ mm\.$/);
+  assert.match(ripple({ language: "fr", job: bowl }), /^Des couches de 0,20 mm /);
+  assert.match(core.call("plan", `{ "job": ${JSON.stringify(bowl)},\n"language" : "es" }`, null).reply, /Las capas de 0,20 mm /);
+  assert.equal(ripple({ job: bowl }), english, "nothing stays of another language");
+});
+
+test("but for its words a reply is the same in every language", () => {
+  const bare = (language) => JSON.stringify(core.ask("plan", { job: bowl, language }), (_, v) => (typeof v === "string" && v.includes(" ") ? "" : v));
+  for (const language of ["de", "fr", "es"]) assert.equal(bare(language), bare("en"), language);
+});
+
+test("a language that the core does not speak is a fault that names the four", () => {
+  for (const [op, request] of [["plan", { job: bowl }], ["read", { kind: "job", text: "{}" }], ["exercise", { do: "pose" }]]) {
+    const { error } = core.ask(op, { ...request, language: "xx" });
+    assert.equal(error.field, "language");
+    assert.match(error.message, /"xx".*en, de, fr or es/);
+  }
+  alive();
+});
+
+test("faults are in the language too", () => {
+  assert.match(core.ask("solids", { job: bowl, what: "dreams", as: "stl", language: "de" }).error.message, /möglich sind/);
+});

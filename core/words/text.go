@@ -1,0 +1,160 @@
+package words
+
+import (
+	"fmt"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+)
+
+// Text is something said that can be said in every language. It goes into JSON
+// as a string: in the language that Put has set, else in English. The zero Text
+// is empty.
+type Text struct {
+	how     how
+	context string
+	format  string
+	args    []any
+	said    string // what was put or read; all there is where nothing is in args and format
+}
+
+type how uint8
+
+const (
+	spoken  how = iota // format is a key of the catalogs
+	joined             // args are Texts, format stands between them
+	capital            // the one arg is a Text that begins a sentence
+)
+
+// Say is a Text of a format of package fmt, to be looked up in the catalogs, and
+// its arguments. Texts among them are said in the same language, and numbers
+// with a fraction get its decimal sign. The format is a literal, so that it can
+// be gathered for the catalogs.
+func Say(format string, args ...any) Text {
+	if false {
+		_ = fmt.Sprintf(format, args...) // lets vet check the arguments
+	}
+	return Text{format: format, args: args}
+}
+
+// SayIn is Say for words that other languages say differently by what they
+// mean: the context, a literal too, tells the meanings apart.
+func SayIn(context, format string, args ...any) Text {
+	if false {
+		_ = fmt.Sprintf(format, args...)
+	}
+	return Text{context: context, format: format, args: args}
+}
+
+// Plain is a text that is the same in every language, as what a user has typed.
+func Plain(s string) Text { return Text{said: s} }
+
+// Join puts texts in a row, with a sign between them.
+func Join(sep string, texts ...Text) Text {
+	args := make([]any, len(texts))
+	for i, t := range texts {
+		args[i] = t
+	}
+	return Text{how: joined, format: sep, args: args}
+}
+
+// And is the list "a, b and c".
+func And(texts ...Text) Text {
+	n := len(texts)
+	if n < 2 {
+		return Join("", texts...)
+	}
+	return Say("%s and %s", Join(", ", texts[:n-1]...), texts[n-1])
+}
+
+// Or is the list "a, b or c".
+func Or(texts ...Text) Text {
+	n := len(texts)
+	if n < 2 {
+		return Join("", texts...)
+	}
+	return Say("%s or %s", Join(", ", texts[:n-1]...), texts[n-1])
+}
+
+// Capital is the text with its first letter large, to begin a sentence.
+func Capital(t Text) Text { return Text{how: capital, args: []any{t}} }
+
+// IsZero tells that nothing is said.
+func (t Text) IsZero() bool { return !t.bound() && t.said == "" }
+
+// bound tells that the words depend on the language.
+func (t Text) bound() bool { return t.format != "" || len(t.args) > 0 }
+
+// String is the text as put, else in English.
+func (t Text) String() string {
+	if t.said != "" || !t.bound() {
+		return t.said
+	}
+	return t.In(English)
+}
+
+// MarshalText gives String; so JSON holds a string.
+func (t Text) MarshalText() ([]byte, error) { return []byte(t.String()), nil }
+
+// UnmarshalText takes words as they were said; their language is settled.
+func (t *Text) UnmarshalText(s []byte) error {
+	*t = Text{said: string(s)}
+	return nil
+}
+
+// In is the text in a language. What a catalog lacks is in English.
+func (t Text) In(l Language) string {
+	if !t.bound() {
+		return t.said
+	}
+	switch t.how {
+	case joined:
+		var b strings.Builder
+		for i, a := range t.args {
+			if i > 0 {
+				b.WriteString(t.format)
+			}
+			b.WriteString(a.(Text).In(l))
+		}
+		return b.String()
+	case capital:
+		s := t.args[0].(Text).In(l)
+		first, n := utf8.DecodeRuneInString(s)
+		return string(unicode.ToUpper(first)) + s[n:]
+	}
+	return fmt.Sprintf(l.format(t.context, t.format), l.args(t.args)...)
+}
+
+// args are arguments as the language says them.
+func (l Language) args(args []any) []any {
+	out := args
+	for i, a := range args {
+		switch v := a.(type) {
+		case Text:
+			a = v.In(l)
+		case float64:
+			if l == English {
+				continue
+			}
+			a = number{l, v}
+		default:
+			continue
+		}
+		if &out[0] == &args[0] {
+			out = append([]any(nil), args...)
+		}
+		out[i] = a
+	}
+	return out
+}
+
+// number is a number that every verb writes with the decimal sign of a language.
+type number struct {
+	l Language
+	v float64
+}
+
+// Format writes the number; the padding that a verb asks for stays as it is.
+func (n number) Format(s fmt.State, verb rune) {
+	fmt.Fprint(s, n.l.decimal(fmt.Sprintf(fmt.FormatString(s, verb), n.v)))
+}

@@ -1,0 +1,119 @@
+package words
+
+import (
+	"encoding/json"
+	"testing"
+)
+
+// sample catalogs stand in for the real ones, so that what is tested does not
+// change with them.
+func with(t *testing.T, l Language, e ...entry) {
+	t.Helper()
+	list := map[Language]*[]entry{German: &german, French: &french, Spanish: &spanish}[l]
+	old := *list
+	*list = e
+	t.Cleanup(func() { *list = old })
+}
+
+func TestTextInLanguages(t *testing.T) {
+	with(t, German,
+		entry{"%.1f mm %s", "%[2]s %.1[1]f mm"},
+		entry{"%s and %s", "%s und %s"},
+		entry{"%s has %.1f mm, %d of %g.", "%[4]g hat %[3]d, %.1[2]f mm: %[1]s."},
+		entry{"[of a mold] upper", "oberes"},
+		entry{"[of a shoe] upper", "Oberleder"},
+		entry{"blank", ""},
+		entry{"the upper part", "das obere Teil"},
+		entry{"über %s", "über %s"},
+	)
+	for _, w := range []struct {
+		text       Text
+		en, de, fr string
+	}{
+		{Text{}, "", "", ""},
+		{Plain("Jar 1.5"), "Jar 1.5", "Jar 1.5", "Jar 1.5"},
+		{Say("%.1f mm %s", 2.46, Say("the upper part")), "2.5 mm the upper part", "das obere Teil 2,5 mm", "2,5 mm the upper part"},
+		{Say("%s has %.1f mm, %d of %g.", Plain("A.B"), -0.25, 3, 1234567.5), "A.B has -0.2 mm, 3 of 1.2345675e+06.", "1,2345675e+06 hat 3, -0,2 mm: A.B.", "A.B has -0,2 mm, 3 of 1,2345675e+06."},
+		{Say("%6.2f|%-6.1f|%06.1f|%v|%+.1f", 1.5, 1.5, 1.5, 0.5, 2.0), "  1.50|1.5   |0001.5|0.5|+2.0", "  1,50|1,5   |0001,5|0,5|+2,0", "  1,50|1,5   |0001,5|0,5|+2,0"},
+		{SayIn("of a mold", "upper"), "upper", "oberes", "upper"},
+		{SayIn("of a shoe", "upper"), "upper", "Oberleder", "upper"},
+		{Say("upper"), "upper", "upper", "upper"},
+		{Say("blank"), "blank", "blank", "blank"},
+		{Capital(Say("the upper part")), "The upper part", "Das obere Teil", "The upper part"},
+		{Capital(Say("über %s", Plain("x"))), "Über x", "Über x", "Über x"},
+		{And(Plain("a")), "a", "a", "a"},
+		{And(Plain("a"), Plain("b"), Say("the upper part")), "a, b and the upper part", "a, b und das obere Teil", "a, b and the upper part"},
+		{Join(" ", Say("the upper part"), Plain("2")), "the upper part 2", "das obere Teil 2", "the upper part 2"},
+		{Say("%g %%", 12.5), "12.5 %", "12,5 %", "12,5 %"},
+	} {
+		if w.text.In(English) != w.en || w.text.String() != w.en || w.text.In(German) != w.de || w.text.In(French) != w.fr {
+			t.Errorf("%q, %q, %q; want %q, %q, %q", w.text.In(English), w.text.In(German), w.text.In(French), w.en, w.de, w.fr)
+		}
+	}
+}
+
+type inner struct {
+	Words Text `json:"words"`
+	Size  [3]float64
+}
+
+type reply struct {
+	inner
+	Own    Text            `json:"own"`
+	Hidden Text            `json:"-"`
+	List   []inner         `json:"list"`
+	At     *inner          `json:"at"`
+	Any    any             `json:"any"`
+	By     map[string]Text `json:"by"`
+	Again  *reply          `json:"again,omitempty"`
+	Left   Text            `json:"left,omitzero"`
+	quiet  Text
+}
+
+func TestPut(t *testing.T) {
+	with(t, German, entry{"yes <b> %.1f", "ja <b> %.1f"})
+	say := Say("yes <b> %.1f", 1.5)
+	made := func() any {
+		in := inner{Words: say}
+		return map[string]any{"r": reply{inner: in, Own: Plain("yes"), Hidden: say, List: []inner{in}, At: &in, Any: in,
+			By: map[string]Text{"k": say}, Again: &reply{Any: []Text{say}, quiet: say}, quiet: say}, "n": 3, "none": nil}
+	}
+	for l, want := range map[Language]string{English: "yes <b> 1.5", German: "ja <b> 1,5"} {
+		v := made()
+		Put(l, &v)
+		r := v.(map[string]any)["r"].(reply)
+		for i, got := range []Text{r.Words, r.List[0].Words, r.At.Words, r.Any.(inner).Words, r.By["k"], r.Again.Any.([]Text)[0]} {
+			if got.String() != want {
+				t.Errorf("%s: %d: %q", l, i, got)
+			}
+		}
+		if r.Own.String() != "yes" || r.Hidden.String() != "yes <b> 1.5" || r.quiet.String() != "yes <b> 1.5" {
+			t.Errorf("%s: %q %q %q", l, r.Own, r.Hidden, r.quiet)
+		}
+		text, err := json.Marshal(r.At)
+		var back inner
+		if err != nil || json.Unmarshal(text, &back) != nil || back.Words.String() != want || back.Words.In(French) != want {
+			t.Errorf("%s: %s %v %q", l, text, err, back.Words)
+		}
+	}
+}
+
+func TestCut(t *testing.T) {
+	for _, w := range []struct{ request, code, rest string }{
+		{`{"job":1}`, "", `{"job":1}`},
+		{`{"language":"de","job":{"name":"language"}}`, "de", `{"job":{"name":"language"}}`},
+		{`{"job":{"name":"\"language\""},"language":"es"}`, "es", `{"job":{"name":"\"language\""}}`},
+		{`{"job":{"language":"es"}}`, "", `{"job":{"language":"es"}}`},
+		{"{ \"a\":\n[1,\n2], \"language\" : \"fr\" , \"b\":{}}", "fr", "{\"a\":[1,\n2],\"b\":{}}"},
+		{`{"language":"xx"}`, "xx", `{}`},
+		{`{"language":3,"a":1}`, "3", `{"a":1}`},
+		{`{"language":"de"} x`, "de", `{} x`},
+		{`{"language":"de"`, "", `{"language":"de"`},
+		{`["language"]`, "", `["language"]`},
+	} {
+		code, rest := Cut([]byte(w.request))
+		if code != w.code || string(rest) != w.rest {
+			t.Errorf("%s: %q %s", w.request, code, rest)
+		}
+	}
+}
