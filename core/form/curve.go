@@ -45,9 +45,9 @@ func newCurve(nodes []job.Node, pts []Point) *curve {
 			}
 			c.in[i], c.out[i] = s, s
 		case i == 0 && !sharp(i):
-			c.out[i] = Point{math.Min(1, 3*d[0].R), 0}
+			c.out[i] = Point{min(1, 3*d[0].R), 0}
 		case i == n-1 && !sharp(i):
-			c.in[i] = Point{math.Max(-1, 3*d[n-2].R), 0}
+			c.in[i] = Point{max(-1, 3*d[n-2].R), 0}
 		default:
 			if i < n-1 {
 				c.out[i] = endSlope(d, c.h, i, 1, sharp)
@@ -68,8 +68,8 @@ func limited(a, b, ha, hb float64) float64 {
 		return 0
 	}
 	s := (a*hb + b*ha) / (ha + hb)
-	most := 3 * math.Min(math.Abs(a), math.Abs(b))
-	return math.Max(-most, math.Min(most, s))
+	most := 3 * min(math.Abs(a), math.Abs(b))
+	return max(-most, min(most, s))
 }
 
 // endSlope is the slope at a sharp node i toward the stretch on its step side
@@ -88,7 +88,7 @@ func endSlope(d []Point, h []float64, i, step int, sharp func(int) bool) Point {
 		if s*a <= 0 {
 			return 0
 		}
-		return math.Copysign(math.Min(math.Abs(s), 3*math.Abs(a)), a)
+		return math.Copysign(min(math.Abs(s), 3*math.Abs(a)), a)
 	}
 	return Point{end(d[k].R, d[l].R), end(d[k].Z, d[l].Z)}
 }

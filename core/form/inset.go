@@ -97,7 +97,7 @@ func crossings(raw []Point) [][]float64 {
 	t := NewTree(raw)
 	for i := range out {
 		p, q := raw[i], raw[i+1]
-		t.Visit(math.Min(p.R, q.R), math.Max(p.R, q.R), math.Min(p.Z, q.Z), math.Max(p.Z, q.Z), func(j int) {
+		t.Visit(min(p.R, q.R), max(p.R, q.R), min(p.Z, q.Z), max(p.Z, q.Z), func(j int) {
 			if j <= i+1 {
 				return
 			}
@@ -134,7 +134,7 @@ func clipInset(a, b Point, top float64) (Point, Point, bool) {
 // farther tells whether p lies no nearer than w to any chord.
 func (t *Tree) farther(p Point, w float64) bool {
 	far := true
-	least := w - 1e-6*math.Max(1, w)
+	least := w - 1e-6*max(1, w)
 	t.Visit(p.R-w, p.R+w, p.Z-w, p.Z+w, func(i int) {
 		if far && distanceToChord(p, t.pts[i], t.pts[i+1]) < least {
 			far = false

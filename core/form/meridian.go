@@ -22,8 +22,19 @@ func (p Point) Lerp(q Point, t float64) Point {
 	return Point{p.R + t*(q.R-p.R), p.Z + t*(q.Z-p.Z)}
 }
 
-// Dist is the distance from p to q, mm.
-func (p Point) Dist(q Point) float64 { return math.Hypot(p.R-q.R, p.Z-q.Z) }
+// Dist is the distance from p to q, mm: what math.Hypot gives, short enough to
+// be inlined, since nothing is asked for more often.
+func (p Point) Dist(q Point) float64 {
+	a, b := math.Abs(p.R-q.R), math.Abs(p.Z-q.Z)
+	if a < b {
+		a, b = b, a
+	}
+	if a > 0 {
+		b /= a
+		a *= math.Sqrt(1 + b*b)
+	}
+	return a
+}
 
 // Span is one piece of the meridian, from point I of the meridian to point
 // I+1. Its tangent turns steadily from angle A0 to A1 (radians from the +r
@@ -82,8 +93,8 @@ func (m *Meridian) Rim() Point { return m.Pts[len(m.Pts)-1] }
 // Extent is the greatest z and the greatest r, mm.
 func (m *Meridian) Extent() (height, maxRadius float64) {
 	for _, p := range m.Pts {
-		height = math.Max(height, p.Z)
-		maxRadius = math.Max(maxRadius, p.R)
+		height = max(height, p.Z)
+		maxRadius = max(maxRadius, p.R)
 	}
 	return height, maxRadius
 }
@@ -227,7 +238,7 @@ func fromNodes(nodes []job.Node, scale float64) (*Meridian, job.Faults) {
 		}
 	}
 	for _, p := range m.Pts {
-		low = math.Min(low, p.Z)
+		low = min(low, p.Z)
 	}
 	m.Lift = -low
 	for i := range m.Pts {

@@ -44,7 +44,7 @@ func Pockets(line []Point, space Side, least float64) []Pocket {
 		spill[i] = low
 		p, q, r := line[i-1], line[i], line[i+1]
 		if q.Z < p.Z && r.Z >= q.Z && float64(space)*side(p, q, r) < 0 {
-			low = math.Min(low, q.Z)
+			low = min(low, q.Z)
 		}
 	}
 	for i := 1; i < n-1; i++ {
@@ -66,7 +66,7 @@ func Pockets(line []Point, space Side, least float64) []Pocket {
 		top := level
 		for ; i <= k; i++ {
 			loop = append(loop, line[i])
-			top = math.Max(top, line[i].Z)
+			top = max(top, line[i].Z)
 		}
 		i = k
 		if v := float64(space) * LoopVolume(loop) / 1000; v >= least {

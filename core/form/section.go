@@ -83,7 +83,7 @@ func polygon(n, round float64) func(float64) (float64, float64) {
 		}
 		side := math.Copysign(1, f)
 		sin, cos := math.Sincos(f - side*half) // from the corner
-		root := math.Sqrt(math.Max(1e-18, round*round-centre*centre*sin*sin))
+		root := math.Sqrt(max(1e-18, round*round-centre*centre*sin*sin))
 		g := centre*cos + root
 		return g / tip, (-centre*sin - centre*centre*sin*cos/root) / tip
 	}

@@ -16,7 +16,7 @@ type box struct{ r0, r1, z0, z1 float64 }
 var noBox = box{math.Inf(1), math.Inf(-1), math.Inf(1), math.Inf(-1)}
 
 func (b box) with(c box) box {
-	return box{math.Min(b.r0, c.r0), math.Max(b.r1, c.r1), math.Min(b.z0, c.z0), math.Max(b.z1, c.z1)}
+	return box{min(b.r0, c.r0), max(b.r1, c.r1), min(b.z0, c.z0), max(b.z1, c.z1)}
 }
 
 func (b box) meets(c box) bool {
@@ -35,7 +35,7 @@ func NewTree(pts []Point) *Tree {
 		b := noBox
 		if i < n {
 			p, q := pts[i], pts[i+1]
-			b = box{math.Min(p.R, q.R), math.Max(p.R, q.R), math.Min(p.Z, q.Z), math.Max(p.Z, q.Z)}
+			b = box{min(p.R, q.R), max(p.R, q.R), min(p.Z, q.Z), max(p.Z, q.Z)}
 		}
 		t.box[t.size+i] = b
 	}
@@ -193,8 +193,8 @@ func meet(p, q, r, s Point) bool {
 	a, b, c, d := side(p, q, r), side(p, q, s), side(r, s, p), side(r, s, q)
 	if ((a > 0) != (b > 0) || a == 0 || b == 0) && ((c > 0) != (d > 0) || c == 0 || d == 0) {
 		if a == 0 && b == 0 { // on one line
-			return math.Max(math.Min(p.R, q.R), math.Min(r.R, s.R)) <= math.Min(math.Max(p.R, q.R), math.Max(r.R, s.R)) &&
-				math.Max(math.Min(p.Z, q.Z), math.Min(r.Z, s.Z)) <= math.Min(math.Max(p.Z, q.Z), math.Max(r.Z, s.Z))
+			return max(min(p.R, q.R), min(r.R, s.R)) <= min(max(p.R, q.R), max(r.R, s.R)) &&
+				max(min(p.Z, q.Z), min(r.Z, s.Z)) <= min(max(p.Z, q.Z), max(r.Z, s.Z))
 		}
 		return true
 	}

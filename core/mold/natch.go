@@ -79,9 +79,9 @@ func socketOf(n Natch, c float64) Natch {
 // natchRadius is the base radius for a seam of the given width, or false where
 // there is no room for one.
 func natchRadius(width float64) (float64, bool) {
-	r := math.Min(width/6, mostNatch)
+	r := min(width/6, mostNatch)
 	if r < leastNatch {
-		r = math.Min(leastNatch, width/2-natchMargin)
+		r = min(leastNatch, width/2-natchMargin)
 	}
 	return r, r >= 0.75*leastNatch
 }
@@ -153,11 +153,11 @@ func seat(above *Part, from form.Point, outer float64) (form.Point, float64, boo
 			clear := math.Inf(1)
 			for i := 1; i < len(loop); i++ {
 				if loop[i-1].Z != at.Z || loop[i].Z != at.Z {
-					clear = math.Min(clear, distance(at, loop[i-1], loop[i]))
+					clear = min(clear, distance(at, loop[i-1], loop[i]))
 				}
 			}
 			if clear >= r+natchMargin {
-				return at, math.Min(r, most), true
+				return at, min(r, most), true
 			}
 		}
 	}
@@ -181,7 +181,7 @@ func (md *Mold) placeUpright(clearance float64) {
 	lo, hi := side(0).extent()
 	// the pull leans from the seam face's normal by 90 less half a sector
 	lean := 90 - 180/float64(n)
-	angle := math.Min(steepest, 90-lean-natchLean)
+	angle := min(steepest, 90-lean-natchLean)
 	for i := range n {
 		for _, share := range [2]float64{0.2 + 0.05*float64(i), 0.8 - 0.04*float64(i)} {
 			at, r, ok := md.room(side(0), lo+share*(hi-lo))
@@ -213,7 +213,7 @@ func clashes(list []Natch, n Natch) bool {
 func (p *Part) extent() (lo, hi float64) {
 	lo, hi = math.Inf(1), math.Inf(-1)
 	for _, q := range p.Outline {
-		lo, hi = math.Min(lo, q.Z), math.Max(hi, q.Z)
+		lo, hi = min(lo, q.Z), max(hi, q.Z)
 	}
 	return lo, hi
 }
@@ -230,7 +230,7 @@ func (md *Mold) room(p *Part, z float64) (form.Point, float64, bool) {
 		tree.Visit(0, math.Inf(1), z0, z1, func(i int) {
 			if i < p.Pot {
 				a, b := clipZ(loop[i], loop[i+1], z0, z1)
-				r = math.Max(r, math.Max(a.R, b.R))
+				r = max(r, max(a.R, b.R))
 			}
 		})
 		return r
@@ -272,7 +272,7 @@ func distance(p, a, b form.Point) float64 {
 	u, v := b.Sub(a), p.Sub(a)
 	t := 0.0
 	if l := u.R*u.R + u.Z*u.Z; l > 0 {
-		t = math.Max(0, math.Min(1, (u.R*v.R+u.Z*v.Z)/l))
+		t = max(0, min(1, (u.R*v.R+u.Z*v.Z)/l))
 	}
 	return p.Dist(a.Lerp(b, t))
 }

@@ -106,7 +106,7 @@ func letsGo(p *Part, n Natch) bool {
 	for i, v := range normal {
 		dot += v * p.Pull[i]
 	}
-	lean := math.Acos(math.Max(-1, math.Min(1, dot))) * 180 / math.Pi
+	lean := math.Acos(max(-1, min(1, dot))) * 180 / math.Pi
 	return n.HalfAngle <= 90-lean+1e-9
 }
 
@@ -130,7 +130,7 @@ func inPath(a, b []form.Point, pull [3]float64) bool {
 	lo, hi := math.Inf(1), math.Inf(-1)
 	for _, p := range b {
 		x, _ := to(p)
-		lo, hi = math.Min(lo, x), math.Max(hi, x)
+		lo, hi = min(lo, x), max(hi, x)
 	}
 	extent := func(outline []form.Point, at float64) (least, most float64) {
 		least, most = math.Inf(1), math.Inf(-1)
@@ -139,7 +139,7 @@ func inPath(a, b []form.Point, pull [3]float64) bool {
 			x1, y1 := to(outline[(i+1)%len(outline)])
 			if (x0 > at) != (x1 > at) {
 				y := y0 + (at-x0)/(x1-x0)*(y1-y0)
-				least, most = math.Min(least, y), math.Max(most, y)
+				least, most = min(least, y), max(most, y)
 			}
 		}
 		return least, most

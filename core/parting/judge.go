@@ -171,15 +171,15 @@ func (l *ledger) catches(w way, a, b int) []Catch {
 			c = Catch{ZFrom: s.P.Z, ZTo: s.P.Z}
 			open = true
 		}
-		c.ZFrom, c.ZTo = math.Min(c.ZFrom, s.P.Z), math.Max(c.ZTo, s.P.Z)
+		c.ZFrom, c.ZTo = min(c.ZFrom, s.P.Z), max(c.ZTo, s.P.Z)
 		if s.Depth > c.Depth {
 			c.Depth, c.AtZ, c.AtR, c.BlockedAtZ, c.BlockedAtR = s.Depth, s.P.Z, s.P.R, s.Block.Z, s.Block.R
 		}
 		left := s.Depth // the cast draws away from what lies outside it only
 		if s.Outward {
-			left = math.Max(0, s.Depth-l.rules.ReleaseShrinkage/100*s.Block.R)
+			left = max(0, s.Depth-l.rules.ReleaseShrinkage/100*s.Block.R)
 		}
-		c.ClayDepth = math.Max(c.ClayDepth, left)
+		c.ClayDepth = max(c.ClayDepth, left)
 	}
 	shut()
 	if w.pull == release.Out && a < b {

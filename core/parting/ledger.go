@@ -81,7 +81,7 @@ func newLedger(s *release.Survey, end int, rules Rules, sides []int) *ledger {
 	for _, pull := range release.Pulls {
 		l.deepest[pull] = make([]float64, len(m.Spans))
 		for _, c := range s.Samples[pull] {
-			l.deepest[pull][c.Span] = math.Max(l.deepest[pull][c.Span], c.Depth)
+			l.deepest[pull][c.Span] = max(l.deepest[pull][c.Span], c.Depth)
 		}
 	}
 	edges := release.NewEdges(append([]float64{rules.LeastDraft}, bandEdges...)...)
@@ -101,10 +101,10 @@ func newLedger(s *release.Survey, end int, rules Rules, sides []int) *ledger {
 	n := end + 1
 	l.down, l.up = make([]float64, n), make([]float64, n)
 	for i := range end {
-		l.down[i+1] = math.Max(l.down[i], l.deepest[release.Down][i])
+		l.down[i+1] = max(l.down[i], l.deepest[release.Down][i])
 	}
 	for i := end - 1; i >= 0; i-- {
-		l.up[i] = math.Max(l.up[i+1], l.deepest[release.Up][i])
+		l.up[i] = max(l.up[i+1], l.deepest[release.Up][i])
 	}
 	l.seam = make([]bool, n)
 	for k := 1; k < n; k++ {
@@ -125,7 +125,7 @@ func ranges(v []float64) [][]float64 {
 		last := out[len(out)-1]
 		next := make([]float64, len(v)-2*w+1)
 		for i := range next {
-			next[i] = math.Max(last[i], last[i+w])
+			next[i] = max(last[i], last[i+w])
 		}
 		out = append(out, next)
 	}
@@ -142,7 +142,7 @@ func (l *ledger) outDepth(n, a, b int) float64 {
 		j++
 	}
 	t := l.sides[n].out
-	return math.Max(t[j][a], t[j][b-1<<j])
+	return max(t[j][a], t[j][b-1<<j])
 }
 
 // area is the whole surface in mm2.
@@ -162,10 +162,10 @@ func (l *ledger) try(k kind, k1, k2 int) trial {
 	t := trial{k1: k1, k2: k2}
 	worst := 0.0
 	part := func(depth, area, rub float64) {
-		t.depth = math.Max(t.depth, depth)
+		t.depth = max(t.depth, depth)
 		t.rub += rub
 		if area > 0 {
-			worst = math.Max(worst, rub/area)
+			worst = max(worst, rub/area)
 		}
 	}
 	if k.lower {

@@ -51,7 +51,7 @@ func newChain(y, weight []float64, floor float64) chain {
 		for b.first > 0 && c.blocks[b.first-1].mean >= b.mean {
 			b = b.join(c.blocks[b.first-1])
 		}
-		short := math.Max(0, floor-b.mean)
+		short := max(0, floor-b.mean)
 		b.cost = c.cost(b.first-1) + b.spread + b.weight*short*short
 		c.blocks[i] = b
 	}
@@ -79,7 +79,7 @@ func (c *chain) top(i int) float64 {
 func (c *chain) values(i int, ceiling float64, set func(item int, v float64)) {
 	for i >= 0 {
 		b := c.blocks[i]
-		v := math.Min(math.Max(b.mean, c.floor), ceiling)
+		v := min(max(b.mean, c.floor), ceiling)
 		for k := b.first; k <= i; k++ {
 			set(k, v)
 		}
@@ -136,7 +136,7 @@ func (p *radii) rising() []float64 {
 // peak is the radius of node k, and the weighted sum of squares of all changes,
 // in the nearest list of radii that rise up to node k and fall after it.
 func (p *radii) peak(k int) (radius, cost float64) {
-	least := math.Max(p.fromAxis[k], p.down.floor+p.toEnd[k])
+	least := max(p.fromAxis[k], p.down.floor+p.toEnd[k])
 	pool := func(held bool) (b block, i, j int) {
 		b = block{weight: p.weight[k], mean: p.r[k]}
 		i, j = k-2, p.last-k-1
@@ -146,7 +146,7 @@ func (p *radii) peak(k int) (radius, cost float64) {
 			if held {
 				level = least
 			}
-			if math.Max(u, d) <= level {
+			if max(u, d) <= level {
 				return b, i, j
 			}
 			c := &p.up

@@ -53,7 +53,7 @@ func newSearch(j *job.Job, scheme string, mouth Mouth, now *look) *search {
 		}
 	}
 	for i := range s.weight { // within a level stretch a node still holds its place, weakly
-		s.weight[i] = math.Max(s.weight[i], 1e-3*total/float64(n))
+		s.weight[i] = max(s.weight[i], 1e-3*total/float64(n))
 	}
 	s.closed = nodes[n-1].R == 0
 	s.gap = s.gaps(nil, 0)
@@ -71,14 +71,14 @@ func (s *search) gaps(more []float64, share float64) []float64 {
 		}
 		gap[i] = slope * dz
 		if dz == 0 {
-			gap[i] = math.Min(levelGap, math.Abs(s.r[i+1]-s.r[i])/2)
+			gap[i] = min(levelGap, math.Abs(s.r[i+1]-s.r[i])/2)
 		}
 	}
 	return gap
 }
 
 func (s *search) radii(gap []float64) *radii {
-	return newRadii(s.r, s.weight, gap, s.closed, math.Min(leastRim, s.r[len(s.r)-1]))
+	return newRadii(s.r, s.weight, gap, s.closed, min(leastRim, s.r[len(s.r)-1]))
 }
 
 // peaks are the nodes at which two parts can meet, nearest form first, cut to
@@ -121,7 +121,7 @@ func (s *search) turnsLeft(p *radii, k int) bool {
 func (s *search) clearAt(k int) ([]job.Node, *look) {
 	n := len(s.r)
 	more := make([]float64, n-1)
-	step := math.Max(s.slope, 0.01) / 2
+	step := max(s.slope, 0.01) / 2
 	for round := range moreRounds {
 		nodes, l := s.try(k, more, 1)
 		if l == nil {
@@ -138,7 +138,7 @@ func (s *search) clearAt(k int) ([]job.Node, *look) {
 		any := false
 		for i := range more {
 			if rubs[i] > 0 && s.rise[i] > 0 {
-				more[i] += step * math.Max(rubs[i], 0.05)
+				more[i] += step * max(rubs[i], 0.05)
 				any = true
 			}
 		}

@@ -43,7 +43,7 @@ func Robust(m *form.Meridian, end int, all []Scheme, chosen int, rules Rules) Ro
 	r := Robustness{RadiusMM: math.Inf(1)}
 	worse := func(e float64, reason, scheme string, a, b float64) {
 		if e < r.RadiusMM {
-			r = Robustness{math.Max(0, e), reason, scheme, math.Min(a, b), math.Max(a, b)}
+			r = Robustness{max(0, e), reason, scheme, min(a, b), max(a, b)}
 		}
 	}
 	c := &all[chosen]
@@ -82,7 +82,7 @@ func Robust(m *form.Meridian, end int, all []Scheme, chosen int, rules Rules) Ro
 func (s *Scheme) deepest() float64 {
 	d := 0.0
 	for i := range s.Parts {
-		d = math.Max(d, s.Parts[i].deepest())
+		d = max(d, s.Parts[i].deepest())
 	}
 	return d
 }

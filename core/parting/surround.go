@@ -42,11 +42,11 @@ func (l *ledger) surround(n int, edges release.Edges) {
 			a.tables = append(a.tables, l.table(edges, spanOf(m, release.NewSide(m.Section.Turned(a.turn), mid, half, edges))))
 		}
 		for i := range deepest {
-			deepest[i] = math.Max(deepest[i], a.hook*math.Max(m.Pts[i].R, m.Pts[i+1].R))
+			deepest[i] = max(deepest[i], a.hook*max(m.Pts[i].R, m.Pts[i+1].R))
 		}
 	}
 	for _, e := range l.dimple(way{release.Out, n, 0}) {
-		deepest[e.span] = math.Max(deepest[e.span], e.catch.Depth)
+		deepest[e.span] = max(deepest[e.span], e.catch.Depth)
 	}
 	a.out = ranges(deepest)
 }
@@ -65,7 +65,7 @@ func settle(s *form.Section, n, unlike int, leastDraft float64) (turn, hook floa
 		deep, share := 0.0, 0.0
 		for i := range unlike {
 			mid := (2*float64(i) + 1) * half
-			deep = math.Max(deep, release.Hook(turned, mid, half))
+			deep = max(deep, release.Hook(turned, mid, half))
 			share += release.UprightShare(turned, mid, half, edges)
 		}
 		if deep < 1e-6 {
@@ -87,7 +87,7 @@ func (l *ledger) sectionCatch(n, a, b int) (Catch, bool) {
 	c := Catch{ZFrom: math.Inf(1), ZTo: math.Inf(-1)}
 	for i := a; i <= b; i++ {
 		p := l.m.Pts[i]
-		c.ZFrom, c.ZTo = math.Min(c.ZFrom, p.Z), math.Max(c.ZTo, p.Z)
+		c.ZFrom, c.ZTo = min(c.ZFrom, p.Z), max(c.ZTo, p.Z)
 		if d := hook * p.R; d > c.Depth {
 			c.Depth, c.AtZ, c.AtR, c.BlockedAtZ, c.BlockedAtR = d, p.Z, p.R, p.Z, p.R
 		}
@@ -134,7 +134,7 @@ func (l *ledger) dimple(w way) []extra {
 				az := 2*math.Pi*float64(k)/float64(d.Around) + l.sides[w.sides].turn
 				sector := 2 * math.Pi / float64(w.sides)
 				off := math.Remainder(az-sector/2, sector)
-				lean = math.Max(lean, 90-math.Asin(math.Sin(a)*math.Cos(off))*180/math.Pi)
+				lean = max(lean, 90-math.Asin(math.Sin(a)*math.Cos(off))*180/math.Pi)
 			}
 		} else {
 			lean = 90 - release.Draft(a, w.pull)
@@ -144,7 +144,7 @@ func (l *ledger) dimple(w way) []extra {
 			continue
 		}
 		if w.pull != release.Out {
-			l.deepest[w.pull][span] = math.Max(l.deepest[w.pull][span], depth)
+			l.deepest[w.pull][span] = max(l.deepest[w.pull][span], depth)
 		}
 		half := d.Diameter / 2
 		out = append(out, extra{span, Catch{ZFrom: z - half, ZTo: z + half, Depth: depth, ClayDepth: depth,

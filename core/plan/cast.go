@@ -130,7 +130,7 @@ func sharpest(line []form.Point) float64 {
 		u, v := line[i-1].Sub(line[i]), line[i+1].Sub(line[i])
 		a := math.Atan2(v.R*u.Z-v.Z*u.R, v.R*u.R+v.Z*u.Z) * 180 / math.Pi
 		if a > 0 {
-			least = math.Min(least, a)
+			least = min(least, a)
 		}
 	}
 	return least
@@ -146,9 +146,9 @@ func (p *Plan) forces(in *casting.Input, fill float64) {
 		part := &md.Parts[i]
 		lo, hi := math.Inf(1), math.Inf(-1)
 		for _, q := range part.Outline {
-			lo, hi = math.Min(lo, q.Z), math.Max(hi, q.Z)
+			lo, hi = min(lo, q.Z), max(hi, q.Z)
 		}
-		in.CottleHeightMM = math.Max(in.CottleHeightMM, hi-lo)
+		in.CottleHeightMM = max(in.CottleHeightMM, hi-lo)
 		switch {
 		case part.Name == "upper":
 			in.UpperLiftML = lift(part, fill)
@@ -168,7 +168,7 @@ func lift(part *mold.Part, fill float64) float64 {
 		mid := a.Lerp(q, 0.5)
 		v += 2 * math.Pi * (a.R - q.R) * (head(a) + 4*head(mid) + head(q)) / 6
 	}
-	return math.Max(0, v/1000)
+	return max(0, v/1000)
 }
 
 // spread is the cavity of one side part projected along its pull, cm2, and the

@@ -93,7 +93,7 @@ func (p *Plan) stretches() {
 	for _, pull := range release.Pulls {
 		for _, c := range s.Samples[pull] {
 			depth := &d.Stretches[c.Span].Depth[pull]
-			*depth = math.Max(*depth, mm(c.Depth))
+			*depth = max(*depth, mm(c.Depth))
 		}
 	}
 }

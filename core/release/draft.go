@@ -26,7 +26,7 @@ func Draft(a float64, pull Pull) float64 {
 // draftOut is the draft in degrees under a horizontal pull at azimuth az from
 // the middle of the side part: sin(draft) = n_r cos(az).
 func draftOut(a, az float64) float64 {
-	return math.Asin(math.Max(-1, math.Min(1, math.Sin(a)*math.Cos(az)))) * 180 / math.Pi
+	return math.Asin(max(-1, min(1, math.Sin(a)*math.Cos(az)))) * 180 / math.Pi
 }
 
 // Edges are drafts in degrees, rising, below which surface is counted.
@@ -57,7 +57,7 @@ func SpanSurface(m *form.Meridian, i int, pull Pull, sides int, edges Edges, bel
 		for k, e := range edges.Deg {
 			below[k] += area * axialShare(p.R, q.R, d0, d1, e)
 		}
-		return area, math.Min(d0, d1)
+		return area, min(d0, d1)
 	}
 	half := math.Pi / float64(sides)
 	cos := math.Cos(half)
@@ -73,13 +73,13 @@ func SpanSurface(m *form.Meridian, i int, pull Pull, sides int, edges Edges, bel
 			below[k] += area * (p.R*outShare(n0, e, half, cos) + 4*r*outShare(n1, e, half, cos) + q.R*outShare(n2, e, half, cos)) / (6 * r)
 		}
 	}
-	return area, math.Min(leastOut(sp.A0, half), leastOut(sp.A1, half))
+	return area, min(leastOut(sp.A0, half), leastOut(sp.A1, half))
 }
 
 // leastOut is the least draft in degrees over a side part's azimuths: at its
 // seams or, where the wall faces inward, in its middle.
 func leastOut(a, half float64) float64 {
-	return math.Min(draftOut(a, 0), draftOut(a, half))
+	return min(draftOut(a, 0), draftOut(a, half))
 }
 
 // fine is a turn of the tangent in radians over which the middle stands for
@@ -114,7 +114,7 @@ func outShare(n, least, half, cosHalf float64) float64 {
 	case n > 0:
 		return 1 - math.Acos(least/n)/half
 	case n < least:
-		return math.Min(1, math.Acos(least/n)/half)
+		return min(1, math.Acos(least/n)/half)
 	}
 	return 0
 }

@@ -84,7 +84,7 @@ func sign(v float64) int {
 func (e *envelope) on(chord int, x float64) float64 {
 	p, q := e.pts[chord], e.pts[chord+1]
 	if p.x == q.x {
-		return math.Min(p.y, q.y)
+		return min(p.y, q.y)
 	}
 	if x == p.x {
 		return p.y
@@ -111,22 +111,22 @@ func (e *envelope) merge(a, b []piece) []piece {
 	x := math.Inf(-1)
 	for i < len(a) || j < len(b) {
 		switch {
-		case j == len(b) || i < len(a) && a[i].x1 <= math.Max(x, b[j].x0):
-			add(piece{math.Max(x, a[i].x0), a[i].x1, a[i].chord})
+		case j == len(b) || i < len(a) && a[i].x1 <= max(x, b[j].x0):
+			add(piece{max(x, a[i].x0), a[i].x1, a[i].chord})
 			x = a[i].x1
 			i++
-		case i == len(a) || b[j].x1 <= math.Max(x, a[i].x0):
-			add(piece{math.Max(x, b[j].x0), b[j].x1, b[j].chord})
+		case i == len(a) || b[j].x1 <= max(x, a[i].x0):
+			add(piece{max(x, b[j].x0), b[j].x1, b[j].chord})
 			x = b[j].x1
 			j++
 		default:
-			a0, b0 := math.Max(x, a[i].x0), math.Max(x, b[j].x0)
+			a0, b0 := max(x, a[i].x0), max(x, b[j].x0)
 			if a0 < b0 {
 				add(piece{a0, b0, a[i].chord})
 			} else if b0 < a0 {
 				add(piece{b0, a0, b[j].chord})
 			}
-			x0, x1 := math.Max(a0, b0), math.Min(a[i].x1, b[j].x1)
+			x0, x1 := max(a0, b0), min(a[i].x1, b[j].x1)
 			mid := (x0 + x1) / 2
 			c := a[i].chord
 			if e.on(b[j].chord, mid) < e.on(c, mid) {
@@ -155,10 +155,10 @@ func (e *envelope) index() {
 		e.most[i] = math.Inf(-1)
 	}
 	for i, p := range e.pieces {
-		e.most[e.size+i] = math.Max(e.on(p.chord, p.x0), e.on(p.chord, p.x1))
+		e.most[e.size+i] = max(e.on(p.chord, p.x0), e.on(p.chord, p.x1))
 	}
 	for i := e.size - 1; i > 0; i-- {
-		e.most[i] = math.Max(e.most[2*i], e.most[2*i+1])
+		e.most[i] = max(e.most[2*i], e.most[2*i+1])
 	}
 }
 

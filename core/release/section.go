@@ -160,9 +160,9 @@ func Hook(s *form.Section, mid, half float64) float64 {
 		}
 		near := math.Inf(1)
 		for _, dir := range [2]int{1, -1} {
-			near = math.Min(near, math.Abs(f.env.next(p.x, p.y, dir).at-p.x))
+			near = min(near, math.Abs(f.env.next(p.x, p.y, dir).at-p.x))
 		}
-		deepest = math.Max(deepest, near)
+		deepest = max(deepest, near)
 	}
 	return deepest
 }
@@ -187,5 +187,5 @@ func DimpleHook(diameter, depth, lean float64) float64 {
 		return 0
 	}
 	r := diameter / 2 / math.Sin(t*math.Pi/180)
-	return r * (1 - math.Cos(math.Min(over, 2*t)*math.Pi/180))
+	return r * (1 - math.Cos(min(over, 2*t)*math.Pi/180))
 }

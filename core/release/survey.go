@@ -130,7 +130,7 @@ func (s *Survey) sweep(f *frame) []Sample {
 	next := 0
 	for i := range m.Spans {
 		l := m.Pts[i].Dist(m.Pts[i+1])
-		e := math.Min(along/l, 0.25)
+		e := min(along/l, 0.25)
 		last := s.at(f, i, e)
 		out = append(out, last)
 		step := func(t float64) {

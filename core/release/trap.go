@@ -102,17 +102,17 @@ func (p strip) trap(z0, z1 float64) Trap {
 	ring := func(iv interval) float64 { return math.Pi * (iv.b*iv.b - iv.a*iv.a) }
 	return Trap{
 		ZFrom: z0, ZTo: z1,
-		RFrom: math.Min(low.a, high.a), RTo: math.Max(low.b, high.b),
-		Depth:  math.Max(low.b-low.a, high.b-high.a),
+		RFrom: min(low.a, high.a), RTo: max(low.b, high.b),
+		Depth:  max(low.b-low.a, high.b-high.a),
 		Area:   (z1 - z0) / 2 * (p.ia.b - p.ia.a + p.ib.b - p.ib.a),
 		Volume: (z1 - z0) / 2 * (ring(p.ia) + ring(p.ib)),
 	}
 }
 
 func (t *Trap) join(o Trap) {
-	t.ZFrom, t.ZTo = math.Min(t.ZFrom, o.ZFrom), math.Max(t.ZTo, o.ZTo)
-	t.RFrom, t.RTo = math.Min(t.RFrom, o.RFrom), math.Max(t.RTo, o.RTo)
-	t.Depth = math.Max(t.Depth, o.Depth)
+	t.ZFrom, t.ZTo = min(t.ZFrom, o.ZFrom), max(t.ZTo, o.ZTo)
+	t.RFrom, t.RTo = min(t.RFrom, o.RFrom), max(t.RTo, o.RTo)
+	t.Depth = max(t.Depth, o.Depth)
 	t.Area += o.Area
 	t.Volume += o.Volume
 }
@@ -187,7 +187,7 @@ func (s *Survey) trapped(z float64) []interval {
 		up := s.frames[Up].env.blocked(gap, -z)
 		for _, d := range down {
 			for _, u := range up {
-				if a, b := math.Max(d.a, u.a), math.Min(d.b, u.b); b-a > 1e-9 {
+				if a, b := max(d.a, u.a), min(d.b, u.b); b-a > 1e-9 {
 					out = append(out, interval{a, b})
 				}
 			}
@@ -215,7 +215,7 @@ func (e *envelope) blocked(gap interval, y float64) []interval {
 	k := max(e.find(gap.a), 0)
 	for ; k < len(e.pieces) && e.pieces[k].x0 < gap.b; k++ {
 		p := e.pieces[k]
-		a, b := math.Max(p.x0, gap.a), math.Min(p.x1, gap.b)
+		a, b := max(p.x0, gap.a), min(p.x1, gap.b)
 		ya, yb := e.on(p.chord, a), e.on(p.chord, b)
 		switch {
 		case ya < y && yb < y:
