@@ -63,6 +63,10 @@ func (p *Plan) cautions() []string {
 			out = append(out, fmt.Sprintf("The form was traced to within %.2f mm; the verdict holds only while every radius is right to %.2f mm. Measure the pot where it is closest, and correct the nodes.", band, r))
 		}
 		for _, g := range t.NotSeen {
+			if g.ZTo-g.ZFrom < 0.05 {
+				out = append(out, fmt.Sprintf("The camera cannot have seen what lies %s of the traced form: measure it on the pot.", g.Why))
+				continue
+			}
 			out = append(out, fmt.Sprintf("The camera cannot have seen the heights from %.1f to %.1f mm of the traced form (%s): check them on the pot.", g.ZFrom, g.ZTo, g.Why))
 		}
 	}

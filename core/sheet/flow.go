@@ -21,6 +21,9 @@ type flow struct {
 	gap   float64               // between sections, mm
 }
 
+// smallShare is the size of small type to that of running words.
+const smallShare = sizeSmall / sizeBody
+
 func newFlow(doc *document, paper Paper, open func(p *page) float64) *flow {
 	f := &flow{doc: doc, paper: paper, fr: drawingFrame(paper), open: open, st: plain(sizeBody), gap: between}
 	f.turn()
@@ -50,7 +53,7 @@ func (f *flow) span(from, to int) (x, w float64) {
 // heading sets a section's name over a rule and gives the y below it.
 func (p *page) heading(x, y, w float64, s string) float64 {
 	p.line(x, y, x+w, y, thin)
-	p.text(x, y-4.6, s, plain(sizeBody).heavy(), left)
+	p.text(x, y-4.6, s, plain(p.paper.body()).heavy(), left)
 	return y - headingHeight
 }
 

@@ -19,10 +19,15 @@ func (f *flow) grounds(in *Input) {
 	f.allFigures(in)
 }
 
-// cellGrid are the columns of a page of pictures.
-const cellGrid = 3
+// pictures is how many pictures stand beside one another.
+func (f *flow) pictures() int {
+	if f.paper.large() {
+		return 4
+	}
+	return 3
+}
 
-// otherSchemes draws the schemes that were not chosen, three beside one another.
+// otherSchemes draws the schemes that were not chosen, in rows.
 func (f *flow) otherSchemes(in *Input) {
 	var others []*Scheme
 	for i := range in.Schemes {
@@ -33,13 +38,14 @@ func (f *flow) otherSchemes(in *Input) {
 	if len(others) == 0 {
 		return
 	}
-	st := plain(sizeSmall)
+	st := plain(smallShare * f.paper.body())
 	const picture = 40.0
+	grid := f.pictures()
 	x, w := f.span(1, 12)
-	_, cw := f.span(1, 12/cellGrid)
+	_, cw := f.span(1, 12/grid)
 	first := true
 	for len(others) > 0 {
-		row := others[:min(cellGrid, len(others))]
+		row := others[:min(grid, len(others))]
 		others = others[len(row):]
 		h := 0.0
 		for _, s := range row {
@@ -53,7 +59,7 @@ func (f *flow) otherSchemes(in *Input) {
 		}
 		f.need(h)
 		for i, s := range row {
-			cx, _ := f.span(1+4*i, 4+4*i)
+			cx, _ := f.span(1+12/grid*i, 12/grid*(i+1))
 			y := f.p.paragraph(cx, f.y, cw, upperFirst(s.Name), st.heavy())
 			y = f.p.paragraph(cx, y, cw, schemeWords(s), st)
 			f.p.picture(rect{cx, f.y - h + 4, cx + cw, y - 1}, in, s, smallLook)
@@ -110,7 +116,7 @@ func (f *flow) kit(in *Input) {
 // assumed are the settings, as the job has them, with what is known of where
 // each should come from.
 func (f *flow) assumed(in *Input) {
-	f.st = plain(sizeSmall)
+	f.st = plain(smallShare * f.paper.body())
 	t := &table{cols: []column{{"", 14, left, false}, {"", 9, right, false}, {"", 35, left, false}}}
 	for i := range in.Assumed {
 		g := &in.Assumed[i]

@@ -64,10 +64,23 @@ func (t *Traced) words(scale float64) string {
 		if i == 0 {
 			lead = " Not seen, and drawn by guess: "
 		}
-		s += lead + num(scale*g.ZFrom, 1) + " to " + num(scale*g.ZTo, 1) + nbsp + "mm"
+		s += lead + g.words(scale)
 		if i == len(t.NotSeen)-1 {
 			s += "."
 		}
+	}
+	return s
+}
+
+// words are the heights and the reason; of a place without height, as the
+// ground under a foot is, the reason alone.
+func (g *Gap) words(scale float64) string {
+	if g.Why != "" && scale*(g.ZTo-g.ZFrom) < 0.05 {
+		return g.Why
+	}
+	s := num(scale*g.ZFrom, 1) + " to " + num(scale*g.ZTo, 1) + nbsp + "mm"
+	if g.Why != "" {
+		s += " (" + g.Why + ")"
 	}
 	return s
 }

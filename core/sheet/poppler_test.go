@@ -124,7 +124,7 @@ func TestTextInOrder(t *testing.T) {
 		"key":                {"Key, for the teacher", "True size", "123.55 mm", "Reasons", "108 / (1", "Common errors, and where they come from", "94.41 mm", "Fewest parts: 2", "68.6 to 137.3 mm", "16.0 mm", "Pull of part K: straight down"},
 		"result":             {"Undercuts, first week", "Ann Őszi", "1.5 of 3", "Handed in", "C2-0A7K-X", "right", "not yet", "The marks in the file differ", "keeps no secrets", "page 1 of 1"},
 		"profile-template":   {"Template to cut out, true size", "1:1", "Harbour jar", "Cut along the wide line", "Axis", "fired", "outside", "fired", "inside"},
-		"profile-traced":     {"Traced from a picture", "0.80 mm either way", "0.21 mm (RMS), 0.64 mm at most", "by guess: 0.0 to 3.5 mm, 70.0 to 84.0 mm."},
+		"profile-traced":     {"Traced from a picture", "0.80 mm either way", "0.21 mm (RMS), 0.64 mm at most", "by guess: 0.0 to 3.5 mm (hidden by the foot), 70.0 to 84.0 mm (glare), under the foot."},
 		"profile-traced-wet": {"0.92 mm either way", "80.1 to 96.1 mm"},
 		"report-traced":      {"What was assumed", "Form traced Traced from a picture"},
 		"report-accents":     {"Žluťoučký džbán – façade № 4, Ærø", "Two parts"},

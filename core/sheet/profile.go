@@ -290,6 +290,9 @@ func (d *profileDrawing) notSeen() (out []drawnLine) {
 		line[i] = point{q.R + beside, q.Z}
 	}
 	for _, g := range d.in.Traced.NotSeen {
+		if k*(g.ZTo-g.ZFrom) < 0.05 {
+			continue // without height there is nothing to run beside
+		}
 		for _, piece := range clipLine(line, rect{beside, k*g.ZFrom - 0.01, d.main.maxR + 2*beside, k*g.ZTo + 0.01}) {
 			out = append(out, drawnLine{piece.pts, dashed.in(vermilion), false})
 		}

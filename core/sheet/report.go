@@ -20,11 +20,12 @@ type ReportOptions struct {
 
 // summaryFits are what the summary is tried with until it keeps to one page:
 // the size of type in points, and what is left to the pages after it, first the
-// schemes also judged, then the pieces of the kit that fit the bed.
+// schemes also judged, then the pieces of the kit that fit the bed. The larger
+// type is for paper that hangs on a wall or is read from further off.
 var summaryFits = [...]struct {
 	size       float64
 	also, kits bool
-}{{sizeBody, true, true}, {8, true, true}, {7.5, true, true}, {sizeSmall, true, true}, {sizeSmall, false, true}, {sizeSmall, false, false}}
+}{{12.5, true, true}, {sizeLead, true, true}, {10, true, true}, {sizeBody, true, true}, {8, true, true}, {7.5, true, true}, {sizeSmall, true, true}, {sizeSmall, false, true}, {sizeSmall, false, false}}
 
 func reportDocument(in Input, paper Paper, opt ReportOptions) (*document, error) {
 	if len(in.Wet) > 0 || len(in.Fired) == 0 {
@@ -39,14 +40,18 @@ func reportDocument(in Input, paper Paper, opt ReportOptions) (*document, error)
 		return nil, err
 	}
 	var f *flow
-	doc.largest(len(summaryFits), func(i int) {
-		fit := &summaryFits[i]
+	fits := summaryFits[:]
+	for !paper.large() && fits[0].size > sizeBody {
+		fits = fits[1:]
+	}
+	doc.largest(len(fits), func(i int) {
+		fit := &fits[i]
 		f = newFlow(doc, paper, func(p *page) float64 { return reportHead(p, &in) })
 		f.st, f.gap = plain(fit.size), between*math.Pow(fit.size/sizeBody, 2)
 		f.summary(&in, fit.also, fit.kits)
 	})
 	if !opt.Summary {
-		f.st, f.gap = plain(sizeBody), between
+		f.st, f.gap = plain(f.paper.body()), between
 		f.grounds(&in)
 	}
 	for i, p := range doc.pages {
@@ -66,7 +71,7 @@ func (f *flow) summary(in *Input, also, kits bool) {
 		f.schemes(in)
 	}
 	f.figures(in, kits)
-	f.cautions(in, plain(sizeSmall))
+	f.cautions(in, plain(math.Max(sizeSmall, smallShare*f.st.size)))
 }
 
 // reportHead sets the name: large on the first page, small on those after.

@@ -10,6 +10,7 @@
 package sheet
 
 import (
+	"math"
 	"strings"
 
 	"moldwright/core/job"
@@ -59,6 +60,18 @@ func PaperNamed(name string) (Paper, error) {
 
 // across is the paper turned on its side.
 func (p Paper) across() Paper { return Paper{p.Name, p.H, p.W} }
+
+// large tells whether the paper has room for larger type than a letter's.
+func (p Paper) large() bool { return math.Min(p.W, p.H) > 250 }
+
+// body is the size in points of headings, and of running words on pages of
+// pictures and tables.
+func (p Paper) body() float64 {
+	if p.large() {
+		return sizeLead
+	}
+	return sizeBody
+}
 
 // Profile draws the profile at 1:1. What does not fit the paper is tiled over
 // several pages behind a page with the map. It gives one blob for PDF and one

@@ -106,7 +106,7 @@ func cases() []sheetCase {
 	add("profile-template-tiled", big, A4, &ProfileOptions{Template: true, MeasuredX: 98})
 
 	traced := named("Traced jar")
-	traced.Traced = &Traced{RMSMM: 0.21, MaxMM: 0.64, BandMM: 0.8, NotSeen: []Gap{{0, 3.5, "hidden by the foot"}, {70, 84, "glare"}}}
+	traced.Traced = &Traced{RMSMM: 0.21, MaxMM: 0.64, BandMM: 0.8, NotSeen: []Gap{{0, 3.5, "hidden by the foot"}, {70, 84, "glare"}, {0, 0, "under the foot"}}}
 	bigTraced := big
 	bigTraced.Traced = traced.Traced
 	add("profile-traced", traced, A4, &ProfileOptions{})

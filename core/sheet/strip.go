@@ -18,7 +18,9 @@ func (f *flow) strip(in *Input) {
 	}
 	const h = 54.0
 	frames := 4
-	if len(in.Order) == 3 {
+	if f.paper.large() {
+		frames = 6
+	} else if len(in.Order) == 3 {
 		frames = 5 // all in one row
 	}
 	x, w := f.span(1, 12)
@@ -53,7 +55,7 @@ func (f *flow) strip(in *Input) {
 			words = "The cast is free"
 			f.p.stripSection(box, in, s, gone, "")
 		}
-		st := plain(sizeSmall)
+		st := plain(smallShare * f.paper.body())
 		f.p.paragraph(cx, f.y-h+10, 4, fmt.Sprint(i+1), st.heavy())
 		f.p.paragraph(cx+4, f.y-h+10, cw-4, words, st)
 	}

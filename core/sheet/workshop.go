@@ -15,7 +15,7 @@ import (
 
 // cardSizes are the type sizes in points that the card is tried in: of running
 // words, figures and cautions.
-var cardSizes = [...][3]float64{{16, 34, 12}, {14.5, 30, 11}, {sizeHead, 27, 10}, {12.5, 24, 9.5}, {sizeLead, sizeTitle, sizeBody}, {10, 18, 8}, {9, 16, 7.5}, {sizeBody, sizeHead, sizeSmall}}
+var cardSizes = [...][3]float64{{24, 52, 18}, {21, 46, 16}, {18.5, 40, 14}, {16, 34, 12}, {14.5, 30, 11}, {sizeHead, 27, 10}, {12.5, 24, 9.5}, {sizeLead, sizeTitle, sizeBody}, {10, 18, 8}, {9, 16, 7.5}, {sizeBody, sizeHead, sizeSmall}}
 
 func workshopDocument(in Input, paper Paper) (*document, error) {
 	if len(in.Batches) == 0 && len(in.Casting) == 0 {
