@@ -9,6 +9,8 @@ import (
 	"math"
 	"reflect"
 	"strings"
+
+	"moldwright/core/words"
 )
 
 // Read reads a job document, fills in what it leaves out and checks every
@@ -51,7 +53,6 @@ func (j *Job) Write() ([]byte, error) {
 // the path of an unknown key, so the text is walked once more for it.
 func explain(text []byte, err error) *Fault {
 	var syntax *json.SyntaxError
-	var kind *json.UnmarshalTypeError
 	switch {
 	case errors.As(err, &syntax):
 		return Faultf("notJSON", "", "The text is not a job file: %s.", syntax.Error()).AtLine(lineAt(text, syntax.Offset))
@@ -63,9 +64,6 @@ func explain(text []byte, err error) *Fault {
 	if f := w.value(reflect.TypeFor[Job](), ""); f != nil {
 		return f
 	}
-	if errors.As(err, &kind) {
-		return Faultf("wrongType", kind.Field, "%s holds a %s; it takes %s.", kind.Field, kind.Value, article(kind.Type)).AtLine(lineAt(text, kind.Offset))
-	}
 	return Faultf("notJSON", "", "The text is not a job file: %s.", err)
 }
 
@@ -74,20 +72,23 @@ func lineAt(text []byte, offset int64) int {
 	return 1 + bytes.Count(text[:offset], []byte("\n"))
 }
 
-func article(t reflect.Type) string {
+// article is what a key of the type takes.
+func article(t reflect.Type) words.Text {
 	switch t.Kind() {
-	case reflect.Float64, reflect.Int:
-		return "a number"
+	case reflect.Float64:
+		return words.Say("a number")
+	case reflect.Int:
+		return words.Say("a whole number")
 	case reflect.String:
-		return "a text"
+		return words.Say("a text")
 	case reflect.Bool:
-		return "true or false"
+		return words.Say("true or false")
 	case reflect.Slice, reflect.Array:
-		return "a list"
+		return words.Say("a list")
 	case reflect.Pointer:
-		return article(t.Elem()) + " or null"
+		return words.Say("%s or null", article(t.Elem()))
 	}
-	return "an object"
+	return words.Say("an object")
 }
 
 // walker reads JSON beside the type that it should fit, to name the place of
@@ -115,9 +116,9 @@ func (w *walker) value(t reflect.Type, path string) *Fault {
 	if tok == nil {
 		return nil // null leaves the default
 	}
-	name := path
-	if name == "" {
-		name = "The file"
+	name := words.Plain(path)
+	if path == "" {
+		name = words.Say("The file")
 	}
 	misfit := func() *Fault {
 		return w.fault("wrongType", path, "%s holds %s; it takes %s.", name, spoken(tok), article(t))
@@ -146,6 +147,9 @@ func (w *walker) value(t reflect.Type, path string) *Fault {
 		}
 		if _, err := n.Float64(); err != nil {
 			return w.fault("badValue", path, "%s holds the number %s, which is beyond all bounds; check it.", name, clip(n.String()))
+		}
+		if _, err := n.Int64(); err != nil && t.Kind() == reflect.Int {
+			return misfit()
 		}
 	case reflect.String:
 		if _, ok := tok.(string); !ok {
@@ -191,21 +195,19 @@ func (w *walker) object(t reflect.Type, path string) *Fault {
 	return nil
 }
 
-func spoken(tok json.Token) string {
+func spoken(tok json.Token) words.Text {
 	switch v := tok.(type) {
 	case json.Delim:
 		if v == '{' {
-			return "an object"
+			return words.Say("an object")
 		}
-		return "a list"
+		return words.Say("a list")
 	case string:
-		return fmt.Sprintf("the text %q", clip(v))
+		return words.Say("the text %q", clip(v))
 	case json.Number:
-		return "the number " + clip(v.String())
-	case bool:
-		return fmt.Sprintf("%t", v)
+		return words.Say("the number %s", clip(v.String()))
 	}
-	return "null"
+	return words.Plain(fmt.Sprint(tok)) // true or false, as the file has it
 }
 
 func clip(s string) string {
