@@ -1,6 +1,6 @@
 package casting
 
-import "fmt"
+import "moldwright/core/words"
 
 // Cautions in words: those that always hold where plaster, clay and heavy
 // molds are handled, and those that this mold's own figures call for. They
@@ -41,7 +41,7 @@ const (
 func (f *Figures) cautions(in *Input) []Caution {
 	var list []Caution
 	say := func(code, format string, args ...any) {
-		list = append(list, Caution{code, fmt.Sprintf(format, args...)})
+		list = append(list, Caution{code, words.Say(format, args...)})
 	}
 	c := in.Plaster.Consistency
 	if c < consistencyLow || c > consistencyHigh {

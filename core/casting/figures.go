@@ -1,5 +1,7 @@
 package casting
 
+import "moldwright/core/words"
+
 // Figures is the reply: all figures as plain numbers, for which Rows gives the
 // words. The key of a row is the JSON key of its figure here.
 type Figures struct {
@@ -144,6 +146,6 @@ type WallAt struct {
 
 // Caution is a warning in words, told where the hazard is.
 type Caution struct {
-	Code string `json:"code"`
-	Text string `json:"text"`
+	Code string     `json:"code"`
+	Text words.Text `json:"text"`
 }

@@ -33,11 +33,11 @@ func TestRowsAreTheFigures(t *testing.T) {
 		if !ok || v != r.Value {
 			t.Errorf("row %s = %g, reply has %v", r.Key, r.Value, reply[r.Key])
 		}
-		if r.Group == "" || r.Label == "" || r.Formula == "" || r.Source == "" {
+		if r.Group == "" || r.Label.IsZero() || r.Formula.IsZero() || r.Source.IsZero() {
 			t.Errorf("row %s lacks words: %+v", r.Key, r)
 		}
-		switch r.Status {
-		case StatusPublished, StatusDerived, StatusCommon, StatusMemory:
+		switch r.Status.String() {
+		case "published", "derived", "common practice, no source", "from memory":
 		default:
 			t.Errorf("row %s has status %q", r.Key, r.Status)
 		}
@@ -73,10 +73,10 @@ func TestCautions(t *testing.T) {
 			if m[c.Code] != "" {
 				t.Errorf("%s twice", c.Code)
 			}
-			if !strings.HasSuffix(c.Text, ".") || strings.Contains(c.Text, "%!") {
+			if !strings.HasSuffix(c.Text.String(), ".") || strings.Contains(c.Text.String(), "%!") {
 				t.Errorf("%s: %q", c.Code, c.Text)
 			}
-			m[c.Code] = c.Text
+			m[c.Code] = c.Text.String()
 		}
 		return m
 	}

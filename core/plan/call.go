@@ -10,6 +10,7 @@ import (
 	"slices"
 	"strings"
 
+	"moldwright/core/casting"
 	"moldwright/core/form"
 	"moldwright/core/job"
 	"moldwright/core/trace"
@@ -242,7 +243,15 @@ func figures(a *call) (any, [][]byte, error) {
 	if err != nil {
 		return nil, nil, err
 	}
-	return map[string]any{"rows": p.Casting.Rows()}, nil, nil
+	type row struct {
+		casting.Row
+		Heading words.Text `json:"heading"` // of the group
+	}
+	var rows []row
+	for _, r := range p.Casting.Rows() {
+		rows = append(rows, row{r, casting.Heading(r.Group)})
+	}
+	return map[string]any{"rows": rows}, nil, nil
 }
 
 // choice refuses a value that is not among those allowed.

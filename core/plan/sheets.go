@@ -7,6 +7,7 @@ import (
 	"strconv"
 	"strings"
 
+	"moldwright/core/casting"
 	"moldwright/core/form"
 	"moldwright/core/job"
 	"moldwright/core/mold"
@@ -121,8 +122,8 @@ func (p *Plan) paper() sheet.Input {
 		in.Findings = append(in.Findings, sheet.Finding{Text: f.Text.String(), Remedy: f.Remedy.String()})
 	}
 	for _, r := range p.Casting.Rows() {
-		in.Casting = append(in.Casting, sheet.Figure{Key: r.Key, Group: r.Group, Label: r.Label, Value: strings.Replace(strconv.FormatFloat(r.Value, 'f', r.Digits, 64), "-", "−", 1), Unit: r.Unit,
-			Formula: r.Formula, Source: r.Source, Status: r.Status})
+		in.Casting = append(in.Casting, sheet.Figure{Key: r.Key, Group: casting.Heading(r.Group).String(), Label: r.Label.String(), Value: strings.Replace(strconv.FormatFloat(r.Value, 'f', r.Digits, 64), "-", "−", 1), Unit: r.Unit.String(),
+			Formula: r.Formula.String(), Source: r.Source.String(), Status: r.Status.String()})
 	}
 	for _, b := range p.Casting.Batches {
 		in.Batches = append(in.Batches, sheet.Batch{Letter: letter(b.Part), Count: b.Count, WaterG: b.Water, PlasterG: b.Plaster})

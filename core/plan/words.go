@@ -102,7 +102,7 @@ func (p *Plan) cautions() []string {
 		}
 	}
 	for _, c := range p.Casting.Cautions {
-		out = append(out, c.Text)
+		out = append(out, c.Text.String())
 	}
 	return out
 }

@@ -5,8 +5,8 @@ import (
 	"testing"
 )
 
-// sample catalogs stand in for the real ones, so that what is tested does not
-// change with them.
+// with puts a sample catalog in the place of the real one, so that what is tested
+// does not change with it.
 func with(t *testing.T, l Language, e ...entry) {
 	t.Helper()
 	list := map[Language]*[]entry{German: &german, French: &french, Spanish: &spanish}[l]
@@ -16,6 +16,7 @@ func with(t *testing.T, l Language, e ...entry) {
 }
 
 func TestTextInLanguages(t *testing.T) {
+	with(t, French)
 	with(t, German,
 		entry{"%.1f mm %s", "%[2]s %.1[1]f mm"},
 		entry{"%s and %s", "%s und %s"},

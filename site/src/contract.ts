@@ -177,7 +177,7 @@ export interface Figures {
 /** One figure of casting with how it comes about. */
 export interface Row {
   group: string; key: string; label: string; value: number; unit: string; digits: number;
-  formula: string; source: string; status: string;
+  formula: string; source: string; status: string; heading: string;
 }
 
 /** The smallest change of the radii after which a form lets go; lengths at mold size. */

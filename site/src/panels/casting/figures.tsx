@@ -59,12 +59,12 @@ function Fig({ r, value }: { r: Row; value: string }) {
 
 /** The rest of a group, folded away. */
 export function More({ rows, casting, group, but }: Of & { group: string; but: string[] }) {
-  const keys = rows.filter((r) => r.group === group && !but.includes(r.key)).map((r) => r.key);
-  if (keys.length === 0) return null;
+  const rest = rows.filter((r) => r.group === group && !but.includes(r.key));
+  if (rest.length === 0) return null;
   return (
     <details class="more">
-      <summary>{group}: {w.more(keys.length)}</summary>
-      <Figs rows={rows} casting={casting} keys={keys} />
+      <summary>{rest[0]!.heading}: {w.more(rest.length)}</summary>
+      <Figs rows={rows} casting={casting} keys={rest.map((r) => r.key)} />
     </details>
   );
 }
