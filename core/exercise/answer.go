@@ -9,6 +9,7 @@ import (
 	"strings"
 
 	"moldwright/core/job"
+	"moldwright/core/words"
 )
 
 // Answer is what a student gives: of its fields those that the question asks
@@ -52,9 +53,9 @@ func (t *Typed) UnmarshalJSON(b []byte) error {
 
 // Invalid tells why an answer was not marked. It costs no try.
 type Invalid struct {
-	Code  string `json:"code"`
-	Field string `json:"field"`
-	Words string `json:"words"`
+	Code  string     `json:"code"`
+	Field string     `json:"field"`
+	Words words.Text `json:"words"`
 }
 
 func invalid(code, field string, args ...any) *Invalid {
@@ -69,6 +70,10 @@ var units = []struct {
 }{
 	{"mm", "mm", 1}, {"cm", "cm", 10}, {"m", "m", 1000}, {"in", "in", 25.4}, {"in", "\"", 25.4}, {"in", "″", 25.4},
 	{"°", "°", 1}, {"°", "deg", 1}, {"°", "degree", 1}, {"°", "degrees", 1}, {"%", "%", 1}, {"%", "percent", 1},
+	// as written out in the other languages: an answer reads alike whatever the page is set to
+	{"in", "Zoll", 25.4}, {"in", "po", 25.4}, {"in", "pouce", 25.4}, {"in", "pouces", 25.4}, {"in", "pulgada", 25.4}, {"in", "pulgadas", 25.4}, {"in", "pulg", 25.4},
+	{"°", "Grad", 1}, {"°", "degré", 1}, {"°", "degrés", 1}, {"°", "grado", 1}, {"°", "grados", 1},
+	{"%", "Prozent", 1}, {"%", "pour cent", 1}, {"%", "pourcent", 1}, {"%", "por ciento", 1},
 }
 
 // readNumber reads the value of an answer in one of the allowed units, and
@@ -148,7 +153,7 @@ func (a *Answer) readJob() (*job.Job, *Invalid) {
 	}
 	j, err := job.Read(a.Job)
 	if err != nil {
-		return nil, invalid("badForm", "job", "message", err.Error())
+		return nil, invalid("badForm", "job", "message", why(err))
 	}
 	return j, nil
 }

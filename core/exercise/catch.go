@@ -5,6 +5,7 @@ import (
 
 	"moldwright/core/job"
 	"moldwright/core/release"
+	"moldwright/core/words"
 )
 
 // Kind catch: mark where the plaster catches for a given pull. Right is a mark
@@ -73,7 +74,7 @@ func makeCatch(first, g *Gen, difficulty int) task {
 			{"roundCandlestick", o, 1}, {"sunken", o, -1}, {"beaded", o, -1}, {"keeled", u, 1}, {"gourd", d, -1}, {"flask", o, 0}}
 	}
 	c := pick(first, list...)
-	l, err := lookAt(family(g, c.pot))
+	l, err := family(g, c.pot).look()
 	if err != nil {
 		return nil
 	}
@@ -180,7 +181,7 @@ func (t *catchTask) hint(level int) Hint {
 
 func (t *catchTask) solve() Solution {
 	id := pullIDs[t.pull]
-	s := Solution{Steps: []string{say("catch.step."+id, "pull", say("pull."+id))}}
+	s := Solution{Steps: []words.Text{say("catch.step."+id, "pull", say("pull."+id))}}
 	if len(t.list) == 0 {
 		s.Answer.Choices = map[string]string{"marks": "none"}
 		s.Short = say("catch.shortNone")
@@ -193,13 +194,12 @@ func (t *catchTask) solve() Solution {
 		s.Answer.Marks = append(s.Answer.Marks, Mark{&r, micron(p.Z)})
 	}
 	s.Pictures = pictures(t.part(), t.pull, t.list)
+	var short []words.Text
 	for _, p := range s.Pictures {
 		s.Steps = append(s.Steps, p.Words)
-		if s.Short != "" {
-			s.Short += "; "
-		}
-		s.Short += say("catch.short", "from", p.ZFrom, "to", p.ZTo, "depth", two(p.Depth))
+		short = append(short, say("catch.short", "from", p.ZFrom, "to", p.ZTo, "depth", hundredths(p.Depth)))
 	}
-	s.Slips = []string{say("catch.slip.blocker"), say("catch.slip.otherPull")}
+	s.Short = words.Join("; ", short...)
+	s.Slips = []words.Text{say("catch.slip.blocker"), say("catch.slip.otherPull")}
 	return s
 }

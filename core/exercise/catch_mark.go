@@ -116,7 +116,7 @@ func (t *catchTask) details(a *Answer, hit []bool) []Detail {
 		if at >= 0 {
 			depth, block = t.list[at].depth, t.list[at].block.Z
 		}
-		d.Words = say("catch."+d.Code, "n", i+1, "r", p.R, "z", p.Z, "pull", way, "off", off, "depth", two(depth), "block", block)
+		d.Words = say("catch."+d.Code, "n", i+1, "r", p.R, "z", p.Z, "pull", way, "off", off, "depth", hundredths(depth), "block", block)
 		out = append(out, d)
 	}
 	t.misread(a, out)

@@ -179,12 +179,12 @@ func TestClasses(t *testing.T) {
 				t.Errorf("%s: %v", q.Code, err)
 			}
 			for level := 1; level <= Hints; level++ {
-				if h := tk.hint(level); h.Words == "" || clean(h) != nil {
+				if h := tk.hint(level); h.Words.IsZero() || clean(h) != nil {
 					t.Errorf("%s: hint %d: %v", q.Code, level, clean(h))
 				}
 			}
 			s := tk.solve()
-			if err := clean(s); err != nil || s.Short == "" || len(s.Steps) == 0 {
+			if err := clean(s); err != nil || s.Short.IsZero() || len(s.Steps) == 0 {
 				t.Errorf("%s: solution %+v: %v", q.Code, s, err)
 			}
 			for _, a := range answers(tk) {
@@ -198,14 +198,14 @@ func TestClasses(t *testing.T) {
 				if !slices.Contains(Reasons(k), m.Code) {
 					t.Errorf("%s: class %q is not listed", q.Code, m.Code)
 				}
-				if m.Words == "" || m.Mark == Right && m.Tries != 1 {
+				if m.Words.IsZero() || m.Mark == Right && m.Tries != 1 {
 					t.Errorf("%s: %q without words", q.Code, m.Code)
 				}
 				first := m.Code == Reasons(k)[0] || k == "catch" && m.Code == "free" || k == "count" && m.Code == "none"
 				if first != (m.Mark == Right) {
 					t.Errorf("%s: %q is marked %s", q.Code, m.Code, m.Mark)
 				}
-				seen[m.Code] = m.Words
+				seen[m.Code] = m.Words.String()
 			}
 		}
 		for _, c := range Reasons(k) {
@@ -273,7 +273,7 @@ func TestReadNumber(t *testing.T) {
 		switch {
 		case c.bad == "" && (bad != nil || math.Abs(v-c.want) > 1e-9):
 			t.Errorf("%q %q: %g %+v, want %g", c.text, c.unit, v, bad, c.want)
-		case c.bad != "" && (bad == nil || bad.Code != c.bad || bad.Words == ""):
+		case c.bad != "" && (bad == nil || bad.Code != c.bad || bad.Words.IsZero()):
 			t.Errorf("%q %q: %g %+v, want %s", c.text, c.unit, v, bad, c.bad)
 		}
 	}

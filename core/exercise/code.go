@@ -1,6 +1,7 @@
 package exercise
 
 import (
+	"errors"
 	"strings"
 
 	"moldwright/core/job"
@@ -103,5 +104,18 @@ func clip(s string) string {
 // fault is a fault whose code is the last part of the key of its words.
 func fault(key, field string, args ...any) *job.Fault {
 	_, code, _ := strings.Cut(key, ".")
-	return &job.Fault{Code: code, Field: field, Message: words.Plain(say(key, args...))}
+	return &job.Fault{Code: code, Field: field, Message: say(key, args...)}
+}
+
+// why is what an error tells, in every language where it is a fault.
+func why(err error) words.Text {
+	var many job.Faults
+	var one *job.Fault
+	switch {
+	case errors.As(err, &many) && len(many) == 1:
+		return many[0].Message
+	case errors.As(err, &one):
+		return one.Message
+	}
+	return words.Plain(err.Error())
 }

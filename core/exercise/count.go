@@ -7,6 +7,7 @@ import (
 
 	"moldwright/core/job"
 	"moldwright/core/parting"
+	"moldwright/core/words"
 )
 
 // Kind count: the fewest parts, and what rules out fewer. Fewest is said of the
@@ -119,7 +120,7 @@ func makeCount(first, g *Gen, difficulty int) task {
 			draw{"dovetailVase", noneID, "trap"}, draw{"fineGrooved", "3", "waist+lower"}, draw{"sunken", "2", "narrows"})
 	}
 	c := pick(first, list...)
-	l, err := lookAt(family(g, c.pot))
+	l, err := family(g, c.pot).look()
 	if err != nil {
 		return nil
 	}
@@ -170,7 +171,7 @@ func ownCount(j *job.Job, g *Gen, _ int) (task, error) {
 func (t *countTask) fields() []Field {
 	count := Field{ID: "count", Type: TypeChoice, Words: say("ask.count")}
 	for n := 1; n <= 6; n++ {
-		count.Options = append(count.Options, Option{strconv.Itoa(n), strconv.Itoa(n)})
+		count.Options = append(count.Options, Option{strconv.Itoa(n), words.Plain(strconv.Itoa(n))})
 	}
 	count.Options = append(count.Options, Option{noneID, say("ask.countNone")})
 	why := Field{ID: "reason", Type: TypeChoice, Words: say("ask.reason")}
@@ -231,7 +232,7 @@ func (t *countTask) mark(a *Answer) Result {
 		r := result("count", NotYet, "stuck")
 		if p, ok := t.schemePicture(best); ok {
 			r.Pictures = []Picture{p}
-			r.Words += " " + p.Words
+			r.Words = words.Join(" ", r.Words, p.Words)
 		}
 		return r
 	}
@@ -283,7 +284,7 @@ func (t *countTask) solve() Solution {
 	s := Solution{Answer: Answer{Choices: map[string]string{"count": t.count, "reason": t.right[0]}}, Pictures: t.evidence()}
 	if t.count == noneID {
 		s.Short = say("count.shortNone")
-		s.Steps = []string{say("count.stepNone", "name", best.Name(), "against", best.Against())}
+		s.Steps = []words.Text{say("count.stepNone", "name", best.Name(), "against", best.Against())}
 		return s
 	}
 	s.Short = say("count.short", "n", best.Count, "name", best.Name())
@@ -293,6 +294,6 @@ func (t *countTask) solve() Solution {
 		}
 	}
 	s.Steps = append(s.Steps, say("count.stepLast", "name", best.Name(), "why", say("reason."+t.right[0])))
-	s.Slips = []string{say("count.slip.tooFew"), say("count.slip.tooMany")}
+	s.Slips = []words.Text{say("count.slip.tooFew"), say("count.slip.tooMany")}
 	return s
 }

@@ -3,6 +3,9 @@ package exercise
 import (
 	"bytes"
 	"encoding/json"
+
+	"moldwright/core/job"
+	"moldwright/core/words"
 )
 
 // Request is what the op "exercise" takes; which keys count depends on Do.
@@ -37,7 +40,7 @@ type SetReply struct {
 	// Questions are those of the student named, or of the set itself.
 	Questions []*Question `json:"questions"`
 	Print     string      `json:"print"`
-	Honest    string      `json:"honest"`
+	Honest    words.Text  `json:"honest"`
 }
 
 // ResultReply is the reply to result.
@@ -46,12 +49,14 @@ type ResultReply struct {
 	Text   string `json:"text"`
 }
 
-// Do answers one request of the op "exercise". Errors are *job.Fault or
-// job.Faults.
-func Do(q *Request) (any, error) {
+// Do answers one request of the op "exercise". What a reply says is put into
+// words by whoever writes it; what is written here already (the names of pots in
+// jobs, the result document, the table as CSV) is in the language. Errors are
+// *job.Fault or job.Faults.
+func Do(q *Request, l words.Language) (any, error) {
 	switch q.Do {
 	case "pose":
-		return Ask(q.Ref)
+		return ask(q.Ref, l)
 	case "mark":
 		if q.Answer == nil {
 			q.Answer = &Answer{}
@@ -60,15 +65,15 @@ func Do(q *Request) (any, error) {
 	case "hint":
 		return GiveHint(q.Ref, q.Level)
 	case "solve":
-		return Solve(q.Ref, q.Tries, q.Key)
+		return solve(q, l)
 	case "next":
 		r, err := q.Next()
 		if err != nil {
 			return nil, err
 		}
-		return Ask(r)
+		return ask(r, l)
 	case "set":
-		return q.makeSet()
+		return q.makeSet(l)
 	case "result":
 		s, err := q.readSet()
 		if err != nil {
@@ -78,12 +83,44 @@ func Do(q *Request) (any, error) {
 		if err != nil {
 			return nil, err
 		}
+		words.Put(l, sheet)
 		text, err := write(sheet)
 		return &ResultReply{sheet, string(text)}, err
 	case "collect":
-		return q.collect()
+		return q.collect(l)
 	}
 	return nil, fault("fault.do", "do", "do", clip(q.Do))
+}
+
+// ask is Ask with the pot's name in the language in its job too.
+func ask(ref Ref, l words.Language) (*Question, error) {
+	q, err := Ask(ref)
+	if err == nil && q.Job != nil && !q.Own {
+		j := *q.Job
+		j.Name = q.Name.In(l)
+		q.Job = &j
+	}
+	return q, err
+}
+
+// solve is Solve with the pot's name in the language in a changed job too.
+func solve(q *Request, l words.Language) (*Solution, error) {
+	s, err := Solve(q.Ref, q.Tries, q.Key)
+	if err != nil || len(s.Answer.Job) == 0 || q.own() {
+		return s, err
+	}
+	j, err := job.Read(s.Answer.Job)
+	if err != nil {
+		return nil, err
+	}
+	posed, err := Ask(q.Ref)
+	if err != nil {
+		return nil, err
+	}
+	j.Name = posed.Name.In(l)
+	text, err := j.Write()
+	s.Answer.Job = text
+	return s, err
 }
 
 // unwrapped is a document that may stand in the request as an object or as the
@@ -104,7 +141,7 @@ func (q *Request) readSet() (*Set, error) {
 	return ReadSet(unwrapped(q.Set))
 }
 
-func (q *Request) makeSet() (any, error) {
+func (q *Request) makeSet(l words.Language) (any, error) {
 	s := NewSet()
 	if len(q.Set) > 0 && string(q.Set) != "null" {
 		given, err := q.readSet()
@@ -133,7 +170,7 @@ func (q *Request) makeSet() (any, error) {
 	}
 	out := &SetReply{Set: &s, Text: string(text), Questions: []*Question{}, Print: s.Print(), Honest: say("honest")}
 	for i, r := range refs {
-		p, err := Ask(r)
+		p, err := ask(r, l)
 		if err != nil {
 			return nil, at(err, "questions["+digit(i)+"]")
 		}
@@ -142,7 +179,7 @@ func (q *Request) makeSet() (any, error) {
 	return out, nil
 }
 
-func (q *Request) collect() (any, error) {
+func (q *Request) collect(l words.Language) (any, error) {
 	var set *Set
 	if len(q.Set) > 0 && string(q.Set) != "null" {
 		var err error
@@ -154,7 +191,7 @@ func (q *Request) collect() (any, error) {
 	for i, r := range q.Results {
 		texts[i] = unwrapped(r)
 	}
-	return Collect(texts, set)
+	return Collect(texts, set, l)
 }
 
 // Reasons are the codes that Result.Code takes for a kind.

@@ -6,6 +6,7 @@ import (
 	"moldwright/core/form"
 	"moldwright/core/job"
 	"moldwright/core/release"
+	"moldwright/core/words"
 )
 
 // Kind draft: read the draft at a marked point for a given pull. Draft is
@@ -89,7 +90,7 @@ func makeDraft(first, g *Gen, difficulty int) task {
 			return nil
 		}
 	}
-	l, err := lookAt(s.pot("faceted"))
+	l, err := s.pot("faceted").look()
 	if err != nil {
 		return nil
 	}
@@ -181,7 +182,7 @@ func (t *draftTask) pose(q *Question) {
 	if t.az != 0 {
 		q.Text = say("draft.text.az", "az", t.az, "z", p.Z)
 	}
-	q.Given = append(q.Given, say("given.wall", "r0", two(t.from.R), "z0", two(t.from.Z), "r1", two(t.to.R), "z1", two(t.to.Z)), say("given.sign"))
+	q.Given = append(q.Given, say("given.wall", "r0", hundredths(t.from.R), "z0", hundredths(t.from.Z), "r1", hundredths(t.to.R), "z1", hundredths(t.to.Z)), say("given.sign"))
 	q.Answer = []Field{{ID: "value", Type: TypeNumber, Words: say("ask.draft"), Units: []string{"°"}}}
 	q.Tolerance = say("tolerance.draft", "deg", plain(draftTol), "near", plain(draftNear))
 	q.Drawing = t.drawing("point", "pull")
@@ -236,12 +237,12 @@ func (t *draftTask) hint(level int) Hint {
 	if level == 2 {
 		return Hint{Words: say("draft.hint2." + group)}
 	}
-	return Hint{Words: say("draft.hint3", "dr", two(math.Abs(t.to.R-t.from.R)), "dz", two(math.Abs(t.to.Z-t.from.Z))), Heights: []float64{micron(t.from.Z), micron(t.to.Z)}}
+	return Hint{Words: say("draft.hint3", "dr", hundredths(math.Abs(t.to.R-t.from.R)), "dz", hundredths(math.Abs(t.to.Z-t.from.Z))), Heights: []float64{micron(t.from.Z), micron(t.to.Z)}}
 }
 
 func (t *draftTask) solve() Solution {
 	s := Solution{Answer: Answer{Value: Typed(one(t.truth)), Unit: "°"}, Short: say("draft.short", "deg", t.truth)}
-	s.Steps = []string{say("draft.step1", "dr", two(math.Abs(t.to.R-t.from.R)), "dz", two(math.Abs(t.to.Z-t.from.Z)), "lean", math.Abs(t.lean))}
+	s.Steps = []words.Text{say("draft.step1", "dr", hundredths(math.Abs(t.to.R-t.from.R)), "dz", hundredths(math.Abs(t.to.Z-t.from.Z)), "lean", math.Abs(t.lean))}
 	switch {
 	case t.pull == release.Out:
 		s.Steps = append(s.Steps, say("draft.step2.out", "lean", math.Abs(t.lean), "az", t.az, "deg", t.truth))

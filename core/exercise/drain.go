@@ -6,6 +6,7 @@ import (
 
 	"moldwright/core/form"
 	"moldwright/core/job"
+	"moldwright/core/words"
 )
 
 // Kind drain: whether the cast drains when the mold is turned over, and whether
@@ -57,7 +58,7 @@ func makeDrain(first, g *Gen, difficulty int) task {
 	if c.pot == "tightGourd" {
 		j.Clay.Wall = float64(g.Between(75, 90)) / 10
 	}
-	l, err := lookAt(j)
+	l, err := j.look()
 	if err != nil {
 		return nil
 	}
@@ -117,7 +118,7 @@ func (t *drainTask) truth() (slip, air string) {
 func (t *drainTask) pose(q *Question) {
 	q.Job = t.job
 	q.Text = say("drain.text")
-	q.Given = append(q.Given, say("given.castWall", "mm", t.job.Clay.Wall), say("given.pocket", "ml", two(leastPocket)))
+	q.Given = append(q.Given, say("given.castWall", "mm", t.job.Clay.Wall), say("given.pocket", "ml", hundredths(leastPocket)))
 	q.Answer = t.fields()
 	q.Tolerance = say("tolerance.choices")
 	q.Drawing = t.drawing()
@@ -187,7 +188,7 @@ func (t *drainTask) mark(a *Answer) Result {
 	case 1:
 		r.Mark, r.Code, r.Words = Close, wrong[0].Code, wrong[0].Words
 	default:
-		r.Mark, r.Code, r.Words = NotYet, wrong[0].Code, wrong[0].Words+" "+wrong[1].Words
+		r.Mark, r.Code, r.Words = NotYet, wrong[0].Code, words.Join(" ", wrong[0].Words, wrong[1].Words)
 	}
 	return r
 }
@@ -213,11 +214,11 @@ func (t *drainTask) hint(level int) Hint {
 func (t *drainTask) solve() Solution {
 	slip, air := t.truth()
 	s := Solution{Answer: Answer{Choices: map[string]string{"slip": slip, "air": air}}}
-	s.Short = say("drain.short."+slip) + "; " + say("drain.short."+air+"Air")
+	s.Short = words.Join("; ", say("drain.short."+slip), say("drain.short."+air+"Air"))
 	// what is told of the wrong choice is the reason for the right one
 	other := map[string]string{"drains": "holds", "escapes": "holds"}
-	s.Steps = []string{say("drain.step1"), t.tell("air", other[air], air).Words,
+	s.Steps = []words.Text{say("drain.step1"), t.tell("air", other[air], air).Words,
 		say("drain.step2", "wall", t.job.Clay.Wall), t.tell("slip", other[slip], slip).Words}
-	s.Slips = []string{say("drain.slip.bead"), say("drain.slip.waist")}
+	s.Slips = []words.Text{say("drain.slip.bead"), say("drain.slip.waist")}
 	return s
 }

@@ -1,6 +1,9 @@
 package exercise
 
-import "moldwright/core/job"
+import (
+	"moldwright/core/job"
+	"moldwright/core/words"
+)
 
 // Hardest is the greatest difficulty; the least is 1.
 const Hardest = 3
@@ -48,6 +51,8 @@ func kindOf(id string) *kind {
 
 // task is a question made: it can be put, marked, hinted at and solved.
 type task interface {
+	// pot is the name of the pot that is asked about.
+	pot() words.Text
 	// pose fills in the text, the shape of the answer and the drawing.
 	pose(q *Question)
 	// check tells what keeps an answer from being marked, or nil.

@@ -8,12 +8,14 @@ import (
 	"moldwright/core/mold"
 	"moldwright/core/parting"
 	"moldwright/core/release"
+	"moldwright/core/words"
 )
 
 // look is a job's form as the planner sees it: the one judge of every answer.
 // All lengths are mm at mold size, heights above the lowest place of the foot.
 type look struct {
 	job    *job.Job
+	name   words.Text // of the pot
 	m      *form.Meridian
 	end    int // the contour ends at this point of the meridian
 	s      *release.Survey
@@ -30,7 +32,7 @@ func lookAt(j *job.Job, heights ...float64) (*look, error) {
 		return nil, err
 	}
 	m.Cut(heights)
-	l := &look{job: j, m: m, end: len(m.Pts) - 1, rules: parting.RulesOf(j)}
+	l := &look{job: j, name: words.Plain(j.Name), m: m, end: len(m.Pts) - 1, rules: parting.RulesOf(j)}
 	l.height, l.maxR = m.Extent()
 	if m.Closed {
 		l.end = m.CutMouth(mold.MouthRadius(j, l.maxR))
@@ -38,6 +40,9 @@ func lookAt(j *job.Job, heights ...float64) (*look, error) {
 	l.s = release.New(m)
 	return l, nil
 }
+
+// pot is the pot's name.
+func (l *look) pot() words.Text { return l.name }
 
 // judge judges every scheme; heights, if any, bind those with as many seams.
 func (l *look) judge(heights ...float64) []parting.Scheme {
@@ -227,7 +232,7 @@ type Picture struct {
 	ZFrom   float64      `json:"zFrom"`
 	ZTo     float64      `json:"zTo"`
 	Stretch [][2]float64 `json:"stretch"` // the contour that catches
-	Words   string       `json:"words"`
+	Words   words.Text   `json:"words"`
 }
 
 func (c *stretch) picture(part string, pull release.Pull) Picture {
@@ -236,7 +241,7 @@ func (c *stretch) picture(part string, pull release.Pull) Picture {
 		R: micron(c.at.R), Z: micron(c.at.Z), BlockR: micron(c.block.R), BlockZ: micron(c.block.Z),
 		Depth: micron(c.depth), ZFrom: micron(from), ZTo: micron(to), Stretch: points(c.pts)}
 	p.Words = say("picture", "part", say("part."+part), "pull", say("pull."+pullIDs[pull]),
-		"from", from, "to", to, "depth", two(c.depth), "block", c.block.Z)
+		"from", from, "to", to, "depth", hundredths(c.depth), "block", c.block.Z)
 	return p
 }
 

@@ -1,6 +1,9 @@
 package exercise
 
-import "moldwright/core/job"
+import (
+	"moldwright/core/job"
+	"moldwright/core/words"
+)
 
 // Marks of an answer.
 const (
@@ -9,41 +12,44 @@ const (
 	NotYet = "notYet"
 )
 
+// MarkWords tells a mark, or that there is None.
+func MarkWords(mark string) words.Text { return say("mark." + mark) }
+
 // Result is an answer marked. Code names the class that the answer falls in,
 // one of Reasons(kind); Words say which point, angle or pull.
 type Result struct {
-	Mark     string    `json:"mark"`
-	Code     string    `json:"code"`
-	Words    string    `json:"words"`
-	Details  []Detail  `json:"details"` // of each point or part, where there are several
-	Pictures []Picture `json:"pictures"`
+	Mark     string     `json:"mark"`
+	Code     string     `json:"code"`
+	Words    words.Text `json:"words"`
+	Details  []Detail   `json:"details"` // of each point or part, where there are several
+	Pictures []Picture  `json:"pictures"`
 }
 
 // Detail is the mark of one point, part or choice of an answer.
 type Detail struct {
-	Field string `json:"field"`
-	Index int    `json:"index"`
-	Mark  string `json:"mark"`
-	Code  string `json:"code"`
-	Words string `json:"words"`
+	Field string     `json:"field"`
+	Index int        `json:"index"`
+	Mark  string     `json:"mark"`
+	Code  string     `json:"code"`
+	Words words.Text `json:"words"`
 }
 
 // Hint is one hint; the third may come with the arrow or the height to look at.
 type Hint struct {
-	Level   int       `json:"level"`
-	Words   string    `json:"words"`
-	Heights []float64 `json:"heights"` // mm, where to look
+	Level   int        `json:"level"`
+	Words   words.Text `json:"words"`
+	Heights []float64  `json:"heights"` // mm, where to look
 }
 
 // Solution is the worked solution: an answer that is right, the steps to it,
 // and the pictures of what sticks.
 type Solution struct {
-	Answer   Answer    `json:"answer"`
-	Short    string    `json:"short"` // the answer in words, for a key
-	Steps    []string  `json:"steps"`
-	Pictures []Picture `json:"pictures"`
+	Answer   Answer       `json:"answer"`
+	Short    words.Text   `json:"short"` // the answer in words, for a key
+	Steps    []words.Text `json:"steps"`
+	Pictures []Picture    `json:"pictures"`
 	// Slips are the common errors and what each would give, for a key.
-	Slips []string `json:"slips"`
+	Slips []words.Text `json:"slips"`
 }
 
 // TriesForSolution is how many marked tries unlock the worked solution.
@@ -118,7 +124,7 @@ func Solve(ref Ref, tries int, key bool) (*Solution, error) {
 		s.Pictures = []Picture{}
 	}
 	if s.Slips == nil {
-		s.Slips = []string{}
+		s.Slips = []words.Text{}
 	}
 	return &s, nil
 }

@@ -1,7 +1,5 @@
 package exercise
 
-import "moldwright/core/job"
-
 // The families of pots. Each method draws one that stands on its foot at z = 0;
 // family tells them by name.
 
@@ -232,7 +230,7 @@ func (s *shaper) beaded() {
 }
 
 // family draws a pot of the named family.
-func family(g *Gen, name string) *job.Job {
+func family(g *Gen, name string) drawn {
 	s := &shaper{Gen: g}
 	switch name {
 	case "bowl":

@@ -7,6 +7,7 @@ import (
 	"moldwright/core/job"
 	"moldwright/core/parting"
 	"moldwright/core/release"
+	"moldwright/core/words"
 )
 
 // Kind pull: choose the arrow of each given part. A part that goes all round
@@ -57,7 +58,7 @@ func makePull(first, g *Gen, difficulty int) task {
 	if at > 0 {
 		last := j.Form.Outer[len(j.Form.Outer)-1].Z
 		t = split(j, tenth(last*float64(at)/100), sides)
-	} else if l, err := lookAt(j); err == nil {
+	} else if l, err := j.look(); err == nil {
 		all := l.judge()
 		if i := parting.Index(all, c.scheme); i >= 0 {
 			t = l.ofScheme(&all[i])
@@ -125,7 +126,7 @@ func (t *pullTask) field(p *pullPart) Field {
 	return f
 }
 
-func (t *pullTask) name(p *pullPart) string {
+func (t *pullTask) name(p *pullPart) words.Text {
 	return say("part." + p.id)
 }
 
@@ -136,12 +137,12 @@ func (t *pullTask) pose(q *Question) {
 	for i := range t.parts {
 		p := &t.parts[i]
 		q.Answer = append(q.Answer, t.field(p))
-		words := say("pull.round", "part", t.name(p))
+		what := say("pull.round", "part", t.name(p))
 		if p.sides > 0 {
-			words = say("pull.sector", "part", t.name(p), "n", p.sides)
+			what = say("pull.sector", "part", t.name(p), "n", p.sides)
 		}
-		q.Given = append(q.Given, words)
-		q.Drawing.Parts = append(q.Drawing.Parts, Region{p.id, words, points(t.outline(p))})
+		q.Given = append(q.Given, what)
+		q.Drawing.Parts = append(q.Drawing.Parts, Region{p.id, what, points(t.outline(p))})
 	}
 	q.Given = append(q.Given, say("given.rules", "draft", plain(t.rules.LeastDraft), "share", plain(t.rules.RubShare)))
 	q.Tolerance = say("tolerance.choices")
@@ -221,25 +222,22 @@ func (t *pullTask) markPart(p *pullPart, id string) (Detail, []Picture) {
 			code = "locked"
 		}
 		pic := best.picture(p.id, w.pull)
-		return tell(NotYet, code, "depth", two(best.depth), "z", best.at.Z, "block", best.block.Z), []Picture{pic}
+		return tell(NotYet, code, "depth", hundredths(best.depth), "z", best.at.Z, "block", best.block.Z), []Picture{pic}
 	}
 	return tell(NotYet, "sticks"), nil // not reached: every id has its way
 }
 
 // answers are the right pulls of a part, in words.
-func (t *pullTask) answers(p *pullPart) string {
-	text := ""
-	for i, id := range p.answer {
-		if i > 0 {
-			text += say("or")
-		}
+func (t *pullTask) answers(p *pullPart) words.Text {
+	var list []words.Text
+	for _, id := range p.answer {
 		if id == noneID {
-			text += say("ask.pullNone")
+			list = append(list, say("ask.pullNone"))
 		} else {
-			text += say("pull." + id)
+			list = append(list, say("pull."+id))
 		}
 	}
-	return text
+	return words.Or(list...)
 }
 
 func (t *pullTask) hint(level int) Hint {
@@ -252,30 +250,29 @@ func (t *pullTask) hint(level int) Hint {
 
 func (t *pullTask) solve() Solution {
 	s := Solution{Answer: Answer{Choices: map[string]string{}}}
+	var short []words.Text
 	for i := range t.parts {
 		p := &t.parts[i]
 		s.Answer.Choices[p.id] = p.answer[0]
-		if i > 0 {
-			s.Short += "; "
-		}
-		s.Short += say("pull.short", "part", t.name(p), "right", t.answers(p))
+		short = append(short, say("pull.short", "part", t.name(p), "right", t.answers(p)))
 		for _, w := range p.ways {
-			words := say("pull.stepClear", "part", t.name(p), "pull", say("pull."+pullIDs[w.pull]))
+			step := say("pull.stepClear", "part", t.name(p), "pull", say("pull."+pullIDs[w.pull]))
 			switch w.verdict {
 			case parting.Rubs:
-				words = say("pull.stepRubs", "part", t.name(p), "pull", say("pull."+pullIDs[w.pull]), "share", int(math.Round(w.share)))
+				step = say("pull.stepRubs", "part", t.name(p), "pull", say("pull."+pullIDs[w.pull]), "share", int(math.Round(w.share)))
 			case parting.Catches:
 				for _, c := range w.caught {
 					if c.depth == w.depth {
 						pic := c.picture(p.id, w.pull)
-						words = pic.Words
+						step = pic.Words
 						s.Pictures = append(s.Pictures, pic)
 					}
 				}
 			}
-			s.Steps = append(s.Steps, words)
+			s.Steps = append(s.Steps, step)
 		}
 	}
-	s.Slips = []string{say("pull.slip.round"), say("pull.slip.opposite")}
+	s.Short = words.Join("; ", short...)
+	s.Slips = []words.Text{say("pull.slip.round"), say("pull.slip.opposite")}
 	return s
 }

@@ -5,7 +5,6 @@ import (
 	"slices"
 
 	"moldwright/core/form"
-	"moldwright/core/job"
 	"moldwright/core/parting"
 	"moldwright/core/release"
 )
@@ -83,8 +82,8 @@ func (l *look) ofScheme(s *parting.Scheme) *pullTask {
 
 // split are a lower and an upper part that meet at height z; sides tells that
 // the upper one is one of so many side parts.
-func split(j *job.Job, z float64, sides int) *pullTask {
-	l, err := lookAt(j, z)
+func split(j drawn, z float64, sides int) *pullTask {
+	l, err := j.look(z)
 	if err != nil {
 		return nil
 	}

@@ -5,6 +5,7 @@ import (
 
 	"moldwright/core/form"
 	"moldwright/core/job"
+	"moldwright/core/words"
 )
 
 // Ref names a question: a generated one by its code or by kind, difficulty and
@@ -74,20 +75,20 @@ func (r Ref) at(seed int) Ref {
 // Question is what is asked. It holds nothing that gives the answer away but
 // the form itself.
 type Question struct {
-	Ref   Ref    `json:"ref"`
-	Code  string `json:"code"` // of a generated question
-	Kind  string `json:"kind"`
-	Title string `json:"title"` // the kind in words
-	Own   bool   `json:"own"`   // asked about a given job
-	Name  string `json:"name"`  // of the pot
-	Text  string `json:"text"`
+	Ref   Ref        `json:"ref"`
+	Code  string     `json:"code"` // of a generated question
+	Kind  string     `json:"kind"`
+	Title words.Text `json:"title"` // the kind in words
+	Own   bool       `json:"own"`   // asked about a given job
+	Name  words.Text `json:"name"`  // of the pot
+	Text  words.Text `json:"text"`
 	// Given are the facts to work with, one a line.
-	Given     []string `json:"given"`
-	Job       *job.Job `json:"job"`
-	Answer    []Field  `json:"answer"`
-	Tolerance string   `json:"tolerance"`
-	Drawing   Drawing  `json:"drawing"`
-	Hints     int      `json:"hints"` // how many there are
+	Given     []words.Text `json:"given"`
+	Job       *job.Job     `json:"job"`
+	Answer    []Field      `json:"answer"`
+	Tolerance words.Text   `json:"tolerance"`
+	Drawing   Drawing      `json:"drawing"`
+	Hints     int          `json:"hints"` // how many there are
 }
 
 // Types of answer field.
@@ -101,9 +102,9 @@ const (
 // Field is one thing to answer.
 type Field struct {
 	// ID is "marks", "value", "job", or the key under choices.
-	ID    string `json:"id"`
-	Type  string `json:"type"`
-	Words string `json:"words"`
+	ID    string     `json:"id"`
+	Type  string     `json:"type"`
+	Words words.Text `json:"words"`
 	// Units are those that a number may come in, the usual one first.
 	Units []string `json:"units,omitempty"`
 	// Options are those of a choice; of marks the one that says there is none,
@@ -115,8 +116,8 @@ type Field struct {
 
 // Option is one choice.
 type Option struct {
-	ID    string `json:"id"`
-	Words string `json:"words"`
+	ID    string     `json:"id"`
+	Words words.Text `json:"words"`
 }
 
 // Drawing is what there is to draw for a question, in the half-plane: every
@@ -140,7 +141,7 @@ type Drawing struct {
 type Pulled struct {
 	ID     string     `json:"id"` // down, up or out
 	Vector [3]float64 `json:"vector"`
-	Words  string     `json:"words"`
+	Words  words.Text `json:"words"`
 }
 
 // Spot is a marked point.
@@ -153,7 +154,7 @@ type Spot struct {
 // Region is a part of the mold cut by the half-plane.
 type Region struct {
 	ID      string       `json:"id"`
-	Words   string       `json:"words"`
+	Words   words.Text   `json:"words"`
 	Outline [][2]float64 `json:"outline"`
 }
 
@@ -222,11 +223,9 @@ func Ask(ref Ref) (*Question, error) {
 	if err != nil {
 		return nil, err
 	}
-	q := &Question{Ref: r, Code: r.Code, Kind: r.Kind, Title: say("kind." + r.Kind), Own: r.own(), Given: []string{}, Hints: Hints}
+	q := &Question{Ref: r, Code: r.Code, Kind: r.Kind, Title: say("kind." + r.Kind), Own: r.own(), Given: []words.Text{}, Hints: Hints}
 	t.pose(q)
-	if q.Job != nil {
-		q.Name = q.Job.Name
-	}
+	q.Name = t.pot()
 	return q, nil
 }
 

@@ -6,6 +6,7 @@ import (
 	"hash/fnv"
 
 	"moldwright/core/job"
+	"moldwright/core/words"
 )
 
 // Given is what a student gave to one question: every marked try in order, and
@@ -23,18 +24,18 @@ type Sheet struct {
 	Version int    `json:"version"`
 	Title   string `json:"title"`
 	// Set tells which set was answered: a print of its questions.
-	Set     string  `json:"set"`
-	Student string  `json:"student"`
-	Answers []Taken `json:"answers"`
-	Score   float64 `json:"score"`
-	Of      int     `json:"of"`
-	Honest  string  `json:"honest"`
+	Set     string     `json:"set"`
+	Student string     `json:"student"`
+	Answers []Taken    `json:"answers"`
+	Score   float64    `json:"score"`
+	Of      int        `json:"of"`
+	Honest  words.Text `json:"honest"`
 }
 
 // Taken is one question and what came of it.
 type Taken struct {
-	Ref   Ref    `json:"ref"`
-	Label string `json:"label"` // the code, or the pot's name and the kind
+	Ref   Ref        `json:"ref"`
+	Label words.Text `json:"label"` // the code, or the pot's name and the kind
 	Given
 	Marks []Brief `json:"marks"` // of the tries
 	// Mark is that of the last try: right, close, notYet, or none.
@@ -45,9 +46,9 @@ type Taken struct {
 
 // Brief is the mark of one try.
 type Brief struct {
-	Mark  string `json:"mark"` // "" where the answer was not valid
-	Code  string `json:"code"`
-	Words string `json:"words"`
+	Mark  string     `json:"mark"` // "" where the answer was not valid
+	Code  string     `json:"code"`
+	Words words.Text `json:"words"`
 }
 
 // None is the mark of a question that was not answered.
@@ -103,7 +104,7 @@ func (t *Taken) remark() error {
 		return err
 	}
 	t.Ref = r
-	if t.Label = r.Code; r.own() {
+	if t.Label = words.Plain(r.Code); r.own() {
 		if j, err := job.Read(r.Job); err == nil {
 			t.Label = say("own", "name", j.Name, "kind", say("kind."+r.Kind))
 		}
@@ -134,7 +135,7 @@ func (t *Taken) remark() error {
 // ReadSheet reads a result document. Errors are *job.Fault.
 func ReadSheet(text []byte) (*Sheet, error) {
 	s := &Sheet{}
-	if err := readDocument(text, s, "result", ResultFormat); err != nil {
+	if err := readDocument(text, s, ResultFormat); err != nil {
 		return nil, err
 	}
 	if err := longText("student", s.Student); err != nil {

@@ -8,6 +8,7 @@ import (
 	"moldwright/core/job"
 	"moldwright/core/mold"
 	"moldwright/core/parting"
+	"moldwright/core/words"
 )
 
 // Kind save: the smallest change of the form that makes it go in fewer parts.
@@ -116,7 +117,7 @@ func makeSave(first, g *Gen, difficulty int) task {
 		s.corner(r1+s.Between(14, 32), z1+s.Between(60, 130))
 		s.corner(rim, h)
 	}
-	l, err := lookAt(s.pot(name))
+	l, err := s.pot(name).look()
 	if err != nil {
 		return nil
 	}
@@ -177,7 +178,7 @@ func (t *saveTask) edited(a *Answer) (*look, *Invalid) {
 	out.Form.Outer = j.Form.Outer
 	l, err := lookAt(&out)
 	if err != nil {
-		return nil, invalid("badForm", "job", "message", err.Error())
+		return nil, invalid("badForm", "job", "message", why(err))
 	}
 	if l.m.Closed != t.m.Closed {
 		return nil, invalid("otherEnd", "job")
@@ -198,7 +199,7 @@ func (t *saveTask) mark(a *Answer) Result {
 	d, _ := t.departs(l.job)
 	all := l.judge()
 	now := &all[parting.Index(all, t.scheme)]
-	args := []any{"n", now.Count, "d", two(d), "limit", t.limit, "name", now.Name(), "against", now.Against()}
+	args := []any{"n", now.Count, "d", hundredths(d), "limit", t.limit, "name", now.Name(), "against", now.Against()}
 	tell := func(mark, code string) Result { return result("save", mark, code, args...) }
 	switch {
 	case d < unmoved:
@@ -232,11 +233,11 @@ func (t *saveTask) hint(level int) Hint {
 	switch level {
 	case 1:
 		p, _ := t.schemePicture(&t.now)
-		return Hint{Words: say("save.hint1", "z", p.Z, "depth", two(t.now.Depth)), Heights: []float64{p.Z}}
+		return Hint{Words: say("save.hint1", "z", p.Z, "depth", hundredths(t.now.Depth)), Heights: []float64{p.Z}}
 	case 2:
 		return Hint{Words: say("save.hint2")}
 	}
-	return Hint{Words: say("save.hint3", "z", t.nearest.AtZ, "mm", two(t.nearest.MaxChangeMM)), Heights: []float64{micron(t.nearest.AtZ)}}
+	return Hint{Words: say("save.hint3", "z", t.nearest.AtZ, "mm", hundredths(t.nearest.MaxChangeMM)), Heights: []float64{micron(t.nearest.AtZ)}}
 }
 
 func (t *saveTask) solve() Solution {
@@ -245,8 +246,8 @@ func (t *saveTask) solve() Solution {
 	if err != nil {
 		return s // not reached: a job that was read can be written
 	}
-	s.Short = say("save.short", "mm", two(t.nearest.MaxChangeMM), "z", t.nearest.AtZ)
-	s.Steps = []string{say("save.step1", "name", t.now.Name(), "against", t.now.Against())}
+	s.Short = say("save.short", "mm", hundredths(t.nearest.MaxChangeMM), "z", t.nearest.AtZ)
+	s.Steps = []words.Text{say("save.step1", "name", t.now.Name(), "against", t.now.Against())}
 	for _, c := range t.nearest.Places {
 		way := "save.out"
 		if c.By < 0 {
@@ -255,8 +256,8 @@ func (t *saveTask) solve() Solution {
 		if c.ZTo-c.ZFrom < 0.1 {
 			way += "At"
 		}
-		s.Steps = append(s.Steps, say(way, "from", c.ZFrom, "to", c.ZTo, "at", c.AtZ, "mm", two(math.Abs(c.By))))
+		s.Steps = append(s.Steps, say(way, "from", c.ZFrom, "to", c.ZTo, "at", c.AtZ, "mm", hundredths(math.Abs(c.By))))
 	}
-	s.Slips = []string{say("save.slip.tooMuch")}
+	s.Slips = []words.Text{say("save.slip.tooMuch")}
 	return s
 }

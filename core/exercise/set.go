@@ -49,7 +49,7 @@ func NewSet() Set {
 // Errors are *job.Fault or job.Faults.
 func ReadSet(text []byte) (*Set, error) {
 	s := NewSet()
-	if err := readDocument(text, &s, "class", SetFormat); err != nil {
+	if err := readDocument(text, &s, SetFormat); err != nil {
 		return nil, err
 	}
 	return &s, s.complete()
@@ -108,21 +108,22 @@ func at(err error, path string) error {
 	return err
 }
 
-func longText(what, text string) error {
+func longText(field, text string) error {
 	if n := len([]rune(text)); n > mostLetters {
-		return fault("fault.longText", what, "what", what, "n", n, "most", mostLetters)
+		return &job.Fault{Code: "longText", Field: field, Message: say("long."+field, "n", n, "most", mostLetters)}
 	}
 	return nil
 }
 
 // readDocument decodes a document of the given format over its defaults.
-func readDocument(text []byte, into any, what, want string) error {
+func readDocument(text []byte, into any, want string) error {
 	var head struct {
 		Format  string `json:"format"`
 		Version int    `json:"version"`
 	}
+	what := say("document." + want)
 	bad := func(err error) error {
-		return fault("fault.notJSON", "", "what", what, "message", err.Error())
+		return fault("fault.notJSON", "", "what", what, "message", why(err))
 	}
 	if err := json.Unmarshal(text, &head); err != nil {
 		return bad(err)

@@ -9,6 +9,7 @@ import (
 
 	"moldwright/core/form"
 	"moldwright/core/job"
+	"moldwright/core/words"
 )
 
 // ownPot is one of the pots worked by hand.
@@ -60,7 +61,7 @@ func TestOwnPots(t *testing.T) {
 					}
 					continue
 				}
-				if q.Code != "" || !q.Own || q.Name != "Own "+pot {
+				if q.Code != "" || !q.Own || q.Name.String() != "Own "+pot {
 					t.Errorf("%s %s: %+v", pot, k, q)
 				}
 				s, err := Solve(r, 0, true)
@@ -81,14 +82,21 @@ func TestOwnPots(t *testing.T) {
 // call does a request as it comes over the boundary.
 func call(t *testing.T, request string, reply any) {
 	t.Helper()
+	callIn(t, words.English, request, reply)
+}
+
+// callIn does it in a language.
+func callIn(t *testing.T, l words.Language, request string, reply any) {
+	t.Helper()
 	var q Request
 	if err := json.Unmarshal([]byte(request), &q); err != nil {
 		t.Fatal(err)
 	}
-	r, err := Do(&q)
+	r, err := Do(&q, l)
 	if err != nil {
 		t.Fatalf("%s: %v", request, err)
 	}
+	words.Put(l, &r)
 	b, err := json.Marshal(r)
 	if err != nil {
 		t.Fatal(err)
@@ -233,7 +241,7 @@ func FuzzAnswer(f *testing.F) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		if m.Valid == (m.Invalid != nil) || m.Valid && m.Words == "" {
+		if m.Valid == (m.Invalid != nil) || m.Valid && m.Words.IsZero() {
 			t.Errorf("%+v", m)
 		}
 		if _, err := json.Marshal(m); err != nil {

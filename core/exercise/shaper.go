@@ -1,6 +1,9 @@
 package exercise
 
-import "moldwright/core/job"
+import (
+	"moldwright/core/job"
+	"moldwright/core/words"
+)
 
 // Pots are drawn in whole tenths of a mm, so that every number of a question is
 // the same on every processor and reads well on paper. Proportions are those
@@ -65,18 +68,35 @@ func (s *shaper) through(r0, z0, r1, z1, pr, pz int) {
 	s.smooth(share(r0, r1, pr), share(z0, z1, pz))
 }
 
-// adjectives and places that no workshop owns.
-var firstNames = [...]string{"Harbour", "Larch", "Pebble", "Thistle", "Quarry", "Heron", "Moss", "Lantern", "Willow", "Kestrel",
+// adjectives and places that no workshop owns; each is a key of the catalogs.
+var firstNames = []words.Template{"Harbour", "Larch", "Pebble", "Thistle", "Quarry", "Heron", "Moss", "Lantern", "Willow", "Kestrel",
 	"Orchard", "Driftwood", "Bramble", "Granary", "Meadow", "Chalk", "Fern", "Sparrow", "Tide", "Juniper"}
+
+// drawn is a pot as drawn, with its name in every language; the job has it in
+// English.
+type drawn struct {
+	*job.Job
+	name words.Text
+}
+
+// look surveys the pot; see lookAt.
+func (d drawn) look(heights ...float64) (*look, error) {
+	l, err := lookAt(d.Job, heights...)
+	if err == nil {
+		l.name = d.name
+	}
+	return l, err
+}
 
 // pot is the job of a drawn profile: given at mold size, so that all heights
 // are those of the drawing, and with rules that a question can state in one
 // line.
-func (s *shaper) pot(name string) *job.Job {
+func (s *shaper) pot(name string) drawn {
 	j := job.Defaults()
-	j.Name = say("pot."+name, "first", firstNames[s.Int(len(firstNames))])
+	called := say("pot."+name, "first", firstNames[s.Int(len(firstNames))].With())
+	j.Name = called.In(words.English)
 	j.Form.Size = job.SizeMold
 	j.Form.Outer = s.nodes
 	j.Rules = job.Rules{LeastDraft: 1, RubShare: 10}
-	return &j
+	return drawn{&j, called}
 }

@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"moldwright/core/job"
+	"moldwright/core/words"
 )
 
 // Kind size: true size and oversize from shrinkage. Drying shrinkage is taken
@@ -81,7 +82,7 @@ func (t *sizeTask) tol() float64 {
 func makeSize(first, g *Gen, difficulty int) task {
 	variants := [][]string{{"enlarge", "shrink"}, {"total", "both", "oversize"}, {"bar", "barMold", "both", "oversize"}}[difficulty-1]
 	variant := pick(first, variants...)
-	l, err := lookAt(family(g, pick(g, "bowl", "cup", "jar", "bottle", "vase", "goblet", "keeled")))
+	l, err := family(g, pick(g, "bowl", "cup", "jar", "bottle", "vase", "goblet", "keeled")).look()
 	if err != nil {
 		return nil
 	}
@@ -136,7 +137,7 @@ func (t *sizeTask) pose(q *Question) {
 	q.Job = t.job
 	q.Text = say("size.text."+t.variant, t.args()...)
 	q.Answer = []Field{{ID: "value", Type: TypeNumber, Words: say("ask.size." + map[bool]string{false: "length", true: "percent"}[t.percent]), Units: t.units()}}
-	unit := "mm"
+	unit := words.Plain("mm")
 	if t.percent {
 		unit = say("points")
 	}
@@ -156,7 +157,7 @@ func (t *sizeTask) mark(a *Answer) Result {
 	v, _ := a.readNumber(t.units()...)
 	off := math.Abs(v - t.truth)
 	tell := func(mark, code string) Result {
-		return result("size", mark, code, append(t.args(), "v", two(v), "off", two(off), "unit", t.units()[0])...)
+		return result("size", mark, code, append(t.args(), "v", hundredths(v), "off", hundredths(off), "unit", t.units()[0])...)
 	}
 	if off <= t.tol()+1e-9 {
 		return tell(Right, "within")
@@ -178,11 +179,11 @@ func (t *sizeTask) hint(level int) Hint {
 
 func (t *sizeTask) solve() Solution {
 	unit := t.units()[0]
-	v := two(t.truth)
-	s := Solution{Answer: Answer{Value: Typed(v), Unit: unit}, Short: v + " " + unit}
-	s.Steps = []string{say("size.step."+t.variant, append(t.args(), "v", v)...), say("size.why")}
+	v := hundredths(t.truth)
+	s := Solution{Answer: Answer{Value: Typed(two(t.truth)), Unit: unit}, Short: say("size.short", "v", v, "unit", unit)}
+	s.Steps = []words.Text{say("size.step."+t.variant, append(t.args(), "v", v)...), say("size.why")}
 	for _, k := range t.slips {
-		s.Slips = append(s.Slips, say("size.slip", "v", two(k.value), "unit", unit, "why", say("size."+k.code, append(t.args(), "v", two(k.value), "unit", unit, "off", "")...)))
+		s.Slips = append(s.Slips, say("size.slip", "v", hundredths(k.value), "unit", unit, "why", say("size."+k.code, append(t.args(), "v", hundredths(k.value), "unit", unit, "off", "")...)))
 	}
 	return s
 }

@@ -7,6 +7,7 @@ import (
 	"moldwright/core/job"
 	"moldwright/core/parting"
 	"moldwright/core/release"
+	"moldwright/core/words"
 )
 
 // Kind where: the height at which a lower and an upper part must part. Right is
@@ -113,7 +114,7 @@ func makeWhere(first, g *Gen, difficulty int) task {
 		name = "jar"
 		s.jar(min(at, 70))
 	}
-	l, err := lookAt(s.pot(name))
+	l, err := s.pot(name).look()
 	if err != nil {
 		return nil
 	}
@@ -190,7 +191,7 @@ func (t *whereTask) mark(a *Answer) Result {
 	}
 	pic, sticks := t.sticks(v)
 	r := result("where", mark, code, "v", v, "lo", t.lo, "hi", t.hi, "off", off, "h", t.height,
-		"part", say("part."+pic.Part), "depth", two(pic.Depth), "z", pic.Z)
+		"part", say("part."+pic.Part), "depth", hundredths(pic.Depth), "z", pic.Z)
 	if sticks && mark != Right {
 		r.Pictures = []Picture{pic}
 	}
@@ -243,13 +244,13 @@ func (t *whereTask) solve() Solution {
 	low, _ := t.sticks(math.Max(0, t.lo-2*t.close))
 	high, _ := t.sticks(math.Min(t.height, t.hi+2*t.close))
 	s := Solution{Answer: Answer{Value: Typed(one(v)), Unit: "mm"}, Short: say("where.short", "lo", t.lo, "hi", t.hi)}
-	s.Steps = []string{say("where.step1"), say("where.step2", "r", t.wide.R, "lo", t.lo, "hi", t.hi), say("where.step3")}
+	s.Steps = []words.Text{say("where.step1"), say("where.step2", "r", t.wide.R, "lo", t.lo, "hi", t.hi), say("where.step3")}
 	for _, p := range [2]Picture{low, high} {
 		if p.Depth > 0 {
 			s.Pictures = append(s.Pictures, p)
 			s.Steps = append(s.Steps, p.Words)
 		}
 	}
-	s.Slips = []string{say("where.slip.half", "z", t.height/2), say("where.slip.radius", "r", t.wide.R)}
+	s.Slips = []words.Text{say("where.slip.half", "z", t.height/2), say("where.slip.radius", "r", t.wide.R)}
 	return s
 }

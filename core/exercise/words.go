@@ -1,9 +1,11 @@
 package exercise
 
-// english holds every word that this package says, by key. Another language is
-// another such table. A key is the kind, then the class of the answer; so the
+import "moldwright/core/words"
+
+// english holds every word that this package says, by key; the templates are the
+// keys of the catalogs of the other languages. A key is the kind, then the class of the answer; so the
 // words of a wrong answer stand under the kind and the code of its result.
-var english = map[string]string{
+var english = map[string]words.Template{
 	"kind.catch": "Where does it catch?",
 	"kind.count": "How many parts?",
 	"kind.where": "Where must it part?",
@@ -24,7 +26,7 @@ var english = map[string]string{
 	"pull.down": "straight down", "pull.up": "straight up", "pull.out": "straight outward", "pull.none": "none of these",
 	"part.lower": "the lower part", "part.upper": "the upper part", "part.side": "each side part",
 	"part.k": "part K", "part.l": "part L", "part.m": "part M",
-	"or": " or ", "points": "percentage points",
+	"points": "percentage points",
 
 	"picture": "Pulled {pull}, {part} is held from {from} to {to} mm above the foot: {depth} mm deep, behind what stands at {block} mm.",
 
@@ -234,7 +236,7 @@ var english = map[string]string{
 	"size.onlyFiring":    "That takes the firing only; the clay has shrunk in drying before.",
 	"size.kept":          "That is what is left of the length, not what goes.",
 	"size.same":          "{v} % of the finished size is less than {s} % of the wet size. Divide by 1 less the shrinkage, then see what was added.",
-	"size.factor":        "That is the whole size in percent. The question is how much is added to 100 %.",
+	"size.factor":        "That is the whole size in percent. The question is how much is added to 100 {unit}.",
 	"size.onWet":         "That is taken on the wet length. Firing shrinkage is taken on the dry length.",
 	"size.onFired":       "That is taken on the fired length. Firing shrinkage is taken on the dry length.",
 	"size.wholeBar":      "That is the total shrinkage, from wet to fired. The firing begins at the dry length.",
@@ -252,8 +254,9 @@ var english = map[string]string{
 	"size.step.enlarge": "{mm} / (1 - {s}/100) = {v} mm.", "size.step.shrink": "{mm} × (1 - {s}/100) = {v} mm.",
 	"size.step.total": "1 - (1 - {d}/100) × (1 - {f}/100) = {v} %.", "size.step.both": "{mm} / ((1 - {d}/100) × (1 - {f}/100)) = {v} mm.",
 	"size.step.oversize": "1 / (1 - {s}/100) - 1 = {v} %.", "size.step.bar": "({b1} - {b2}) / {b1} = {v} %.", "size.step.barMold": "{mm} × {b0} / {b2} = {v} mm.",
-	"size.why":  "Drying shrinkage is taken on the wet length, firing shrinkage on the dry length, total shrinkage on the wet length.",
-	"size.slip": "{v} {unit}: {why}",
+	"size.why":   "Drying shrinkage is taken on the wet length, firing shrinkage on the dry length, total shrinkage on the wet length.",
+	"size.slip":  "{v} {unit}: {why}",
+	"size.short": "{v} {unit}",
 
 	// drain
 	"drain.text":         "The mold is filled with slip through the rim, and later turned over to drain. Does the cast drain, and does all air escape while it is filled?",
@@ -310,13 +313,15 @@ var english = map[string]string{
 	"fault.tooSoon":    "The worked solution opens after {n} tries.",
 	"fault.notFit":     "This kind of question cannot be asked about this pot: {why}",
 	"fault.do":         "There is nothing to “{do}” here; there are pose, mark, hint, solve, next, set, result and collect.",
-	"fault.format":     "The text is no {what} file: its format is “{format}” and should be “{want}”.",
+	"fault.format":     "The text is no {what}: its format is “{format}” and should be “{want}”.",
 	"fault.version":    "The file is of version {version}; this page reads version 1. Use the page that wrote it, or a newer one.",
-	"fault.notJSON":    "The text is no {what} file: {message}.",
+	"fault.notJSON":    "The text is no {what}: {message}.",
 	"fault.noSet":      "There is no class set in the request.",
 	"fault.manyItems":  "There are {n} questions; a set has at most {most}.",
 	"fault.manyFiles":  "There are {n} results; read at most {most} at once.",
-	"fault.longText":   "The {what} has {n} letters; use at most {most}.",
+	"long.title":       "The title has {n} letters; use at most {most}.",
+	"long.note":        "The note has {n} letters; use at most {most}.",
+	"long.student":     "The student has {n} letters; use at most {most}.",
 	"fault.answers":    "There are {n} answers for {of} questions.",
 	"fault.tries":      "Question {n} holds {tries} tries; at most {most} are kept.",
 
@@ -326,6 +331,9 @@ var english = map[string]string{
 	"notFit.section": "it is not round; ask about its parts or its size.",
 	"notFit.inner":   "it has an inner surface of its own; ask where it catches, its draft or its size.",
 	"notFit.save":    "no small change of its radii saves a part.",
+
+	"document.moldwright-class":  "class file",
+	"document.moldwright-result": "result file",
 
 	// sets and results
 	"honest":        "This page works without a server and keeps no secrets: who knows how can read the answers out of it. Use it to learn, not to examine.",

@@ -13,6 +13,7 @@ import (
 	"moldwright/core/form"
 	"moldwright/core/job"
 	"moldwright/core/sheet"
+	"moldwright/core/words"
 )
 
 // Worksheets, keys and result sheets: exercises are put, solved and marked by
@@ -35,9 +36,9 @@ type classRequest struct {
 func absent(raw json.RawMessage) bool { return len(raw) == 0 || string(raw) == "null" }
 
 // classSet puts the questions of a request; the set is complete.
-func (q *classRequest) classSet(rawJob json.RawMessage) (*exercise.Set, []*exercise.Question, error) {
+func (q *classRequest) classSet(rawJob json.RawMessage, l words.Language) (*exercise.Set, []*exercise.Question, error) {
 	if !absent(q.Set) {
-		reply, err := exercise.Do(&exercise.Request{Do: "set", Set: q.Set, Student: q.Student})
+		reply, err := exercise.Do(&exercise.Request{Do: "set", Set: q.Set, Student: q.Student}, l)
 		if err != nil {
 			return nil, nil, err
 		}
@@ -92,17 +93,18 @@ func number(print string) string {
 	return strings.ToUpper(print[:min(8, len(print))])
 }
 
-// paperSet hands a set to the sheets, with its solutions where they are wanted.
-func paperSet(set *exercise.Set, list []*exercise.Question, student string, solved bool) (sheet.ClassSet, error) {
-	out := sheet.ClassSet{Title: set.Title, Note: set.Note, Student: student, Number: number(set.Print())}
+// paperSet hands a set to the sheets in a language, with its solutions where they
+// are wanted.
+func paperSet(set *exercise.Set, list []*exercise.Question, student string, solved bool, l words.Language) (sheet.ClassSet, error) {
+	out := sheet.ClassSet{Language: l, Title: set.Title, Note: set.Note, Student: student, Number: number(set.Print())}
 	for _, q := range list {
-		p := paperQuestion(q)
+		p := paperQuestion(q, l)
 		if solved {
 			s, err := exercise.Solve(q.Ref, 0, true)
 			if err != nil {
 				return out, err
 			}
-			if p.Key, err = paperKey(q, s); err != nil {
+			if p.Key, err = paperKey(q, s, l); err != nil {
 				return out, err
 			}
 		}
@@ -123,13 +125,15 @@ func fromPoints(list [][2]float64) []form.Point {
 // figure where a word begins.
 var minus = regexp.MustCompile(`(^|[ (])-( |[0-9])`)
 
-// typeset is a text with true minus signs.
-func typeset(s string) string { return minus.ReplaceAllString(s, "$1−$2") }
+// typeset is a text in a language with true minus signs.
+func typeset(t words.Text, l words.Language) string {
+	return minus.ReplaceAllString(t.In(l), "$1−$2")
+}
 
-func allTypeset(list []string) []string {
+func allTypeset(list []words.Text, l words.Language) []string {
 	out := make([]string, len(list))
-	for i, s := range list {
-		out[i] = typeset(s)
+	for i, t := range list {
+		out[i] = typeset(t, l)
 	}
 	return out
 }
@@ -147,13 +151,13 @@ func fresh(kind string) int {
 	return 0
 }
 
-func paperQuestion(q *exercise.Question) sheet.Question {
-	out := sheet.Question{Code: q.Code, Kind: q.Title, Pot: q.Name, Text: typeset(q.Text), Given: allTypeset(q.Given), Tolerance: typeset(q.Tolerance), TrueSize: trueSize[q.Kind]}
+func paperQuestion(q *exercise.Question, l words.Language) sheet.Question {
+	out := sheet.Question{Code: q.Code, Kind: q.Title.In(l), Pot: q.Name.In(l), Text: typeset(q.Text, l), Given: allTypeset(q.Given, l), Tolerance: typeset(q.Tolerance, l), TrueSize: trueSize[q.Kind]}
 	for _, f := range q.Answer {
-		a := sheet.Ask{Words: f.Words, Kind: map[string]sheet.AskKind{exercise.TypeChoice: sheet.Tick, exercise.TypeNumber: sheet.Number,
+		a := sheet.Ask{Words: f.Words.In(l), Kind: map[string]sheet.AskKind{exercise.TypeChoice: sheet.Tick, exercise.TypeNumber: sheet.Number,
 			exercise.TypeMarks: sheet.Marks, exercise.TypeJob: sheet.Redraw}[f.Type]}
 		for _, o := range f.Options {
-			a.Options = append(a.Options, o.Words)
+			a.Options = append(a.Options, o.Words.In(l))
 		}
 		out.Asks = append(out.Asks, a)
 	}
@@ -174,8 +178,8 @@ func paperQuestion(q *exercise.Question) sheet.Question {
 	return out
 }
 
-func paperKey(q *exercise.Question, s *exercise.Solution) (sheet.Worked, error) {
-	out := sheet.Worked{Short: typeset(s.Short), Steps: allTypeset(s.Steps), Slips: allTypeset(s.Slips)}
+func paperKey(q *exercise.Question, s *exercise.Solution, l words.Language) (sheet.Worked, error) {
+	out := sheet.Worked{Short: typeset(s.Short, l), Steps: allTypeset(s.Steps, l), Slips: allTypeset(s.Slips, l)}
 	for _, f := range q.Answer {
 		out.Ticked = append(out.Ticked, slices.IndexFunc(f.Options, func(o exercise.Option) bool { return o.ID == s.Answer.Choices[f.ID] }))
 	}
@@ -211,8 +215,9 @@ func paperKey(q *exercise.Question, s *exercise.Solution) (sheet.Worked, error) 
 	return out, nil
 }
 
-// paperResult marks a result document anew and hands it to the sheets.
-func (q *classRequest) paperResult() (sheet.ClassResult, error) {
+// paperResult marks a result document anew and hands it to the sheets in a
+// language, whichever it was written in.
+func (q *classRequest) paperResult(l words.Language) (sheet.ClassResult, error) {
 	var out sheet.ClassResult
 	if absent(q.Result) {
 		return out, job.Faultf("noResult", "result", "The request carries no result document.")
@@ -230,7 +235,7 @@ func (q *classRequest) paperResult() (sheet.ClassResult, error) {
 	if !absent(q.Set) {
 		request.Set = q.Set
 	}
-	reply, err := exercise.Do(request)
+	reply, err := exercise.Do(request, l)
 	if err != nil {
 		return out, err
 	}
@@ -239,23 +244,25 @@ func (q *classRequest) paperResult() (sheet.ClassResult, error) {
 		return out, table.Bad[0].Fault
 	}
 	row := &table.Rows[0]
-	out = sheet.ClassResult{Student: row.Student, Title: row.Title, Number: number(doc.Set), Notes: row.Notes, Honest: table.Honest,
-		Score: strconv.FormatFloat(math.Round(2*row.Score)/2, 'f', -1, 64) + " of " + strconv.Itoa(row.Of)}
+	out = sheet.ClassResult{Language: l, Student: row.Student, Title: row.Title, Number: number(doc.Set), Honest: table.Honest.In(l),
+		Score: words.Say("%s of %d", words.Number(math.Round(2*row.Score)/2, -1), row.Of).In(l)}
+	for _, n := range row.Notes {
+		out.Notes = append(out.Notes, n.In(l))
+	}
 	for i, c := range row.Cells {
-		r := sheet.ResultRow{Code: c.Label, Tries: c.Tries, Hints: c.Hints, Solution: doc.Answers[i].Solution}
-		r.Mark, _, _ = strings.Cut(c.Words, ",")
+		r := sheet.ResultRow{Code: c.Label.In(l), Mark: exercise.MarkWords(c.Mark).In(l), Tries: c.Tries, Hints: c.Hints, Solution: doc.Answers[i].Solution}
 		a, err := exercise.Ask(doc.Answers[i].Ref)
 		if err == nil {
-			r.Kind = a.Title
+			r.Kind = a.Title.In(l)
 			if a.Own {
-				r.Code = a.Name
+				r.Code = a.Name.In(l)
 			}
 		}
 		if n := len(doc.Answers[i].Tries); n > 0 && err == nil {
 			m, err := exercise.MarkAnswer(a.Ref, &doc.Answers[i].Tries[n-1], n-1)
 			if err == nil {
-				if r.Words = m.Words; !m.Valid {
-					r.Words = m.Invalid.Words
+				if r.Words = m.Words.In(l); !m.Valid {
+					r.Words = m.Invalid.Words.In(l)
 				}
 			}
 		}
@@ -265,19 +272,19 @@ func (q *classRequest) paperResult() (sheet.ClassResult, error) {
 }
 
 // classSheet draws a worksheet, a key or a result sheet.
-func (q *classRequest) classSheet(kind string, rawJob json.RawMessage, paper sheet.Paper, as sheet.Format) ([][]byte, int, error) {
+func (q *classRequest) classSheet(kind string, rawJob json.RawMessage, paper sheet.Paper, as sheet.Format, l words.Language) ([][]byte, int, error) {
 	if kind == "result" {
-		r, err := q.paperResult()
+		r, err := q.paperResult(l)
 		if err != nil {
 			return nil, 0, err
 		}
 		return sheet.Result(r, paper, as)
 	}
-	set, list, err := q.classSet(rawJob)
+	set, list, err := q.classSet(rawJob, l)
 	if err != nil {
 		return nil, 0, err
 	}
-	in, err := paperSet(set, list, q.Student, kind == "key")
+	in, err := paperSet(set, list, q.Student, kind == "key", l)
 	if err != nil {
 		return nil, 0, err
 	}

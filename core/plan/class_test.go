@@ -9,6 +9,7 @@ import (
 
 	"moldwright/core/exercise"
 	"moldwright/core/sheet"
+	"moldwright/core/words"
 )
 
 func ask(t *testing.T, request string) (pages int, blobs [][]byte, fault string) {
@@ -43,14 +44,14 @@ func TestWorksheetOfEveryKind(t *testing.T) {
 				}
 			}
 			set := exercise.NewSet()
-			open, err := paperSet(&set, []*exercise.Question{q}, "", false)
+			open, err := paperSet(&set, []*exercise.Question{q}, "", false, words.English)
 			if err != nil {
 				t.Fatal(err)
 			}
 			if k := open.Questions[0].Key; k.Short != "" || k.Ticked != nil || k.Marks != nil || k.Steps != nil || k.Held != nil || k.Line != nil {
 				t.Errorf("the worksheet of %s knows its answer: %+v", q.Code, k)
 			}
-			full, err := paperSet(&set, []*exercise.Question{q}, "", true)
+			full, err := paperSet(&set, []*exercise.Question{q}, "", true, words.English)
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -145,7 +146,7 @@ func TestResultSheet(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	r, err := (&classRequest{Result: text}).paperResult()
+	r, err := (&classRequest{Result: text}).paperResult(words.English)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -9,6 +9,6 @@ func exercises(a *call) (any, [][]byte, error) {
 	if err := decode(a.json, &q); err != nil {
 		return nil, nil, err
 	}
-	reply, err := exercise.Do(&q)
+	reply, err := exercise.Do(&q, a.language)
 	return reply, nil, err
 }

@@ -46,7 +46,7 @@ func sheets(a *call) (any, [][]byte, error) {
 	var blobs [][]byte
 	var n int
 	if q.Sheet == "worksheet" || q.Sheet == "key" || q.Sheet == "result" {
-		blobs, n, err = q.classSheet(q.Sheet, q.Job, paper, as)
+		blobs, n, err = q.classSheet(q.Sheet, q.Job, paper, as, a.language)
 		return map[string]any{"pages": n}, blobs, err
 	}
 	p, err := planned(q.Job)

@@ -1,6 +1,9 @@
 package sheet
 
-import "moldwright/core/form"
+import (
+	"moldwright/core/form"
+	"moldwright/core/words"
+)
 
 // What a worksheet and its key are made from: questions as plain values. The
 // sheets know nothing of how a question is drawn up or marked.
@@ -8,10 +11,12 @@ import "moldwright/core/form"
 // ClassSet is the questions of one worksheet, in order. Lengths are mm at mold
 // size, heights above the lowest place of the foot.
 type ClassSet struct {
-	Title   string
-	Note    string // of the teacher, to the class
-	Student string // where the sheet is for one student; else a blank
-	Number  string // tells sets apart: worksheet and key of a set have the same
+	// Language is that of the sheet; what is given in words is in it already.
+	Language words.Language
+	Title    string
+	Note     string // of the teacher, to the class
+	Student  string // where the sheet is for one student; else a blank
+	Number   string // tells sets apart: worksheet and key of a set have the same
 	// Questions are at least one.
 	Questions []Question
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"moldwright/core/job"
+	"moldwright/core/words"
 )
 
 // The result sheet: one page that a student prints and hands in, with the mark
@@ -12,6 +13,7 @@ import (
 
 // ClassResult is what a student handed in, marked.
 type ClassResult struct {
+	Language       words.Language // as for ClassSet
 	Student, Title string
 	Number         string // of the set
 	Rows           []ResultRow

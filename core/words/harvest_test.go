@@ -2,8 +2,9 @@ package words
 
 // The formats that the core says, gathered from its source, held against the
 // catalogs. A format is a literal handed to a parameter named format: that of
-// Say and SayIn, and of every function that hands its own on to them. What a
-// test or a tool for one's own eyes says is not gathered.
+// Say and SayIn, and of every function that hands its own on to them; or it
+// stands in a list or a map of Templates. What a test or a tool for one's own
+// eyes says is not gathered.
 
 import (
 	"flag"
@@ -112,6 +113,7 @@ func (h *harvester) room(dir string) error {
 			h.takers = maps.Clone(rooms)
 			ast.Inspect(d, h.closure)
 			ast.Inspect(d, h.call)
+			ast.Inspect(d, h.templates)
 		}
 	}
 	return nil
@@ -204,6 +206,44 @@ func (h *harvester) call(n ast.Node) bool {
 	return true
 }
 
+// templates gathers the values of a list or a map of Templates.
+func (h *harvester) templates(n ast.Node) bool {
+	list, ok := n.(*ast.CompositeLit)
+	if !ok {
+		return true
+	}
+	var of ast.Expr
+	switch t := list.Type.(type) {
+	case *ast.MapType:
+		of = t.Value
+	case *ast.ArrayType:
+		of = t.Elt
+	}
+	name, ok := of.(*ast.SelectorExpr)
+	if !ok || name.Sel.Name != "Template" {
+		return true
+	}
+	for _, e := range list.Elts {
+		if pair, ok := e.(*ast.KeyValueExpr); ok {
+			e = pair.Value
+		}
+		where := h.files.Position(e.Pos()).String()
+		text, ok := literal(e)
+		switch {
+		case !ok:
+			h.wrong = append(h.wrong, where+": the template is no literal")
+		case !gap.MatchString(text) && strings.Contains(text, "%"):
+			h.wrong = append(h.wrong, fmt.Sprintf("%s: %q has a %% and no gap, and would be taken for a format", where, text))
+		case h.found[text] == "" && wordy(text):
+			h.found[text] = where
+		}
+	}
+	return true
+}
+
+// gap is a named gap of a template; a format has none.
+var gap = regexp.MustCompile(`\{[a-z][A-Za-z0-9]*\}`)
+
 func literal(e ast.Expr) (string, bool) {
 	switch v := e.(type) {
 	case *ast.BasicLit:
@@ -221,9 +261,15 @@ func literal(e ast.Expr) (string, bool) {
 
 var verb = regexp.MustCompile(`%([-+# 0]*[0-9]*(?:\.[0-9]+)?)(?:\[([0-9]+)\])?(.)`)
 
-// verbs are what a format takes, by place: each verb with its flags.
+// verbs are what a format takes, by place: each verb with its flags. Of a template
+// they are its gaps, which may stand in any order, and more than once.
 func verbs(format string) (map[int][]string, error) {
 	out := map[int][]string{}
+	if gaps := gap.FindAllString(format, -1); gaps != nil {
+		slices.Sort(gaps)
+		out[0] = slices.Compact(gaps)
+		return out, nil
+	}
 	next := 1
 	for _, m := range verb.FindAllStringSubmatch(format, -1) {
 		if m[3] == "%" {
@@ -247,7 +293,12 @@ func verbs(format string) (map[int][]string, error) {
 // wordy tells whether a format can be said differently at all: it has a letter
 // or one of the signs that French sets apart.
 func wordy(format string) bool {
-	return strings.ContainsFunc(verb.ReplaceAllString(format, ""), func(r rune) bool {
+	if gap.MatchString(format) {
+		format = gap.ReplaceAllString(format, "")
+	} else {
+		format = verb.ReplaceAllString(format, "")
+	}
+	return strings.ContainsFunc(format, func(r rune) bool {
 		return unicode.IsLetter(r) || strings.ContainsRune(":;?!", r)
 	})
 }

@@ -24,6 +24,8 @@ const (
 	spoken  how = iota // format is a key of the catalogs
 	joined             // args are Texts, format stands between them
 	capital            // the one arg is a Text that begins a sentence
+	filled             // format is a Template, args its names and values by turns
+	figure             // the one arg is a number as English writes it
 )
 
 // Say is a Text of a format of package fmt, to be looked up in the catalogs, and
@@ -121,6 +123,10 @@ func (t Text) In(l Language) string {
 		s := t.args[0].(Text).In(l)
 		first, n := utf8.DecodeRuneInString(s)
 		return string(unicode.ToUpper(first)) + s[n:]
+	case filled:
+		return l.fill(l.format(t.context, t.format), t.args)
+	case figure:
+		return l.decimal(t.args[0].(string))
 	}
 	return fmt.Sprintf(l.format(t.context, t.format), l.args(t.args)...)
 }
