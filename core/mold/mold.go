@@ -96,6 +96,7 @@ type Base struct {
 	Section      *form.Section
 	Inner        []form.Point // see Mold.Inner
 	index        []int        // of the meridian's points in Cavity
+	blocks       []Block      // of the schemes laid so far
 }
 
 // NewBase thins the meridian's contour, which ends at point end, and keeps
@@ -145,6 +146,8 @@ func Lay(j *job.Job, base *Base, s *parting.Scheme) *Mold {
 		top += j.Plaster.Base
 	}
 	md.Block = block(j, s, base.Cavity[k1].Z, maxR+j.Plaster.Wall, top)
+	md.Block.face(base.blocks)
+	base.blocks = append(base.blocks, md.Block)
 	md.parts(j, k1, k2)
 	return md
 }

@@ -28,7 +28,15 @@ type Block struct {
 
 	seam    float64 // the height at which the radius is R
 	grooves bool
+
+	faces
 }
+
+// faces is what Reach needs of a straight-sided block, worked out once for all
+// azimuths and for all blocks alike: half is where a flat face ends in degrees
+// from its middle, cut how far from the axis an upright edge is taken off, most
+// the greatest Reach, share the mean of its square.
+type faces struct{ half, cut, most, share float64 }
 
 // EdgeMM is what is taken off the block's outer edges at foot and top, at 45
 // degrees; common practice, no source. A free face is scraped to it.
@@ -76,6 +84,35 @@ func block(j *job.Job, s *parting.Scheme, seam, r, top float64) Block {
 	return b
 }
 
+// face settles the faces of a block, as those of one among the others that is
+// alike in plan, where there is one.
+func (b *Block) face(others []Block) {
+	for i := range others {
+		if o := &others[i]; o.Facets == b.Facets && o.R == b.R {
+			b.faces = o.faces
+			return
+		}
+	}
+	b.faces = faces{most: 1, share: 1}
+	if b.Facets == 0 {
+		return
+	}
+	b.half = 180 / float64(b.Facets)
+	_, corner := solid.SinCosDeg(b.half)
+	full := 1 / corner
+	b.cut = max(full-edgeCut/b.R, 0.3*full+0.7)
+	for i := range 33 {
+		b.most = max(b.most, b.Reach(b.half*float64(i)/32))
+	}
+	const n = 90
+	sum := 0.0
+	for i := range n {
+		r := b.Reach((float64(i) + 0.5) / n * 180 / float64(b.Facets))
+		sum += r * r
+	}
+	b.share = sum / n
+}
+
 // At is the radius in mm of the block at height z, its edges not taken off.
 func (b *Block) At(z float64) float64 {
 	if z <= b.seam {
@@ -94,44 +131,22 @@ func (b *Block) Reach(deg float64) float64 {
 	if b.Facets == 0 {
 		return 1
 	}
-	half := 180 / float64(b.Facets)
-	off := math.Mod(deg, 2*half)
-	if off < 0 {
-		off += 2 * half
-	}
-	if off > half {
-		off = 2*half - off
-	}
+	// from the middle of the nearest face: exact, since faces span whole degrees
+	off := math.Abs(deg - 2*b.half*math.RoundToEven(deg/(2*b.half)))
 	_, cos := solid.SinCosDeg(off)
-	_, corner := solid.SinCosDeg(half)
-	_, back := solid.SinCosDeg(half - off)
-	full := 1 / corner
-	cut := math.Max(full-edgeCut/b.R, 0.3*full+0.7)
-	return math.Min(1/cos, cut/back)
+	face := 1 / cos
+	if face <= b.cut {
+		return face
+	}
+	_, back := solid.SinCosDeg(b.half - off)
+	return min(face, b.cut/back)
 }
 
 // MostReach is the greatest Reach.
-func (b *Block) MostReach() float64 {
-	most := 1.0
-	for i := range b.Facets * 32 {
-		most = math.Max(most, b.Reach(180/float64(b.Facets)*float64(i)/32))
-	}
-	return most
-}
+func (b *Block) MostReach() float64 { return b.most }
 
 // PlanShare is the area of the outside in plan over that of the circle in it.
-func (b *Block) PlanShare() float64 {
-	if b.Facets == 0 {
-		return 1
-	}
-	const n = 90
-	sum := 0.0
-	for i := range n {
-		r := b.Reach((float64(i) + 0.5) / n * 180 / float64(b.Facets))
-		sum += r * r
-	}
-	return sum / n
-}
+func (b *Block) PlanShare() float64 { return b.share }
 
 // end is the bottom or top of a part's outside: free, where its edge is taken
 // off, or in a seam, where it must meet its neighbour.

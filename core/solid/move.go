@@ -58,22 +58,37 @@ func (m *Mesh) Mirror(axis int) {
 // SinCosDeg is sine and cosine of an angle in degrees, exact at quarter turns
 // and the same, up to sign and order, in all eight octants.
 func SinCosDeg(deg float64) (sin, cos float64) {
-	deg = math.Mod(deg, 360)
-	if deg < 0 {
-		deg += 360
+	if deg < 0 || deg >= 360 {
+		if deg = math.Mod(deg, 360); deg < 0 {
+			deg += 360
+		}
 	}
 	quarter := math.Floor(deg / 90)
 	rest := deg - 90*quarter
-	switch {
-	case rest > 45:
-		cos, sin = math.Sincos((90 - rest) * math.Pi / 180)
-	case rest == 45:
-		sin, cos = math.Sqrt2/2, math.Sqrt2/2
-	default:
+	turned := rest > 45
+	if turned {
+		rest = 90 - rest
+	}
+	if k := int(2 * rest); float64(k) == 2*rest {
+		sin, cos = halfDegrees[k][0], halfDegrees[k][1]
+	} else {
 		sin, cos = math.Sincos(rest * math.Pi / 180)
+	}
+	if turned {
+		sin, cos = cos, sin
 	}
 	return quarters(sin, cos, int(quarter))
 }
+
+// halfDegrees is sine and cosine of every half degree of an octant: most
+// angles that are asked for are among them.
+var halfDegrees = func() (t [91][2]float64) {
+	for k := range 90 {
+		t[k][0], t[k][1] = math.Sincos(float64(k) / 2 * math.Pi / 180)
+	}
+	t[90] = [2]float64{math.Sqrt2 / 2, math.Sqrt2 / 2}
+	return t
+}()
 
 // quarters turns an angle on by so many quarter turns.
 func quarters(sin, cos float64, n int) (float64, float64) {

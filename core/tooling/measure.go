@@ -16,8 +16,9 @@ func (p *Piece) measure(j *job.Job, plan [][2]float64, high, ml float64) {
 	p.Filament = ml / (math.Pi / 4 * filamentWide * filamentWide)
 	bed := j.Printer.Bed
 	least := math.Inf(1)
-	for deg := 0; deg < 180; deg++ {
-		w, d := box(plan, float64(deg))
+	span := calipers{loop: hull(plan)}
+	for deg := range 180 {
+		w, d := span.box(float64(deg))
 		const noise = 1e-6
 		fits := w <= bed[0]+noise && d <= bed[1]+noise && high <= bed[2]+noise
 		if deg == 0 || fits && w*d < 0.99*least {
@@ -28,6 +29,7 @@ func (p *Piece) measure(j *job.Job, plan [][2]float64, high, ml float64) {
 			}
 		}
 	}
+	p.Size[0], p.Size[1] = box(plan, p.turn)
 	if p.FitsBed {
 		return
 	}
@@ -41,7 +43,7 @@ func box(plan [][2]float64, deg float64) (w, d float64) {
 	x0, x1, y0, y1 := math.Inf(1), math.Inf(-1), math.Inf(1), math.Inf(-1)
 	for _, q := range plan {
 		x, y := q[0]*cos-q[1]*sin, q[0]*sin+q[1]*cos
-		x0, x1, y0, y1 = math.Min(x0, x), math.Max(x1, x), math.Min(y0, y), math.Max(y1, y)
+		x0, x1, y0, y1 = min(x0, x), max(x1, x), min(y0, y), max(y1, y)
 	}
 	return x1 - x0, y1 - y0
 }
@@ -49,9 +51,8 @@ func box(plan [][2]float64, deg float64) (w, d float64) {
 // points are the stave's corners in plan as printed, and its volume in ml.
 func (s *stave) points(up solid.Vec) ([][2]float64, float64) {
 	const steps = 144
-	foot, _ := s.plan(steps, grooveRib)
-	full, tips := s.plan(steps, flangeHigh)
-	var bare [][2]float64
+	foot, full, tips := s.plan(steps)
+	bare := make([][2]float64, 0, len(full))
 	for i, q := range full {
 		if !tips[i] {
 			bare = append(bare, q)
@@ -68,21 +69,26 @@ func (s *stave) points(up solid.Vec) ([][2]float64, float64) {
 	return full, v / 1000
 }
 
-// points are the corners of a sector in plan.
+// points are the corners of a sector in plan, those that may lie outermost.
 func (t *turned) points() [][2]float64 {
+	least, most := t.reaches()
 	var out [][2]float64
 	for d := t.from; d <= t.to+1e-9; d += 0.5 {
 		sin, cos := solid.SinCosDeg(d)
-		for _, q := range t.section {
-			f := q.R
-			switch q.shape {
-			case asOutside:
-				f *= t.md.Block.Reach(d)
-			case asPot:
-				g, _ := t.md.Section.At(d * math.Pi / 180)
-				f *= g
+		for s, far := range most {
+			if far < 0 {
+				continue
 			}
-			out = append(out, [2]float64{f * cos, f * sin})
+			f := 1.0
+			switch shape(s) {
+			case asOutside:
+				f = t.md.Block.Reach(d)
+			case asPot:
+				f, _ = t.md.Section.At(d * math.Pi / 180)
+			}
+			for _, r := range [2]float64{least[s], far} {
+				out = append(out, [2]float64{r * f * cos, r * f * sin})
+			}
 		}
 	}
 	return out

@@ -178,7 +178,7 @@ func (t *turned) volume() float64 {
 	if t.to-t.from >= 360 {
 		sector = nil
 	}
-	share := map[shape]float64{asPot: t.md.SectionShare(sector), asOutside: t.md.Block.PlanShare(), asCircle: 1}
+	share := [3]float64{asPot: t.md.SectionShare(sector), asOutside: t.md.Block.PlanShare(), asCircle: 1}
 	v := 0.0
 	for i, a := range t.section {
 		c := t.section[(i+1)%len(t.section)]
@@ -204,34 +204,47 @@ func (t *turned) extent() (lo, hi solid.Vec) {
 			hi[2] = q.Z
 		}
 	}
-	most := map[shape]float64{}
-	for _, q := range t.section {
-		most[q.shape] = math.Max(most[q.shape], q.R)
-	}
-	least := map[shape]float64{asPot: math.Inf(1), asOutside: math.Inf(1), asCircle: math.Inf(1)}
-	for _, q := range t.section {
-		least[q.shape] = math.Min(least[q.shape], q.R)
-	}
-	for d := 0.0; d <= 2*(t.to-t.from); d++ {
-		deg := t.from + d/2
-		sin, cos := solid.SinCosDeg(deg)
-		for s, r := range most {
+	least, most := t.reaches()
+	for s, far := range most {
+		round := shape(s) == asCircle || shape(s) == asPot && t.md.Section.Round || shape(s) == asOutside && t.md.Block.Facets == 0
+		switch {
+		case far < 0:
+			continue
+		case round && t.to-t.from >= 360:
+			for k := range 2 {
+				lo[k], hi[k] = min(lo[k], -far), max(hi[k], far)
+			}
+			continue
+		}
+		for d := 0.0; d <= 2*(t.to-t.from); d++ {
+			deg := t.from + d/2
+			sin, cos := solid.SinCosDeg(deg)
 			f := 1.0
-			switch s {
-			case asOutside:
+			switch {
+			case round:
+			case shape(s) == asOutside:
 				f = t.md.Block.Reach(deg)
-			case asPot:
+			default:
 				f, _ = t.md.Section.At(deg * math.Pi / 180)
 			}
-			for _, r := range [2]float64{r, least[s]} {
-				p := solid.Vec{f * r * cos, f * r * sin}
-				for k := range 2 {
-					lo[k], hi[k] = math.Min(lo[k], p[k]), math.Max(hi[k], p[k])
-				}
+			for _, r := range [2]float64{far, least[s]} {
+				x, y := f*r*cos, f*r*sin
+				lo[0], hi[0] = min(lo[0], x), max(hi[0], x)
+				lo[1], hi[1] = min(lo[1], y), max(hi[1], y)
 			}
 		}
 	}
 	return lo, hi
+}
+
+// reaches are the least and the greatest radius of each shape in the section,
+// the greatest negative where there is none.
+func (t *turned) reaches() (least, most [3]float64) {
+	least, most = [3]float64{math.Inf(1), math.Inf(1), math.Inf(1)}, [3]float64{-1, -1, -1}
+	for _, q := range t.section {
+		least[q.shape], most[q.shape] = min(least[q.shape], q.R), max(most[q.shape], q.R)
+	}
+	return least, most
 }
 
 // overhang is the steepest overhang in degrees when printed with z up, or down.
@@ -254,8 +267,7 @@ func (t *turned) overhang(down bool) float64 {
 			dr *= t.md.Block.MostReach() // edges lean more than faces
 		}
 		// matter on the left: the outward normal is to the right
-		nz := -dr / math.Hypot(dr, c.Z-a.Z) * way
-		worst = math.Max(worst, math.Asin(math.Max(0, math.Min(1, -nz)))*180/math.Pi)
+		worst = max(worst, dr/math.Hypot(dr, c.Z-a.Z)*way)
 	}
-	return worst
+	return math.Asin(min(1, worst)) * 180 / math.Pi
 }

@@ -155,16 +155,21 @@ func hollow(j *job.Job, wall []form.Point, thick float64) []form.Point {
 	// r at height h is at most (top - h), and at most the wall's, less the
 	// shell laid across a slope of 45 degrees, at every height above
 	const steps = 32
+	places := make([]form.Point, 0, 2*len(wall)) // of the wall, its chords' middles too
+	for i, q := range wall {
+		if i > 0 {
+			places = append(places, wall[i-1].Lerp(q, 0.5))
+		}
+		places = append(places, q)
+	}
 	line := []form.Point{{R: 0, Z: top}}
 	most := 0.0
 	for k := 1; k <= steps; k++ {
 		h := top + (-thick-top)*float64(k)/steps
 		r := top - h
-		for i := 1; i < len(wall); i++ {
-			for _, q := range [3]form.Point{wall[i-1], wall[i-1].Lerp(wall[i], 0.5), wall[i]} {
-				if q.Z >= h-s*math.Sqrt2 {
-					r = math.Min(r, q.R-s*math.Sqrt2+math.Max(0, q.Z-h))
-				}
+		for _, q := range places {
+			if q.Z >= h-s*math.Sqrt2 {
+				r = min(r, q.R-s*math.Sqrt2+max(0, q.Z-h))
 			}
 		}
 		if r <= line[len(line)-1].R { // no narrower below: the way out stays open
@@ -175,7 +180,7 @@ func hollow(j *job.Job, wall []form.Point, thick float64) []form.Point {
 	}
 	for i := 1; i < len(line); i++ { // keep it only where the wall is kept
 		for k := 1; k < len(wall); k++ {
-			if clearance(wall[k-1], wall[k], line[i-1], line[i]) < s-1e-9 {
+			if near(wall[k-1], wall[k], line[i-1], line[i], s) && clearance(wall[k-1], wall[k], line[i-1], line[i]) < s-1e-9 {
 				return nil
 			}
 		}
@@ -191,6 +196,13 @@ func hollow(j *job.Job, wall []form.Point, thick float64) []form.Point {
 		out = append(out, q)
 	}
 	return out
+}
+
+// near tells whether the boxes about chords a-b and c-d come within s mm of one
+// another.
+func near(a, b, c, d form.Point, s float64) bool {
+	return min(a.R, b.R)-s <= max(c.R, d.R) && min(c.R, d.R)-s <= max(a.R, b.R) &&
+		min(a.Z, b.Z)-s <= max(c.Z, d.Z) && min(c.Z, d.Z)-s <= max(a.Z, b.Z)
 }
 
 // clearance is the least distance of chord c-d from the ends of chord a-b, and

@@ -100,19 +100,23 @@ func newStave(j *job.Job, md *mold.Mold, p *mold.Part, k, n int) *stave {
 func collared(top float64) bool { return top >= collarHigh+2+flangeHigh+10 }
 
 // plan is the outline across the axis, counterclockwise, from the lap at the
-// start, of n steps to the turn, with flanges of a height; tips tells which
-// corners are their tips.
-func (s *stave) plan(n int, high float64) (loop [][2]float64, tips []bool) {
+// start, of n steps to the turn: foot with flanges as low as the rib in the
+// groove, full with all of them; tips tells which corners are their tips.
+func (s *stave) plan(n int) (foot, full [][2]float64, tips []bool) {
+	room := n + 32
+	foot, full, tips = make([][2]float64, 0, room), make([][2]float64, 0, room), make([]bool, 0, room)
 	r := s.md.Block.R
 	deg := func(mm float64) float64 { return mm / r * 180 / math.Pi }
 	mid := r + s.wide/2
 	put := func(radius, az float64, tip bool) {
 		sin, cos := solid.SinCosDeg(az)
 		f := radius * s.md.Block.Reach(az)
+		low, high := f, f
 		if tip {
-			f += high
+			low, high = f+grooveRib, f+flangeHigh
 		}
-		loop = append(loop, [2]float64{f * cos, f * sin})
+		foot = append(foot, [2]float64{low * cos, low * sin})
+		full = append(full, [2]float64{high * cos, high * sin})
 		tips = append(tips, tip)
 	}
 	arc := func(radius, a, c float64) { // steps of the table strictly between
@@ -178,14 +182,13 @@ func (s *stave) plan(n int, high float64) (loop [][2]float64, tips []bool) {
 		put(mid+s.gap, s.from, false)
 		arc(mid+s.gap, s.from, start)
 	}
-	return loop, tips
+	return foot, full, tips
 }
 
 // build makes the stave: its flanges begin as a low rib in the plate's groove,
 // rise out of it at 45 degrees, and end below the collar.
 func (s *stave) build(so *mold.Solids) (*solid.Mesh, error) {
-	foot, tips := s.plan(so.Turn.Steps(), grooveRib)
-	full, _ := s.plan(so.Turn.Steps(), flangeHigh)
+	foot, full, tips := s.plan(so.Turn.Steps())
 	b := solid.NewBuilder(so.Turn.Round, solid.FullTurn(so.Turn.Steps()))
 	var below solid.Loop
 	level := func(plan [][2]float64, h float64) {
