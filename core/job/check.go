@@ -28,8 +28,11 @@ func (j *Job) Check() Faults {
 	if j.Format != Format {
 		bad("format", "The file says its format is %q; a job says %q.", clip(j.Format), Format)
 	}
-	if j.Version != Version {
-		bad("version", "The file is of version %d; this page reads version %d. Use the page that wrote it, or a newer one.", j.Version, Version)
+	switch {
+	case j.Version > Version:
+		faults = append(faults, newer(j.Version))
+	case j.Version < Version:
+		bad("version", "The file is of version %d, which no job has; it says %d.", j.Version, Version)
 	}
 	if len([]rune(j.Name)) > maxName {
 		bad("name", "The name has %d letters; use at most %d.", len([]rune(j.Name)), maxName)

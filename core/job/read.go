@@ -59,12 +59,32 @@ func explain(text []byte, err error) *Fault {
 	case errors.Is(err, io.ErrUnexpectedEOF), errors.Is(err, io.EOF):
 		return Faultf("cutShort", "", "The text ends before the job does; the file seems to be cut short.").AtLine(lineAt(text, int64(len(text))))
 	}
+	if n := versionOf(text); n > Version {
+		return newer(n)
+	}
 	w := walker{d: json.NewDecoder(bytes.NewReader(text)), text: text}
 	w.d.UseNumber()
 	if f := w.value(reflect.TypeFor[Job](), ""); f != nil {
 		return f
 	}
 	return Faultf("notJSON", "", "The text is not a job file: %s.", err)
+}
+
+// versionOf is the version that a text names, whatever else it holds; 0 where it
+// names none.
+func versionOf(text []byte) int {
+	var head struct {
+		Version int `json:"version"`
+	}
+	if json.Unmarshal(text, &head) != nil {
+		return 0
+	}
+	return head.Version
+}
+
+// newer refuses a document of a version to come, before its keys are judged.
+func newer(version int) *Fault {
+	return Faultf("newerVersion", "version", "The job is whole, but was saved by a newer page: it is of version %d, and this page reads version %d. Open it with the page that saved it.", version, Version)
 }
 
 func lineAt(text []byte, offset int64) int {

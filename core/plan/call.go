@@ -164,7 +164,13 @@ func read(a *call) (any, [][]byte, error) {
 		return nil, nil, err
 	}
 	var j *job.Job
+	var notes job.Faults
 	switch q.Kind {
+	case "salvage":
+		var err error
+		if j, notes, err = job.Salvage([]byte(q.Text)); err != nil {
+			return nil, nil, err
+		}
 	case "job":
 		var err error
 		if j, err = job.Read([]byte(q.Text)); err != nil {
@@ -194,7 +200,7 @@ func read(a *call) (any, [][]byte, error) {
 		j = &d
 		j.Form.Outer = nodes
 	default:
-		return nil, nil, choice("kind", q.Kind, "coordinates", "svg", "job")
+		return nil, nil, choice("kind", q.Kind, "coordinates", "svg", "job", "salvage")
 	}
 	saved, err := j.Write()
 	if err != nil {
@@ -203,7 +209,9 @@ func read(a *call) (any, [][]byte, error) {
 	return struct {
 		Job  *job.Job `json:"job"`
 		Text string   `json:"text"` // the job as a file holds it
-	}{j, string(saved)}, nil, nil
+		// What a damaged job lost, at most the first 50.
+		Notes job.Faults `json:"notes,omitempty"`
+	}{j, string(saved), notes[:min(len(notes), 50)]}, nil, nil
 }
 
 // planned reads the job of a request and plans it.
