@@ -8,6 +8,8 @@ import { Drawing } from "./drawing";
 import { NodeBar } from "./editor/bar";
 import { save, takeFile, toLink } from "./files";
 import { Icon } from "./icons";
+import { DamagedFile } from "./keep/damaged";
+import { Versions } from "./keep/dialog";
 import { ApartBar } from "./panels/apart";
 import { CastingPanel } from "./panels/casting";
 import { ClassPanel } from "./panels/class";
@@ -18,8 +20,9 @@ import { SheetsPanel } from "./panels/sheets";
 import { ToolingPanel } from "./panels/tooling";
 import { AllSamples, FirstShelf } from "./shelf";
 import { SpaceView } from "./space/view";
-import { canonical } from "./storage";
+import { canonical } from "./canonical";
 import { coreOf, edit, lookAt, now, redo, say, set, settle, steps, type Tab, undo } from "./state";
+import { putLink } from "./keep/tab";
 import { PictureBench } from "./trace/bench";
 import { TraceNext, underTrace } from "./trace/panel";
 import { chosen, NextStep, VerdictLine } from "./verdict";
@@ -28,7 +31,7 @@ import { w } from "./words";
 export function App() {
   const { plan, look, tab } = now(), trace = tab === "form" ? underTrace() : null;
   const opens = plan && (look.space ? look.what === "mold" : tab === "parts"), ofClass = tab === "class" && onClassBench();
-  if (room().inside || room().opening) return <><ExerciseMode /><Toast /></>;
+  if (room().inside || room().opening) return <><ExerciseMode /><Below /></>;
   return (
     <>
       <a class="skip" href="#panel">{w.skip}</a>
@@ -44,16 +47,17 @@ export function App() {
         <Panels />
       </main>
       {trace ? <TraceNext of={trace} /> : tab !== "class" && <NextStep />}
-      <Toast />
+      <Below />
+      <DamagedFile />
       <div class="drop" aria-hidden="true">{w.dropHere}</div>
     </>
   );
 }
 
 function Head() {
-  const { job, saved, slow } = now();
+  const { job, saved, storage } = now();
   const back = steps().back, forth = steps().forth;
-  const isSaved = saved === canonical(job);
+  const mark = saved === canonical(job) ? "yes" : storage ? "kept" : "nowhere";
   const link = async () => {
     const hash = await toLink("job", JSON.stringify(now().job));
     const address = location.href.replace(/#.*$/, "") + hash;
@@ -62,6 +66,7 @@ function Head() {
       say(w.linkCopied);
     } catch {
       history.replaceState(null, "", hash);
+      putLink(hash);
       say(w.linkShown);
     }
   };
@@ -73,12 +78,12 @@ function Head() {
         onInput={(e) => { const v = e.currentTarget.value; edit(w.changed(w.potName.toLowerCase()), "name", (j) => { j.name = v; }); }}
         onBlur={() => settle()}
       />
-      <span class={`saved ${isSaved ? "yes" : ""}`}>{isSaved ? w.saved : w.notSaved}</span>
+      <span class={`saved ${mark}`} title={mark === "kept" ? w.keep.keptHere : ""}>{mark === "yes" ? w.saved : mark === "kept" ? w.notSaved : w.keep.keptNowhere}</span>
       <div class="tools">
-        {slow && <button type="button" onClick={() => coreOf().stop()}>{w.stop}</button>}
         <button type="button" disabled={back === null} title={back === null ? "" : w.undoStep(back)} onClick={undo}><Icon name="undo" />{w.undo}</button>
         <button type="button" disabled={forth === null} title={forth === null ? "" : w.redoStep(forth)} onClick={redo}><Icon name="redo" />{w.redo}</button>
         <AllSamples label={w.shelfOpen} />
+        <Versions />
         <label class="button"><Icon name="open" />{w.open}
           <input type="file" class="away" onChange={(e) => {
             const input = e.currentTarget, file = input.files?.[0];
@@ -139,8 +144,24 @@ function Panels() {
   );
 }
 
-function Toast() {
-  const { toast } = now();
+/** What stands over the foot of the page: what is under way, and what is said in passing. */
+function Below() {
+  const { slow, progress, toast } = now(), part = slow && progress && progress.fraction > 0 ? progress.fraction : null;
+  return (
+    <div class="below">
+      <div role="status">
+        {slow && (
+          <p class="underway"><span>{progress?.words || w.working}…</span>
+            <progress aria-label={progress?.words || w.working} {...(part === null ? {} : { value: part })} />
+            <button type="button" onClick={() => coreOf().stop()}>{w.stop}</button></p>
+        )}
+      </div>
+      <Toast toast={toast} />
+    </div>
+  );
+}
+
+function Toast({ toast }: { toast: { words: string; undo: boolean } | null }) {
   return (
     <div class="toast" role="status">
       {toast && (

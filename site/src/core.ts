@@ -15,6 +15,9 @@ interface Request {
   tries: number; aside: boolean; done: (a: Answer) => void;
 }
 
+/** Ms after which an answer that is waited for is slow. */
+const SLOW = 400;
+
 const newestWins = new Set(["plan", "trace", "outline", "wire"]);
 
 const fault = (f: Fault): Answer => ({ reply: JSON.stringify({ error: f }), blobs: [] });
@@ -32,7 +35,17 @@ export class Core {
     private readonly source: string,
     private readonly packed: Promise<string>,
     private readonly onProgress: (p: Progress | null) => void,
+    private readonly onSlow: (slow: boolean) => void,
   ) {}
+
+  private slowTimer = 0;
+
+  /** Watches the answer that is waited for: one that takes long is told. */
+  private watch(): void {
+    clearTimeout(this.slowTimer);
+    this.onSlow(false);
+    if (this.active) this.slowTimer = window.setTimeout(() => this.onSlow(true), SLOW);
+  }
 
   start(): void {
     this.address ||= URL.createObjectURL(new Blob([this.source], { type: "text/javascript" }));
@@ -84,6 +97,7 @@ export class Core {
     if (!r) return;
     this.active = r;
     r.tries++;
+    this.watch();
     this.worker?.postMessage({ id: r.id, op: r.op, request: r.request, blob: r.blob } satisfies ToWorker);
   }
 
@@ -102,6 +116,7 @@ export class Core {
         this.active = null;
         this.starts = 0;
         this.onProgress(null);
+        this.watch();
         r.done({ reply: m.reply, blobs: m.blobs });
         this.send();
         break;
@@ -137,6 +152,7 @@ export class Core {
   private renew(): void {
     this.worker?.terminate();
     this.onProgress(null);
+    this.watch();
     this.start();
   }
 }

@@ -4,8 +4,10 @@
 import type { Fault, Job } from "./contract";
 import { takeClass } from "./class/open";
 import { room } from "./class/room";
-import { coreOf, edit, faults, now, parse, replace, say, set, settle } from "./state";
-import { canonical } from "./storage";
+import { canonical } from "./canonical";
+import { keepSoon } from "./keep/autosave";
+import { decode, likeJob, looksLikePicture, strange } from "./keep/text";
+import { coreOf, edit, faults, now, type Origin, parse, replace, say, set, settle } from "./state";
 import { isPicture } from "./trace/files";
 import { openSvg } from "./trace/svg";
 import { openPicture } from "./trace/tracing";
@@ -31,14 +33,16 @@ export function save(): void {
   const text = canonical(job);
   download(fileName(job, ".moldwright.json"), text, "application/json");
   set({ saved: text });
+  keepSoon(); // as one that is saved
 }
 
 /** Reads text of any kind we know and puts it on the bench. Coordinates wait in
  *  the box for rows, since their unit must be asked for. */
 export async function take(text: string, from: string): Promise<void> {
-  const start = text.trimStart();
+  const start = text.trimStart(), odd = strange(text);
+  if (odd) return say(w.keep.strange[odd](from));
   if (takeClass([{ name: from, text: start }])) return;
-  if (start.startsWith("{")) return openJob(text, from);
+  if (likeJob(start)) return openJob(text, from);
   if (start.startsWith("<")) {
     return openSvg(text, from);
   }
@@ -49,26 +53,36 @@ export async function take(text: string, from: string): Promise<void> {
 /** Opens a file of any kind we know; of several, results of a class. */
 export async function takeFile(file: File, ...more: File[]): Promise<void> {
   if (more.length || room().inside) {
-    const all = await Promise.all([file, ...more].map(async (f) => ({ name: f.name, text: await f.text() })));
+    const all = await Promise.all([file, ...more].map(async (f) => ({ name: f.name, text: decode(await bytesOf(f)) })));
     if (takeClass(all)) return;
   }
   if (isPicture(file)) return openPicture(file, file.name);
-  return take(await file.text(), file.name);
+  const bytes = await bytesOf(file);
+  if (looksLikePicture(bytes)) return openPicture(file, file.name);
+  return take(decode(bytes), file.name);
 }
 
-async function openJob(text: string, from: string): Promise<void> {
-  const [fault] = await read({ kind: "job", text }, w.stepOpened(from), true);
-  if (fault) say(w.notOpened(from, fault.message));
+const bytesOf = async (f: File): Promise<Uint8Array> => new Uint8Array(await f.arrayBuffer());
+
+/** Opens a saved job. Of one that does not read, what can be saved is offered,
+ *  and nothing is done unasked. */
+export async function openJob(text: string, from: string, origin: Origin = "file", row: string | null = null): Promise<void> {
+  const [fault] = await read({ kind: "job", text }, w.stepOpened(from), origin, row);
+  if (!fault) return;
+  const a = await coreOf().ask("read", { kind: "salvage", text });
+  const reply = a && parse<{ job: Job; notes?: Fault[] }>(a.reply);
+  if (!reply || "error" in reply) return say(w.notOpened(from, fault.message));
+  set({ damaged: { from, fault, job: reply.job, notes: reply.notes ?? [] } });
 }
 
 /** Lets the core read a text; on success its job is on the bench, else all its
  *  faults come back and nothing changes. */
-export async function read(request: object, words: string, saved = false): Promise<Fault[]> {
+export async function read(request: object, words: string, origin: Origin = "given", row: string | null = null): Promise<Fault[]> {
   const a = await coreOf().ask("read", request);
   if (!a) return [];
   const reply = parse<{ job: Job }>(a.reply);
   if ("error" in reply) return faults(reply);
-  replace(reply.job, words, saved);
+  replace(reply.job, words, origin, row);
   say(words, true);
   return [];
 }

@@ -8,8 +8,9 @@ import { room } from "./class/room";
 import { Core } from "./core";
 import { fromLink, listen, read, save } from "./files";
 import { samples } from "./samples";
-import { begin, redo, say, set, undo } from "./state";
-import { kept } from "./storage";
+import { begin, now, redo, say, set, undo, unsaved } from "./state";
+import { keepNow, left } from "./keep/autosave";
+import { opened, putLink } from "./keep/tab";
 import { w } from "./words";
 
 const root = document.getElementById("page")!;
@@ -18,30 +19,43 @@ const text = (id: string) => document.getElementById(id)!.textContent!.trim();
 function paint(): void { render(<App />, root); }
 
 function run(): void {
-  const last = kept();
+  const last = left();
   const packed = new Promise<string>((resolve) => {
     if (document.readyState !== "loading") resolve(text("core"));
     else addEventListener("DOMContentLoaded", () => resolve(text("core")));
   });
-  const core = new Core(text("worker"), packed, (progress) => set({ progress }));
+  const core = new Core(text("worker"), packed, (progress) => set({ progress }), (slow) => { if (slow !== now().slow) set({ slow }); });
   core.start();
   foresee();
-  const started = begin([...(last ? [last] : []), JSON.stringify(samples[0])], last !== undefined, core, paint);
+  const started = begin(last, JSON.stringify(samples[0]), core, paint);
   paint();
   listen();
   addEventListener("keydown", keys);
   if (last === undefined) say(w.noStorage);
-  void started.then(location.hash.startsWith("#job=") ? openLink : undefined).then(openClass);
-  addEventListener("hashchange", () => { if (onLink()) void openClass(); });
+  // a tab that has opened its link before goes on with its own job
+  const again = location.hash === opened() && last !== undefined && last.length > 0;
+  void started.then(again ? undefined : openLink).then(openClass);
+  addEventListener("hashchange", () => void (onLink() ? openClass() : openLink()));
+  addEventListener("beforeunload", leaving);
   // For the browser tests: the core as the page holds it.
   Object.defineProperty(window, "moldwrightPage", { value: { core } });
 }
 
 async function openLink(): Promise<void> {
+  if (!location.hash.startsWith("#job=")) return;
   const t = await fromLink("job", location.hash);
   const [fault] = t === null ? [] : await read({ kind: "job", text: t }, w.stepOpened(w.theLink));
+  putLink(location.hash);
   if (t === null) say(w.badLink);
   else if (fault) say(w.notOpened(w.theLink, fault.message));
+}
+
+/** Asks before the page is left only where something would be lost. */
+function leaving(e: BeforeUnloadEvent): void {
+  keepNow();
+  const { trace, storage } = now(), { inside, session } = room();
+  const tracing = trace?.open === true, exercise = inside && !storage && session !== null && !session.trial && session.at >= 0;
+  if (tracing || exercise || (!storage && unsaved())) e.preventDefault();
 }
 
 function keys(e: KeyboardEvent): void {

@@ -7,10 +7,10 @@ import type { Job, Node } from "./contract";
 import { read } from "./files";
 import { samples } from "./samples";
 import { now } from "./state";
-import { kept } from "./storage";
+import { entries } from "./keep/store";
 import { w } from "./words";
 
-let away = kept() !== null || location.hash.startsWith("#job=");
+let away = entries()?.length !== 0 || location.hash.startsWith("#job=");
 
 const take = (s: Job) => void read({ kind: "job", text: JSON.stringify(s) }, w.stepOpened(s.name));
 const onBench = (s: Job) => now().job.name === s.name;

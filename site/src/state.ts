@@ -2,12 +2,13 @@
 // open another. Each change is sent to the core, and the plan that comes back is
 // kept with the job it belongs to, so that what is shown is never said of
 // another job.
+import { canonical } from "./canonical";
 import type { Core, Progress } from "./core";
 import type { Fault, Job, Plan } from "./contract";
 import { whole, type Zoom } from "./editor/zoom";
 import { History } from "./history";
 import { firstLook, type Look } from "./look";
-import { canonical, keep, setAside } from "./storage";
+import { begins, type Found, keepFrom, keepNow, keepSoon, keepWords } from "./keep/autosave";
 import type { Svg } from "./trace/svg";
 import type { Behind, Tracing } from "./trace/tracing";
 import { w } from "./words";
@@ -33,8 +34,12 @@ export interface State {
   /** Name of the part that the Release panel looks at. */
   part: string | null;
   look: Look;
-  /** Bytes of the job as last saved to a file. */
+  /** Bytes of the job as last saved to a file, and as it came from a link or a
+   *  sample, from which it can be had again. */
   saved: string | null;
+  given: string | null;
+  /** A damaged job of which something could be read, before it is taken or left. */
+  damaged: Damaged | null;
   /** How near the drawing is looked at, and whether a dragged node snaps. */
   zoom: Zoom;
   snap: boolean;
@@ -49,45 +54,62 @@ export interface State {
   rows: { text: string; units: string; across: string; open: boolean; faults: Fault[] };
 }
 
+export interface Damaged { from: string; fault: Fault; job: Job; notes: Fault[] }
+
 let state: State;
 let history: History;
 let core: Core;
 let draw: () => void = () => {};
 let drawn = false;
-let slowTimer = 0;
 let toastTimer = 0;
 
 export const now = (): State => state;
 export const steps = (): History => history;
 export const coreOf = (): Core => core;
 
-/** Starts with the first of the texts that reads as a job. The core completes
- *  it, since an older one may lack keys that are saved now. A text that does not
- *  read is set aside, not lost. */
-export async function begin(texts: string[], storage: boolean, c: Core, render: () => void): Promise<void> {
+/** Starts with the first of what is left of earlier visits that reads as a job,
+ *  or else with the sample. The core completes it, since an older one may lack
+ *  keys that are saved now. A version that does not read stays among the kept. */
+export async function begin(left: Found[] | undefined, sample: string, c: Core, render: () => void): Promise<void> {
   core = c;
   draw = render;
-  const job = JSON.parse(texts[texts.length - 1]!) as Job;
+  const job = JSON.parse(sample) as Job;
   history = new History(job);
   state = {
     job, ready: false, plan: null, planned: null, answered: null, faults: [], progress: null, slow: false,
-    tab: "form", node: null, part: null, look: firstLook, saved: null, zoom: whole, snap: true, trace: null, behind: null, svg: null, storage, toast: null,
+    tab: "form", node: null, part: null, look: firstLook, saved: null, given: null, damaged: null, zoom: whole, snap: true, trace: null, behind: null, svg: null, storage: left !== undefined, toast: null,
     rows: { text: "", units: "", across: "radius", open: false, faults: [] },
   };
-  for (const text of texts) {
+  keepFrom(bench, () => { if (state.storage) { set({ storage: false }); say(w.keep.full); } });
+  for (const v of [...(left ?? []), null]) {
+    const text = v?.kept.text ?? sample;
     const a = await core.ask("read", { kind: "job", text });
     const reply = a && parse<{ job: Job }>(a.reply);
     if (!reply) return;
     if (!("error" in reply)) {
       history = new History(reply.job);
-      set({ job: reply.job, ready: true });
+      begins(reply.job, v?.entry.pot ?? null);
+      const bytes = canonical(reply.job);
+      set({ job: reply.job, ready: true, saved: v?.kept.saved ? bytes : null, given: !v || v.kept.given ? bytes : null });
       return replan();
     }
-    setAside(text);
-    say(w.notKept(reply.error.message));
-    if (text === texts[texts.length - 1]) set({ faults: faults(reply) });
+    if (!v) set({ faults: faults(reply) });
+    else if (v === left![0]) say(w.keep.unread(v.kept.name || w.keep.nameless, reply.error.message));
   }
 }
+
+/** The job on the bench, as it is kept. */
+function bench() {
+  const { job, plan, planned, saved, given } = state, text = canonical(job);
+  const verdict = plan && planned === job ? plan.schemes.find((s) => s.id === plan.chosen)?.verdict ?? "" : "";
+  return { job, verdict, words: verdict && plan ? plan.verdict : "", saved: saved === text, given: given === text };
+}
+
+/** Whether the job stands in no file, and cannot be had again as it is. */
+export const unsaved = (): boolean => {
+  const text = canonical(state.job);
+  return text !== state.saved && text !== state.given;
+};
 
 /** Changes the state and draws once before the next frame. */
 export function set(patch: Partial<State>): void {
@@ -120,11 +142,19 @@ export function edit(words: string, tag: string, change: (j: Job) => void): void
 /** Ends the step under way. */
 export function settle(): void { history.close(); }
 
-/** Puts another job in place of this one; undo brings the old one back. */
-export function replace(job: Job, words: string, saved: boolean): void {
+/** Where another job comes from: a file, a link or a sample that still has it, or
+ *  a version or a rescue that only this page holds. */
+export type Origin = "file" | "given" | "kept";
+
+/** Puts another job in place of this one; undo brings the old one back. Row is
+ *  the row of kept versions that it goes on. */
+export function replace(job: Job, words: string, origin: Origin, row: string | null = null): void {
+  keepNow();
+  begins(job, row);
   history.push(job, words, "");
   history.close();
-  set({ node: null, part: null, look: firstLook, zoom: whole, saved: saved ? canonical(job) : null });
+  const text = canonical(job);
+  set({ node: null, part: null, look: firstLook, zoom: whole, saved: origin === "file" ? text : null, given: origin === "given" ? text : null });
   take(job);
 }
 
@@ -147,20 +177,20 @@ export function redo(): void {
 function take(job: Job): void {
   const node = state.node !== null && state.node < job.form.outer.length ? state.node : null;
   set({ job, node });
-  if (state.storage && !keep(job)) set({ storage: false });
+  keepSoon();
   replan();
 }
 
 function replan(): void {
   const job = state.job;
-  if (!slowTimer) slowTimer = window.setTimeout(() => set({ slow: true }), 400);
   void core.ask("plan", { job }).then((a) => {
     if (a === null || state.job !== job) return;
-    clearTimeout(slowTimer);
-    slowTimer = 0;
     const reply = parse<Plan>(a.reply);
-    if ("error" in reply) set({ answered: job, faults: faults(reply), slow: false });
-    else set({ plan: reply, planned: job, answered: job, faults: [], slow: false });
+    if ("error" in reply) set({ answered: job, faults: faults(reply) });
+    else {
+      set({ plan: reply, planned: job, answered: job, faults: [] });
+      keepWords();
+    }
   });
 }
 

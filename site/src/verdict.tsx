@@ -10,7 +10,7 @@ import { w } from "./words";
 export const chosen = (plan: Plan): Scheme => plan.schemes.find((s) => s.id === plan.chosen) ?? plan.schemes[0]!;
 
 export function VerdictLine() {
-  const { plan, faults: [fault], job, answered, slow, progress } = now();
+  const { plan, faults: [fault], job, answered } = now();
   const s = plan && chosen(plan);
   return (
     <div class={`verdict ${fault ? "fault" : s?.verdict ?? "none"}`} aria-busy={answered !== job}>
@@ -22,7 +22,6 @@ export function VerdictLine() {
         </p>
         {!fault && plan && (plan.robust.reason === "fewer" || s?.verdict !== "catches") && <span class="robust">{robust(plan)}</span>}
       </div>
-      {slow && <span class="busy">{progress?.words ?? w.working}…</span>}
     </div>
   );
 }

@@ -148,10 +148,9 @@ onPage("cautions stand where the hazard is, and none is missing", async (page) =
   assert.match(await of("Bands and lifting"), /Band the mold[\s\S]*NIOSH/);
   assert.match(await of("Casts of one day"), /Drying times/);
   const { cautions } = await page.evaluate(async () => {
-    const job = JSON.parse(localStorage.getItem("moldwright.job") ?? "null");
     const core = window.moldwrightPage.core;
-    const j = job ?? JSON.parse((await core.ask("read", { kind: "coordinates", text: "0 0\n30 0\n60 50", units: "mm" })).reply).job;
-    return JSON.parse((await core.ask("plan", { job: j })).reply);
+    const { job } = JSON.parse((await core.ask("read", { kind: "coordinates", text: "0 0\n30 0\n60 50", units: "mm" })).reply);
+    return JSON.parse((await core.ask("plan", { job })).reply);
   });
   assert.ok(cautions.length > 8);
   await own(page);

@@ -180,18 +180,21 @@ onPage("a reload brings the job back", async (page) => {
   assert.equal(await page.locator("input.name").inputValue(), "Reed cup");
 });
 
-onPage("a kept job that no longer reads is told, set aside, and a sample stands on the bench", async (page) => {
+/** Puts a text among the kept versions, as another visit would have left it. */
+const leave = (page, text) => page.evaluate((t) => localStorage.setItem("moldwright.kept.pot1.zz.tab1", JSON.stringify({ text: t, name: "Left", verdict: "", words: "", saved: false, given: false })), text);
+
+onPage("a kept job that no longer reads is told and stays among the versions, and a sample stands on the bench", async (page) => {
   const broken = '{"format":"moldwright-job","version":1,"form":{"outer":[]}}';
-  await page.evaluate((t) => localStorage.setItem("moldwright.job", t), broken);
+  await leave(page, broken);
   await page.reload();
-  await until(() => page.locator(".toast p").innerText(), /does not read: .*set aside/);
+  await until(() => page.locator(".toast p").innerText(), /\(Left\) does not read: .*stays among the versions/);
   await until(() => verdict(page), /parts?/);
-  assert.equal(await page.evaluate(() => localStorage.getItem("moldwright.unread")), broken);
+  assert.equal(await page.evaluate(() => JSON.parse(localStorage.getItem("moldwright.kept.pot1.zz.tab1")).text), broken);
 });
 
 onPage("a kept job of an older page, with keys left out, is completed", async (page) => {
   const old = { format: "moldwright-job", version: 1, name: "Old bowl", form: { outer: [[0, 0], [30, 0], [60, 50]].map(([r, z]) => ({ r, z, corner: true })) } };
-  await page.evaluate((t) => localStorage.setItem("moldwright.job", t), JSON.stringify(old));
+  await leave(page, JSON.stringify(old));
   await page.reload();
   await until(() => page.locator("input.name").inputValue(), "Old bowl");
   const d = await downloaded(page, () => page.getByRole("button", { name: "Save" }).click());

@@ -20,7 +20,6 @@ export const page = {
   stepOpened: (s: string) => `Opened ${s}`,
   notOpened: (s: string, why: string) => `${s} was not opened: ${why} The pot on the bench is unchanged.`,
   theLink: "the link",
-  notKept: (why: string) => `The job of your last visit does not read: ${why} It is set aside, and a sample pot is on the bench.`,
   dropped: "what you dropped", pasted: "what you pasted",
   dropHere: "Drop a picture, a saved job, a drawing or rows of coordinates",
   rowsWait: "Your rows wait in the Form panel. Say which unit they are in.",
