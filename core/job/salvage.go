@@ -10,6 +10,8 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+
+	"moldwright/core/words"
 )
 
 // leastRows is how many nodes make a profile worth saving: with fewer there is
@@ -140,7 +142,11 @@ func (s *salvager) filled(v reflect.Value, tok json.Token, path string) bool {
 		}
 	}
 	s.skip(tok)
-	s.note("wrongType", path, at, "%s holds %s; it takes %s. It was left out.", path, spoken(tok), article(v.Type()))
+	name := words.Plain(path)
+	if path == "" {
+		name = words.Say("The file")
+	}
+	s.note("wrongType", path, at, "%s holds %s; it takes %s. It was left out.", name, spoken(tok), article(v.Type()))
 	return false
 }
 

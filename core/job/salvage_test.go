@@ -102,7 +102,7 @@ func TestSalvageNothing(t *testing.T) {
 	for _, text := range []string{"", "{}", "[1,2]", "r z\n0 0\n", `{"format":"moldwright-class","form":{"outer":[{"r":0,"z":0},{"r":1,"z":0},{"r":2,"z":9}]}}`, `{"form":{"outer":[{"r":0,"z":0},{"r":1,"z":`, "\x00\x01\x02", "<html>"} {
 		if j, _, err := Salvage([]byte(text)); err == nil {
 			t.Errorf("%q gives %+v", text, j)
-		} else if f, ok := err.(Faults); !ok || f[0].Message == "" {
+		} else if f, ok := err.(Faults); !ok || f[0].Error() == "" {
 			t.Errorf("%q: %v", text, err)
 		}
 	}
@@ -118,7 +118,7 @@ func FuzzSalvage(f *testing.F) {
 	f.Fuzz(func(t *testing.T, text []byte) {
 		j, _, err := Salvage(text)
 		if err != nil {
-			if faults, ok := err.(Faults); !ok || len(faults) == 0 || faults[0].Message == "" {
+			if faults, ok := err.(Faults); !ok || len(faults) == 0 || faults[0].Error() == "" {
 				t.Fatalf("an error that tells nothing: %#v", err)
 			}
 			return
