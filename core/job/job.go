@@ -202,6 +202,10 @@ type Mold struct {
 // Spare is the reservoir above the trim line; Height is mm.
 type Spare struct {
 	Height float64 `json:"height"`
+	// Flared lets the spare widen upward in an upper part too, where it would
+	// else narrow so that the part lifts off it. A plug of its own then forms
+	// it, drawn before the part is lifted, and its clay is cut out first.
+	Flared bool `json:"flared,omitempty"`
 }
 
 // Defaults is a job with no form, every other key as the planner takes it

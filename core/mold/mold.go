@@ -23,8 +23,12 @@ type Mold struct {
 	// of the spare or the fill hole. It holds the mouth only where the mold
 	// ends at the rim.
 	Opening []form.Point
-	Block   Block
-	Parts   []Part
+	// PlugApart tells that the opening widens away from the pull of the upper
+	// part that holds it: whatever forms or fills it must be drawn out upward
+	// before the part is lifted.
+	PlugApart bool
+	Block     Block
+	Parts     []Part
 	// TrimZ is the height of the trim line, mm; Spare tells that the opening
 	// is a spare rather than a fill hole.
 	TrimZ float64
@@ -136,7 +140,9 @@ func Lay(j *job.Job, base *Base, s *parting.Scheme) *Mold {
 			top = math.Max(top, base.Height+j.Plaster.Base)
 		}
 	}
-	md.Opening = opening(j, s, mouth, top, base.Height, base.Closed)
+	flared := md.Spare && j.Mold.Spare != nil && j.Mold.Spare.Flared && base.Height <= mouth.Z+0.01
+	md.Opening = opening(j, s, mouth, top, base.Height, base.Closed, flared)
+	md.PlugApart = flared && s.Upper && len(md.Opening) > 1
 	maxR := base.MaxR
 	for _, p := range md.Opening {
 		maxR = math.Max(maxR, p.R+mouthMargin-j.Plaster.Wall)
@@ -154,16 +160,16 @@ func Lay(j *job.Job, base *Base, s *parting.Scheme) *Mold {
 
 // opening is the wall from the mouth to the top of the block. The part that
 // holds it settles its slope: an upper part is lifted off it, so it narrows
-// upward; a lower part is drawn down from it and side parts outward, so it may
-// widen.
-func opening(j *job.Job, s *parting.Scheme, mouth form.Point, top, height float64, closed bool) []form.Point {
+// upward, unless it is to be flared; a lower part is drawn down from it and side
+// parts outward, so it may widen.
+func opening(j *job.Job, s *parting.Scheme, mouth form.Point, top, height float64, closed, flared bool) []form.Point {
 	out := []form.Point{mouth}
 	h := top - mouth.Z
 	if h < 1e-9 {
 		return out
 	}
 	r := mouth.R
-	narrows := s.Upper || height > mouth.Z+0.01 && !closed
+	narrows := s.Upper && !flared || height > mouth.Z+0.01 && !closed
 	taper := math.Tan(math.Max(j.Rules.LeastDraft, 2) * math.Pi / 180)
 	if narrows {
 		if !closed {

@@ -63,7 +63,7 @@ func randomJob(r *rand.Rand) *job.Job {
 	case 0:
 		j.Mold.Spare = nil
 	case 1:
-		j.Mold.Spare = &job.Spare{Height: between(5, 40)}
+		j.Mold.Spare = &job.Spare{Height: between(5, 40), Flared: r.IntN(2) == 0}
 	}
 	switch r.IntN(24) {
 	case 0:
@@ -143,6 +143,10 @@ func (s *Solids) positive() (*solid.Mesh, error) {
 		}
 	} else {
 		add(md.Cavity)
+	}
+	if md.PlugApart { // what fills the spare is taken out first
+		add([]form.Point{{R: 0, Z: md.TrimZ}})
+		return solid.Revolve(o, s.Place, solid.FullTurn(s.Turn.Steps()))
 	}
 	add(md.Opening[1:])
 	add([]form.Point{{R: 0, Z: md.Block.ZTop}})

@@ -1,7 +1,7 @@
 package solid
 
-// What fills a hole in a face: a natch dome, its socket, or a passage through
-// to a hole in another face.
+// What fills a hole in a face: a natch dome, its socket, a cone that keys a
+// joint, or a passage through to a hole in another face.
 //
 // A natch is the cap of a sphere that meets its face at the half-angle t, so
 // that every normal of it lies within t of the face's normal and it lets go
@@ -48,6 +48,16 @@ func (b *Builder) dome(h Hole, halfAngleDeg, way float64) {
 	top := b.Vertex(along(h.Centre, h.Normal, way*DomeHeight(h.RadiusMM, halfAngleDeg)))
 	for i, v := range low {
 		b.Triangle(v, low[(i+1)%n], top)
+	}
+}
+
+// Cone closes a hole by a cone of the given height (mm) that stands out of the
+// face, or is sunk into it where the height is negative. As high as its hole's
+// radius it leans 45 degrees, so that it prints whichever way its face looks.
+func (b *Builder) Cone(h Hole, heightMM float64) {
+	top := b.Vertex(along(h.Centre, h.Normal, heightMM))
+	for i, v := range h.Loop {
+		b.Triangle(v, h.Loop[(i+1)%len(h.Loop)], top)
 	}
 }
 

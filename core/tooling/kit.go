@@ -44,9 +44,12 @@ func capKit(j *job.Job, md *mold.Mold, p *mold.Part) []Piece {
 		out = []Piece{potPositive(j, md, p)}
 	} else {
 		var t *turned
-		t, up = positive(j, md, p)
+		t, up = positive(j, md, p, false)
 		base := Piece{Name: p.Name + " positive", Part: p.Name, Kind: "positive", up: up, Draft: p.MinDraft, Verdict: p.Verdict}
-		out = divided(j, base, t)
+		out = divided(j, base, t, func() *turned { full, _ := positive(j, md, p, true); return full })
+		if md.PlugApart && p.Name == "upper" {
+			out = append(out, plugFor(j, md)...)
+		}
 	}
 	if j.Mold.Staves == 1 {
 		c := cottle(j, md, p)
@@ -58,12 +61,12 @@ func capKit(j *job.Job, md *mold.Mold, p *mold.Part) []Piece {
 			piece.Verdict = parting.Rubs
 			piece.Note = "In one piece it rubs on the plaster all over; ask for two staves, which are taken off sideways."
 		}
-		return append(out, divided(j, piece, c)...)
+		return append(out, divided(j, piece, c, nil)...)
 	}
 	out = append(out, stavesFor(j, md, p, up)...)
 	if c := collar(j, md, p); collared(newStave(j, md, p, 0, staves(md, j.Mold.Staves)).top) {
 		piece := Piece{Name: p.Name + " collar", Part: p.Name, Kind: "collar", up: up, Draft: 90, Verdict: parting.Clear}
-		out = append(out, divided(j, piece, c)...)
+		out = append(out, divided(j, piece, c, nil)...)
 	}
 	return out
 }
@@ -142,7 +145,7 @@ func trayKit(j *job.Job, t *tray, sides bool) []Piece {
 	piece := Piece{Name: name + " tray", Part: t.p.Name, Kind: "tray", up: pull, build: t.build,
 		Draft: math.Min(t.p.MinDraft, t.half), Verdict: t.p.Verdict, Overhang: math.Max(0, -t.p.MinDraft)}
 	most := 0.0
-	for _, q := range t.p.Outline[:t.p.Pot+1] {
+	for _, q := range t.line() {
 		most = math.Max(most, q.R)
 	}
 	foot, ground := t.side()
@@ -199,88 +202,4 @@ func (t *tray) reachAlong() float64 {
 		most = math.Max(most, g*cos)
 	}
 	return most
-}
-
-// divided is a turned piece, whole where it fits the bed, else in halves or
-// quarters keyed to one another by domes and their sockets.
-func divided(j *job.Job, p Piece, t *turned) []Piece {
-	one := func(t *turned, name string) Piece {
-		q := p
-		q.Name, q.build = name, t.build
-		lo, hi := t.extent()
-		box := [][2]float64{{lo[0], lo[1]}, {hi[0], lo[1]}, {hi[0], hi[1]}, {lo[0], hi[1]}}
-		if t.to-t.from < 360 {
-			box = t.points()
-		}
-		for i := range box {
-			if p.up[2] < 0 {
-				box[i][1] = -box[i][1]
-			}
-		}
-		q.measure(j, box, hi[2]-lo[2], t.volume())
-		q.Overhang = t.overhang(p.up[2] < 0)
-		return q
-	}
-	whole := one(t, p.Name)
-	if whole.FitsBed || whole.Size[2] > j.Printer.Bed[2] {
-		return []Piece{whole}
-	}
-	for n := 2; n <= 4; n += 2 {
-		from, ok := t.cut(n)
-		if !ok {
-			continue
-		}
-		var out []Piece
-		fit := true
-		for k := range n {
-			part := *t
-			part.from = from + 360/float64(n)*float64(k)
-			part.to = part.from + 360/float64(n)
-			part.keys = t.keyPlaces()
-			q := one(&part, fmt.Sprintf("%s, %d of %d", p.Name, k+1, n))
-			q.Note = fmt.Sprintf("It is made in %d pieces to fit the bed; glue them at their keys.", n)
-			fit = fit && q.FitsBed
-			out = append(out, q)
-		}
-		if fit {
-			return out
-		}
-	}
-	return []Piece{whole}
-}
-
-// cut finds an azimuth from which the piece can be cut into n sectors, clear of
-// its natches.
-func (t *turned) cut(n int) (float64, bool) {
-	for from := 0.0; from < 360/float64(n); from += 15 {
-		ok := true
-		for _, q := range t.natches {
-			half := math.Asin((q.Radius+2)/q.At.R) * 180 / math.Pi
-			for k := range n {
-				d := math.Abs(math.Mod(q.Azimuth-from-360/float64(n)*float64(k)+540, 360) - 180)
-				ok = ok && d > half
-			}
-		}
-		if ok {
-			return from, true
-		}
-	}
-	return 0, false
-}
-
-// keyPlaces are where a divided plate is keyed: inside the block's radius, half
-// way through its thickness. Other pieces have no keys.
-func (t *turned) keyPlaces() []solid.Circle {
-	if t.seam < 0 {
-		return nil
-	}
-	z := t.section[t.seam].Z
-	thick := 0.0 // to the plate's underside, with its sign
-	for _, q := range t.section {
-		if q.shape == asOutside && math.Abs(q.Z-z) > math.Abs(thick) {
-			thick = q.Z - z
-		}
-	}
-	r := math.Abs(thick)/2 - 1.5
-	return []solid.Circle{{At: [2]float64{t.md.Block.R - r - 6, z + thick/2}, RadiusMM: r, Steps: 24}}
 }

@@ -31,6 +31,8 @@ func each(t *testing.T, visit func(name string, j *job.Job, md *mold.Mold)) {
 		"cottle":   func(j *job.Job) { j.Mold.Staves = 1; j.Printer.Solid = true },
 		"straight": func(j *job.Job) { j.Plaster.Outside = job.OutsideStraight; j.Mold.Staves = 4 },
 		"three":    func(j *job.Job) { j.Mold.Staves = 3; j.Printer.Shell = 5; d := 12.0; j.Mold.DrainHole = &d },
+		"flared":   func(j *job.Job) { j.Mold.Spare.Flared = true },
+		"low bed":  func(j *job.Job) { j.Printer.Bed = [3]float64{150, 140, 60} },
 		"oval":     func(j *job.Job) { j.Form.Section = job.Section{Kind: job.SectionOval, Ratio: 0.7} },
 	}
 	for what, set := range settings {
@@ -39,26 +41,33 @@ func each(t *testing.T, visit func(name string, j *job.Job, md *mold.Mold)) {
 			j.Form.Size = job.SizeMold
 			j.Form.Outer = nodes
 			set(&j)
-			m, err := form.Build(&j)
-			if err != nil {
-				t.Fatal(err)
-			}
-			_, maxR := m.Extent()
-			end := len(m.Pts) - 1
-			if m.Closed {
-				end = m.CutMouth(mold.MouthRadius(&j, maxR))
-			}
-			all := parting.Judge(release.New(m), end, parting.RulesOf(&j), parting.Wanted{})
-			base := mold.NewBase(m, end, all, nil)
-			for i := range all {
-				if (len(what)+len(pot)+i)%4 != 1 {
-					continue // a quarter of them, all settings and schemes among them
+			k := 0
+			layouts(t, &j, func(md *mold.Mold) {
+				if k++; (len(what)+len(pot)+k)%4 == 2 { // a quarter of them, all settings and schemes among them
+					visit(fmt.Sprintf("%s, %s, %s", pot, what, md.Scheme.ID), &j, md)
 				}
-				md := mold.Lay(&j, base, &all[i])
-				md.PlaceNatches(j.Printer.Clearance)
-				visit(fmt.Sprintf("%s, %s, %s", pot, what, all[i].ID), &j, md)
-			}
+			})
 		}
+	}
+}
+
+// layouts lays out every scheme of a job.
+func layouts(t *testing.T, j *job.Job, visit func(md *mold.Mold)) {
+	m, err := form.Build(j)
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, maxR := m.Extent()
+	end := len(m.Pts) - 1
+	if m.Closed {
+		end = m.CutMouth(mold.MouthRadius(j, maxR))
+	}
+	all := parting.Judge(release.New(m), end, parting.RulesOf(j), parting.Wanted{})
+	base := mold.NewBase(m, end, all, nil)
+	for i := range all {
+		md := mold.Lay(j, base, &all[i])
+		md.PlaceNatches(j.Printer.Clearance)
+		visit(md)
 	}
 }
 
@@ -96,6 +105,9 @@ func TestEveryPiece(t *testing.T) {
 				t.Errorf("%s: %v, %d shells", at, r.Err(), r.Shells)
 				continue
 			}
+			if bad, where := solid.SelfIntersects(m); bad {
+				t.Errorf("%s passes through itself at %.2f", at, m.V[m.T[where[0]][0]])
+			}
 			lo, _ := m.Bounds()
 			if math.Abs(lo[2]) > 1e-9 {
 				t.Errorf("%s does not rest on the bed: %g", at, lo[2])
@@ -117,12 +129,7 @@ func TestEveryPiece(t *testing.T) {
 			if got := steepest(m); got > p.Overhang+1 {
 				t.Errorf("%s: overhang of %.1f degrees, the plan says %.1f", at, got, p.Overhang)
 			}
-			there := m.Clone()
-			for i, v := range there.V {
-				for k := range 3 {
-					there.V[i][k] = toMold[4*k]*v[0] + toMold[4*k+1]*v[1] + toMold[4*k+2]*v[2] + toMold[4*k+3]
-				}
-			}
+			there := inMold(m, toMold)
 			if hit, where := solid.Overlap(solid.NewBody(there), bodies[p.Part], 0.02); hit {
 				t.Errorf("%s shares space with part %s at %.2f", at, p.Part, where)
 			}
@@ -134,6 +141,19 @@ func TestEveryPiece(t *testing.T) {
 			t.Errorf("no %s was made", k)
 		}
 	}
+}
+
+// inMold moves a print back to where it stands in the mold.
+func inMold(m *solid.Mesh, rows [12]float64) *solid.Mesh {
+	there := m.Clone()
+	for i, v := range there.V {
+		m := m.V[i]
+		for k := range 3 {
+			v[k] = rows[4*k]*m[0] + rows[4*k+1]*m[1] + rows[4*k+2]*m[2] + rows[4*k+3]
+		}
+		there.V[i] = v
+	}
+	return there
 }
 
 // steepest is the steepest overhang of a mesh as it stands on the bed, degrees,

@@ -79,17 +79,15 @@ func (t *turned) points() [][2]float64 {
 			if far < 0 {
 				continue
 			}
-			f := 1.0
-			switch shape(s) {
-			case asOutside:
-				f = t.md.Block.Reach(d)
-			case asPot:
-				f, _ = t.md.Section.At(d * math.Pi / 180)
-			}
+			f := t.reach(shape(s), d)
 			for _, r := range [2]float64{least[s], far} {
 				out = append(out, [2]float64{r * f * cos, r * f * sin})
 			}
 		}
+	}
+	sin, cos := solid.SinCosDeg(t.from)
+	for _, k := range t.ends[0] { // the tips of the cones
+		out = append(out, [2]float64{k.at[0]*cos + k.radius*sin, k.at[0]*sin - k.radius*cos})
 	}
 	return out
 }

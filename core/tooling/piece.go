@@ -21,7 +21,7 @@ import (
 type Piece struct {
 	Name string `json:"name"`
 	Part string `json:"part"` // the plaster part it serves
-	Kind string `json:"kind"` // positive, stave, collar, tray or board
+	Kind string `json:"kind"` // positive, plug, stave, collar, tray or board
 	// Size is the extent in mm as it is printed, resting on z = 0, turned to
 	// fit the bed.
 	Size    [3]float64 `json:"size"`
@@ -92,10 +92,22 @@ const (
 	asCircle
 )
 
+// edge tells what the edge from a corner to the next one is, beside a wall.
+type edge int
+
+const (
+	plain    edge = iota
+	seamEdge      // in the seam: it carries the natches
+	rimEdge       // level: it carries the marks
+	keyEdge       // level: a joint between pieces of one print, keyed by cones
+	plugEdge      // level: the joint of a positive and its plug
+)
+
 // corner is a point of a turned piece's section, in the frame of the mold.
 type corner struct {
 	form.Point
 	shape shape
+	edge  edge
 }
 
 // turned is a piece turned about the axis, whole or over a sector.
@@ -103,11 +115,11 @@ type turned struct {
 	md       *mold.Mold
 	section  []corner // counterclockwise, matter on the left
 	from, to float64  // degrees
-	seam     int      // the edge that lies in the seam, -1 for none
 	natches  []mold.Natch
-	rim      int // the level edge that carries the marks, -1 for none
 	marks    string
-	keys     []solid.Circle // in the end faces of a sector
+	clear    float64  // of keys in their sockets, mm
+	ends     [2][]key // in the ends of a sector
+	cones    int      // the way of level faces whose keys stand out: 1 up, -1 down
 }
 
 func (t *turned) build(so *mold.Solids) (*solid.Mesh, error) {
@@ -133,8 +145,9 @@ func (t *turned) build(so *mold.Solids) (*solid.Mesh, error) {
 	}
 	for i := range rings {
 		from, to := rings[i], rings[(i+1)%len(rings)]
+		a, c := t.section[i], t.section[(i+1)%len(rings)]
 		switch {
-		case i == t.seam:
+		case a.edge == seamEdge:
 			var here []mold.Natch
 			for _, n := range t.natches {
 				if span.Whole() || inside(n.Azimuth, t.from, t.to) {
@@ -142,8 +155,10 @@ func (t *turned) build(so *mold.Solids) (*solid.Mesh, error) {
 				}
 			}
 			mold.CastNatches(b, from, to, here)
-		case i == t.rim && span.Whole():
-			a, c := t.section[i], t.section[(i+1)%len(rings)]
+		case a.edge == keyEdge || a.edge == plugEdge:
+			keys := t.keysOf(i)
+			closeKeys(b, b.Flat(from, to, circles(keys, t.clear)...), keys)
+		case a.edge == rimEdge && span.Whole():
 			markRing(b, from, to, a.Point, c.Point, t.marks)
 		default:
 			b.Wall(from, to)
@@ -151,13 +166,8 @@ func (t *turned) build(so *mold.Solids) (*solid.Mesh, error) {
 	}
 	if !span.Whole() {
 		for _, side := range [2]solid.Side{solid.Near, solid.Far} {
-			for _, h := range b.End(side, rings, t.keys...) {
-				if side == solid.Near {
-					b.Dome(h, keyAngle)
-				} else {
-					b.Socket(h, keyAngle)
-				}
-			}
+			keys := t.ends[side]
+			closeKeys(b, b.End(side, rings, circles(keys, t.clear)...), keys)
 		}
 	}
 	return b.Done()
@@ -179,6 +189,15 @@ func (t *turned) volume() float64 {
 		sector = nil
 	}
 	share := [3]float64{asPot: t.md.SectionShare(sector), asOutside: t.md.Block.PlanShare(), asCircle: 1}
+	if sector != nil && t.md.Block.Facets > 0 {
+		const n = 360
+		sum := 0.0
+		for i := range n {
+			r := t.md.Block.Reach(t.from + (float64(i)+0.5)/n*(t.to-t.from))
+			sum += r * r
+		}
+		share[asOutside] = sum / n
+	}
 	v := 0.0
 	for i, a := range t.section {
 		c := t.section[(i+1)%len(t.section)]

@@ -24,7 +24,6 @@ const (
 	freeboard    = 8.0  // the cottle stands so far above the plaster
 	staveLeast   = 4.0  // 2 to 3 and ribs hold slurry in common practice; lap joints take two layers
 	footEdge     = 0.6  // taken off the edge on the bed, at 45 degrees, against elephant's foot
-	keyAngle     = 40.0 // degrees, of the domes that key divided pieces
 	leastHollow  = 8.0  // radius below which hollowing saves nothing
 	printDensity = 1.24 // g/ml of PLA; from memory, filament data sheets
 	filamentWide = 1.75 // mm
@@ -59,8 +58,9 @@ func plateThickness(p *mold.Part) float64 {
 }
 
 // positive lays out the positive of a cap. Heights h run from the seam along
-// the pull: up for the upper part, down for the lower.
-func positive(j *job.Job, md *mold.Mold, p *mold.Part) (*turned, solid.Vec) {
+// the pull: up for the upper part, down for the lower. full leaves the hollow
+// out.
+func positive(j *job.Job, md *mold.Mold, p *mold.Part, full bool) (*turned, solid.Vec) {
 	way := 1.0
 	wall := append([]form.Point{}, p.Outline[:p.Pot+1]...) // from the seam along the pull
 	if p.Name == "upper" {
@@ -74,32 +74,47 @@ func positive(j *job.Job, md *mold.Mold, p *mold.Part) (*turned, solid.Vec) {
 	for i := range wall {
 		wall[i].Z = way * (wall[i].Z - seam)
 	}
-	if end := wall[len(wall)-1]; end.R > 0 { // an opening: its plug stands out of the plaster
+	apart := md.PlugApart && p.Name == "upper"
+	if apart { // up to the trim line: the plug stands upon it
+		wall = wall[:len(wall)-len(md.Opening)+1]
+	} else if end := wall[len(wall)-1]; end.R > 0 { // an opening: its plug stands out of the plaster
 		wall = append(wall, form.Point{R: end.R, Z: end.Z + plugAbove})
 	}
-	t := &turned{md: md, to: 360, rim: -1, natches: p.Natches}
+	t := &turned{md: md, to: 360, natches: p.Natches, clear: j.Printer.Clearance, cones: int(way)}
 	add := func(s shape, pts ...form.Point) {
 		for _, q := range pts {
-			t.section = append(t.section, corner{q, s})
+			t.section = append(t.section, corner{Point: q, shape: s})
 		}
 	}
+	next := func(e edge) { t.section[len(t.section)-1].edge = e }
 	thick := plateThickness(p)
 	edge := plateRadius(j, md)
 	inner, outer := md.Block.R, md.Block.R+staveThickness(j)+j.Printer.Clearance+grooveRib
 	if j.Mold.Staves == 1 { // a cottle in one piece goes over the disc
 		inner -= j.Printer.Clearance
 	}
-	if roof := hollow(j, wall, thick); roof != nil && md.Section.Round {
+	inside := wall
+	if apart { // the plug's socket is sunk into the top
+		inside = append([]form.Point{}, wall...)
+		deep, end := keyMost+j.Printer.Clearance*math.Sqrt2, &inside[len(wall)-1]
+		thick = math.Max(thick, deep+plateFloor-end.Z)
+		end.Z -= deep
+	}
+	if roof := hollow(j, inside, thick); roof != nil && md.Section.Round && !full {
 		add(asPot, roof...)
 	} else {
 		add(asPot, form.Point{R: 0, Z: -thick})
 	}
 	add(asOutside, form.Point{R: edge - footEdge/md.Block.MostReach(), Z: -thick}, form.Point{R: edge, Z: footEdge - thick}, form.Point{R: edge})
-	t.rim = len(t.section) - 1
+	next(rimEdge)
 	add(asOutside, form.Point{R: outer}, form.Point{R: outer, Z: -grooveDepth}, form.Point{R: inner, Z: -grooveDepth}, form.Point{R: inner})
-	t.seam = len(t.section) - 1
+	next(seamEdge)
 	add(asPot, wall...)
 	if wall[len(wall)-1].R > 0 {
+		if apart {
+			next(plugEdge)
+			t.cones = -1
+		}
 		add(asPot, form.Point{R: 0, Z: wall[len(wall)-1].Z})
 	}
 	t.marks = "Uo"
@@ -122,13 +137,12 @@ func (t *turned) place(way, seam float64) {
 	for i := range n / 2 {
 		t.section[i], t.section[n-1-i] = t.section[n-1-i], t.section[i]
 	}
-	flip := func(edge int) int {
-		if edge < 0 {
-			return edge
-		}
-		return (2*n - 2 - edge) % n
+	// an edge belongs to the corner at its start, which was its end
+	first := t.section[0].edge
+	for i := range n - 1 {
+		t.section[i].edge = t.section[i+1].edge
 	}
-	t.seam, t.rim = flip(t.seam), flip(t.rim)
+	t.section[n-1].edge = first
 }
 
 // hollow is the roof of the hollow under a positive, from the axis down and out

@@ -40,12 +40,12 @@ func cottle(j *job.Job, md *mold.Mold, p *mold.Part) *turned {
 	h := math.Abs(far - seam)
 	lean := (md.Block.At(seam) - md.Block.At(far)) / h
 	r := func(h float64) float64 { return md.Block.At(seam) - lean*h }
-	t := &turned{md: md, to: 360, seam: -1, rim: -1}
+	t := &turned{md: md, to: 360, clear: j.Printer.Clearance, cones: int(way)}
 	wide := staveThickness(j)
 	top := h + freeboard
 	for _, q := range [6]form.Point{{R: md.Block.R, Z: -grooveDepth}, {R: md.Block.R + wide - footEdge/md.Block.MostReach(), Z: -grooveDepth},
 		{R: md.Block.R + wide, Z: footEdge - grooveDepth}, {R: r(0) + wide - lean*top, Z: top}, {R: r(top), Z: top}, {R: r(0), Z: 0}} {
-		t.section = append(t.section, corner{q, asOutside})
+		t.section = append(t.section, corner{Point: q, shape: asOutside})
 	}
 	t.place(way, seam)
 	return t
@@ -247,13 +247,13 @@ func side(b *solid.Builder, low, high solid.Loop) {
 // collar holds the tops of the staves together: a ring that slips over them.
 func collar(j *job.Job, md *mold.Mold, p *mold.Part) *turned {
 	seam, far, way := wallOf(md, p)
-	t := &turned{md: md, to: 360, seam: -1, rim: -1}
+	t := &turned{md: md, to: 360, clear: j.Printer.Clearance, cones: int(way)}
 	r := md.Block.R + staveThickness(j) + j.Printer.Clearance
 	top := math.Abs(far-seam) + freeboard
 	low := top - collarHigh
 	for _, q := range [5]form.Point{{R: r, Z: low}, {R: r + collarWall - footEdge/md.Block.MostReach(), Z: low}, {R: r + collarWall, Z: low + footEdge},
 		{R: r + collarWall, Z: top}, {R: r, Z: top}} {
-		t.section = append(t.section, corner{q, asOutside})
+		t.section = append(t.section, corner{Point: q, shape: asOutside})
 	}
 	t.place(way, seam)
 	return t

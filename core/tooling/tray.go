@@ -90,13 +90,9 @@ func (t *tray) side() (foot, ground [2]float64) {
 	return foot, [2]float64{f, foot[1]}
 }
 
-// build makes the tray in the mold's frame.
-func (t *tray) build(so *mold.Solids) (*solid.Mesh, error) {
-	n := so.Turn.Steps()
-	at := func(deg float64) int { return int(math.Round(deg / 360 * float64(n))) }
-	b := solid.NewBuilder(so.Place, solid.Span{Steps: n, From: at(t.p.Sector[0]), To: at(t.p.Sector[1])})
-	// the pot's surface, along the contour
-	var rings []solid.Loop
+// line is the pot's contour that the tray holds, upward. Level stretches in the
+// planes of its ends belong to the ends.
+func (t *tray) line() []form.Point {
 	var line []form.Point
 	for k := t.p.Pot; k >= 0; k-- {
 		line = append(line, t.p.Outline[k])
@@ -104,6 +100,23 @@ func (t *tray) build(so *mold.Solids) (*solid.Mesh, error) {
 	if line[0].Z > t.lo && line[0].R == 0 { // plaster under the foot: the tray reaches the axis
 		line = append([]form.Point{{R: 0, Z: t.lo}}, line...)
 	}
+	for len(line) > 2 && line[0].Z == t.lo && line[1].Z == t.lo {
+		line = line[1:]
+	}
+	for n := len(line); n > 2 && line[n-1].Z == t.hi && line[n-2].Z == t.hi; n-- {
+		line = line[:n-1]
+	}
+	return line
+}
+
+// build makes the tray in the mold's frame.
+func (t *tray) build(so *mold.Solids) (*solid.Mesh, error) {
+	n := so.Turn.Steps()
+	at := func(deg float64) int { return int(math.Round(deg / 360 * float64(n))) }
+	b := solid.NewBuilder(so.Place, solid.Span{Steps: n, From: at(t.p.Sector[0]), To: at(t.p.Sector[1])})
+	// the pot's surface, along the contour
+	var rings []solid.Loop
+	line := t.line()
 	room := (len(line) + 1) * (at(t.p.Sector[1]) - at(t.p.Sector[0]) + 1)
 	b.Grow(room, 2*room)
 	for _, q := range line {

@@ -33,7 +33,7 @@ export interface Job {
   rules: { leastDraft: number; rubShare: number };
   mold: {
     scheme: string; partingHeights: number[] | null; sides: number | null;
-    fillHole: number | null; drainHole: number | null; spare: { height: number } | null;
+    fillHole: number | null; drainHole: number | null; spare: { height: number; flared?: boolean } | null;
     staves: number; natches: boolean; strapGrooves: boolean;
   };
 }

@@ -22,6 +22,7 @@ export const tooling = {
   outside: "Outside of the block", outsideRound: "round", outsideStraight: "straight-sided",
   outsideHint: "A mold with side parts is straight-sided in any case.",
   spareOn: "Spare above the trim line", spareHint: "a reservoir that keeps the rim covered while the slip sinks", spareHeight: "Height of the spare",
+  spareFlared: "Spare flared in an upper part too", spareFlaredHint: "easier to pour; a plug of its own forms it, and its clay is cut out before the part is lifted",
   strapGrooves: "Strap grooves", strapHint: "round the side parts, for the bands to lie in",
   ifNeeded: "if needed",
   stavesHint: "One stave must be drawn off upward; two or more come off sideways.",

@@ -1,0 +1,286 @@
+package tooling
+
+// Keys of the joints between the pieces that a print is divided into: cones
+// and their sockets, larger by the clearance all over. A cone as high as its
+// radius leans 45 degrees, so that it prints without supports whichever way the
+// joint looks.
+
+import (
+	"math"
+
+	"moldwright/core/form"
+	"moldwright/core/solid"
+)
+
+// Measures of keys, mm; common practice, no source: two lines of a 0.4 mm
+// nozzle are left around a socket, and a smaller cone is not worth printing.
+const (
+	keyMost  = 6.0
+	keyLeast = 0.6
+	keyWall  = 0.8
+	keySteps = 24
+)
+
+// key is one cone, or the socket of one, in the coordinates of its face.
+type key struct {
+	at     [2]float64
+	radius float64 // of the cone
+	out    bool    // it is the cone
+}
+
+// keyRadius is the radius of the cone whose socket has so much room around its
+// middle, or 0 where there is too little.
+func keyRadius(room, clearance float64) float64 {
+	r := math.Min(keyMost, room-keyWall-clearance*math.Sqrt2)
+	if r < keyLeast {
+		return 0
+	}
+	return r
+}
+
+// wide is the radius in the face: a socket lies the clearance away from its
+// cone, measured across the slope.
+func (k key) wide(clearance float64) float64 {
+	if k.out {
+		return k.radius
+	}
+	return k.radius + clearance*math.Sqrt2
+}
+
+// circles are the holes that keys need in their face.
+func circles(keys []key, clearance float64) []solid.Circle {
+	out := make([]solid.Circle, len(keys))
+	for i, k := range keys {
+		out[i] = solid.Circle{At: k.at, RadiusMM: k.wide(clearance), Steps: keySteps}
+	}
+	return out
+}
+
+func closeKeys(b *solid.Builder, holes []solid.Hole, keys []key) {
+	for i, h := range holes {
+		if keys[i].out {
+			b.Cone(h, h.RadiusMM)
+		} else {
+			b.Cone(h, -h.RadiusMM)
+		}
+	}
+}
+
+// roomiest is the point inside a simple loop that is farthest from its edges,
+// up to the room that the largest key takes and then farthest from the keys
+// that are there, and its distance from the edges: the best of a grid, then of
+// finer ones around it.
+func roomiest(loop []form.Point, others []key) (best form.Point, room float64) {
+	lo, hi := loop[0], loop[0]
+	for _, q := range loop {
+		lo, hi = form.Point{R: math.Min(lo.R, q.R), Z: math.Min(lo.Z, q.Z)}, form.Point{R: math.Max(hi.R, q.R), Z: math.Max(hi.Z, q.Z)}
+	}
+	depth := func(p form.Point) float64 {
+		in, d := false, math.Inf(1)
+		for i, a := range loop {
+			c := loop[(i+1)%len(loop)]
+			if (a.Z > p.Z) != (c.Z > p.Z) && p.R < a.R+(p.Z-a.Z)/(c.Z-a.Z)*(c.R-a.R) {
+				in = !in
+			}
+			d = math.Min(d, toChord(p, a, c))
+		}
+		if !in {
+			return -d
+		}
+		return d
+	}
+	most := math.Inf(-1)
+	x0, x1, y0, y1 := lo.R, hi.R, lo.Z, hi.Z
+	n := 24
+	for range 4 {
+		dx, dy := (x1-x0)/float64(n), (y1-y0)/float64(n)
+		for i := range n {
+			for k := range n {
+				p := form.Point{R: x0 + (float64(i)+0.5)*dx, Z: y0 + (float64(k)+0.5)*dy}
+				d := depth(p)
+				apart := math.Inf(1)
+				for _, o := range others {
+					apart = math.Min(apart, math.Hypot(p.R-o.at[0], p.Z-o.at[1])-o.radius)
+				}
+				score := math.Min(d, math.Min(apart/2, keyMost+2*keyWall))
+				if len(others) > 0 {
+					score += 0.02 * apart
+				}
+				if score > most {
+					best, room, most = p, math.Min(d, apart/2), score
+				}
+			}
+		}
+		x0, x1, y0, y1 = best.R-dx, best.R+dx, best.Z-dy, best.Z+dy
+		n = 8
+	}
+	return best, room
+}
+
+// keysIn are up to two keys inside a loop: where there is most room, and where
+// there is most room well apart from that.
+func keysIn(loop []form.Point, clearance float64) []key {
+	const coarse = 0.2 // mm
+	loop, _ = form.Thin(loop, make([]bool, len(loop)), coarse)
+	var out []key
+	for range 2 {
+		at, room := roomiest(loop, out)
+		r := keyRadius(room-coarse, clearance)
+		if r == 0 {
+			break
+		}
+		out = append(out, key{at: [2]float64{at.R, at.Z}, radius: r})
+	}
+	return out
+}
+
+// endKeys are the keys in the end of a sector at an azimuth in degrees; their
+// sockets stay clear of its other end.
+func (t *turned) endKeys(deg float64) []key {
+	loop := make([]form.Point, len(t.section))
+	for i, q := range t.section {
+		loop[i] = form.Point{R: q.R * t.reach(q.shape, deg), Z: q.Z}
+	}
+	out := keysIn(loop, t.clear)
+	if wedge := t.to - t.from; wedge < 90 {
+		sin, _ := solid.SinCosDeg(wedge)
+		for i := range out {
+			out[i].radius = math.Min(out[i].radius, math.Max(keyLeast, sin*out[i].at[0]/2-keyWall))
+		}
+	}
+	return out
+}
+
+// key places the keys in the ends of a sector.
+func (t *turned) key() {
+	t.ends = [2][]key{t.endKeys(t.from), t.endKeys(t.to)}
+	for i := range t.ends[0] {
+		t.ends[0][i].out = true
+	}
+}
+
+// coneHigh is how far the highest cone in a level joint stands out of the
+// section.
+func (t *turned) coneHigh() float64 {
+	high := 0.0
+	for i := range t.section {
+		for _, k := range t.keysOf(i) {
+			if k.out {
+				high = math.Max(high, k.radius)
+			}
+		}
+	}
+	return high
+}
+
+// reach is how much farther a point of the section stands from the axis at an
+// azimuth in degrees than its R.
+func (t *turned) reach(s shape, deg float64) float64 {
+	switch s {
+	case asOutside:
+		return t.md.Block.Reach(deg)
+	case asPot:
+		g, _ := t.md.Section.At(deg * math.Pi / 180)
+		return g
+	}
+	return 1
+}
+
+// keysOf are the keys in the level joint from a corner of the section to the
+// next: a divided piece has them in each of its own joints, the joint with a
+// plug where the plug has them.
+func (t *turned) keysOf(i int) []key {
+	a, c := t.section[i], t.section[(i+1)%len(t.section)]
+	whole := t.to-t.from >= 360
+	var keys []key
+	switch {
+	case a.edge == keyEdge && whole:
+		keys = t.ringKeys(a, c)
+	case a.edge == keyEdge:
+		keys = t.wedgeKeys(a, c)
+	case a.edge == plugEdge:
+		for _, k := range t.plugKeys() {
+			if whole || inside(azimuth(k), t.from, t.to) {
+				keys = append(keys, k)
+			}
+		}
+	}
+	for i := range keys {
+		keys[i].out = (t.cones > 0) == (a.R > c.R) // it looks up where the outline runs inward
+	}
+	return keys
+}
+
+func azimuth(k key) float64 { return math.Atan2(k.at[1], k.at[0]) * 180 / math.Pi }
+
+// plugKeys are the keys between a plug and its positive: three on unequal
+// azimuths, one on the axis where there is no room for them.
+func (t *turned) plugKeys() []key {
+	const least = 1.5 // mm
+	for i, a := range t.section {
+		if a.edge != plugEdge {
+			continue
+		}
+		c := t.section[(i+1)%len(t.section)]
+		keys := t.ringKeys(a, c)
+		if len(keys) == 3 && keys[0].radius >= least {
+			return keys
+		}
+		narrow := 1.0
+		for deg := range 360 {
+			narrow = math.Min(narrow, t.reach(asPot, float64(deg)))
+		}
+		if r := keyRadius(0.6*narrow*math.Max(a.R, c.R), t.clear); r > 0 {
+			return []key{{radius: r}}
+		}
+	}
+	return nil
+}
+
+// band is the middle of a level joint at an azimuth in degrees and the room on
+// either side of it.
+func (t *turned) band(a, c corner, deg float64) (mid, room float64) {
+	in, far := a.R*t.reach(a.shape, deg), c.R*t.reach(c.shape, deg)
+	if in > far {
+		in, far = far, in
+	}
+	mid, room = (in+far)/2, (far-in)/2
+	if !t.md.Section.Round && (a.shape == asPot || c.shape == asPot) { // a wall that runs askew
+		room *= 0.7
+	}
+	return mid, room
+}
+
+// ringKeys are the keys in a level joint that goes all round: at unequal
+// azimuths, so that it goes together one way only.
+func (t *turned) ringKeys(a, c corner) []key {
+	var out []key
+	near, _ := solid.SinCosDeg(50) // half the least angle between keys
+	for _, deg := range [3]float64{20, 130, 265} {
+		mid, room := t.band(a, c, deg)
+		if r := keyRadius(math.Min(room, mid*near), t.clear); r > 0 {
+			sin, cos := solid.SinCosDeg(deg)
+			out = append(out, key{at: [2]float64{mid * cos, mid * sin}, radius: r})
+		}
+	}
+	return out
+}
+
+// wedgeKeys are the keys in a level joint of a sector: one on either side of its
+// middle, clear of the sockets in its ends and of one another.
+func (t *turned) wedgeKeys(a, c corner) []key {
+	var out []key
+	wide := t.to - t.from
+	side, _ := solid.SinCosDeg(math.Min(90, 0.3*wide))
+	half, _ := solid.SinCosDeg(0.2 * wide)
+	for _, share := range [2]float64{0.3, 0.7} {
+		deg := t.from + share*wide
+		mid, room := t.band(a, c, deg)
+		room = math.Min(room, math.Min(mid*side-keyMost-keyWall, mid*half))
+		if r := keyRadius(room, t.clear); r > 0 {
+			sin, cos := solid.SinCosDeg(deg)
+			out = append(out, key{at: [2]float64{mid * cos, mid * sin}, radius: r})
+		}
+	}
+	return out
+}
