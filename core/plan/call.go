@@ -81,13 +81,10 @@ func Call(name string, request, blob []byte, progress Progress) (reply []byte, b
 		return failure(l, err), nil
 	}
 	words.Put(l, &out)
-	var b bytes.Buffer
-	e := json.NewEncoder(&b)
-	e.SetEscapeHTML(false)
-	if err := e.Encode(out); err != nil {
+	if reply, err = encode(out); err != nil {
 		return failure(l, job.Faultf("internal", "", "The reply could not be written: %s.", err)), nil
 	}
-	return b.Bytes(), blobs
+	return reply, blobs
 }
 
 // place is the first line of a stack that lies in the core.

@@ -46,7 +46,16 @@ type Stretch struct {
 	Depth [3]float64 `json:"depth"`
 }
 
-func mm(v float64) float64 { return math.Round(v*1000) / 1000 }
+func mm(v float64) float64 { return rounded(v*1000) / 1000 }
+
+// rounded is math.Round, short enough to be inlined.
+func rounded(v float64) float64 {
+	t := math.Trunc(v)
+	if math.Abs(v-t) >= 0.5 {
+		t += math.Copysign(1, v)
+	}
+	return t
+}
 
 func points(list []form.Point) [][2]float64 {
 	out := make([][2]float64, len(list))
@@ -86,14 +95,22 @@ func (p *Plan) stretches() {
 	d.Contour = points(m.Pts)
 	d.Stretches = make([]Stretch, len(m.Spans))
 	for i, sp := range m.Spans {
-		for _, pull := range release.Pulls {
-			d.Stretches[i].Draft[pull] = math.Round(50*(release.Draft(sp.A0, pull)+release.Draft(sp.A1, pull))) / 100
-		}
+		draft := &d.Stretches[i].Draft
+		a, b := release.Draft(sp.A0, release.Down), release.Draft(sp.A1, release.Down)
+		draft[release.Down], draft[release.Up] = rounded(50*(a+b))/100, rounded(50*(-a-b))/100
+		draft[release.Out] = rounded(50*(release.Draft(sp.A0, release.Out)+release.Draft(sp.A1, release.Out))) / 100
 	}
 	for _, pull := range release.Pulls {
-		for _, c := range s.Samples[pull] {
-			depth := &d.Stretches[c.Span].Depth[pull]
-			*depth = max(*depth, mm(c.Depth))
+		for i := range s.Samples[pull] {
+			c := &s.Samples[pull][i]
+			if depth := &d.Stretches[c.Span].Depth[pull]; c.Depth > *depth {
+				*depth = c.Depth
+			}
+		}
+	}
+	for i := range d.Stretches {
+		for pull, v := range d.Stretches[i].Depth {
+			d.Stretches[i].Depth[pull] = mm(v)
 		}
 	}
 }

@@ -39,7 +39,7 @@ type Plan struct {
 	Cautions    []string           `json:"cautions"`
 	Casting     casting.Figures    `json:"casting"`
 	Prints      []tooling.Piece    `json:"prints"`
-	Drawing     Drawing            `json:"drawing"`
+	Drawing     Drawing            `json:"-"` // the last key, see encode
 
 	work *work
 }

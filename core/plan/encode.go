@@ -1,0 +1,132 @@
+package plan
+
+// Writing a reply. encoding/json writes all of it but a plan's drawing, which
+// has thousands of numbers of few decimals: those are put down as whole numbers
+// of the last decimal, several times faster, and the bytes are the same.
+
+import (
+	"bytes"
+	"encoding/json"
+	"math"
+	"slices"
+	"strconv"
+)
+
+// encode is the reply as JSON, one line with its end.
+func encode(out any) ([]byte, error) {
+	var b bytes.Buffer
+	e := json.NewEncoder(&b)
+	e.SetEscapeHTML(false)
+	if err := e.Encode(out); err != nil {
+		return nil, err
+	}
+	p, ok := out.(*Plan)
+	if !ok {
+		return b.Bytes(), nil
+	}
+	d := &p.Drawing
+	reply := slices.Grow(b.Bytes(), 4000+40*len(d.Contour)+100*len(d.Stretches)) // nearly always enough
+	reply = append(reply[:len(reply)-len("}\n")], `,"drawing":`...)
+	return append(d.append(reply), "}\n"...), nil
+}
+
+// append writes the drawing as encoding/json would.
+func (d *Drawing) append(b []byte) []byte {
+	b = appendNumber(append(b, `{"lift":`...), d.Lift)
+	b = strconv.AppendBool(append(b, `,"turned":`...), d.Turned)
+	b = appendLine(append(b, `,"contour":`...), d.Contour)
+	b = appendLine(append(b, `,"inner":`...), d.Inner)
+	b = appendLine(append(b, `,"opening":`...), d.Opening)
+	b = append(b, `,"parts":[`...)
+	for i, r := range d.Parts {
+		if i > 0 {
+			b = append(b, ',')
+		}
+		b = strconv.AppendQuote(append(b, `{"name":`...), r.Name)
+		b = append(appendLine(append(b, `,"outline":`...), r.Outline), '}')
+	}
+	b = append(b, `],"natches":[`...)
+	for i, n := range d.Natches {
+		if i > 0 {
+			b = append(b, ',')
+		}
+		b = strconv.AppendQuote(append(b, `{"part":`...), n.Part)
+		b = appendNumber(append(b, `,"at":[`...), n.At[0])
+		b = appendNumber(append(b, ','), n.At[1])
+		b = appendNumber(append(b, `],"azimuth":`...), n.Azimuth)
+		b = appendNumber(append(b, `,"radius":`...), n.Radius)
+		b = append(strconv.AppendBool(append(b, `,"level":`...), n.Level), '}')
+	}
+	b = append(b, `],"stretches":[`...)
+	for i := range d.Stretches {
+		if i > 0 {
+			b = append(b, ',')
+		}
+		s := &d.Stretches[i]
+		b = appendThree(append(b, `{"draft":`...), &s.Draft)
+		b = append(appendThree(append(b, `,"depth":`...), &s.Depth), '}')
+	}
+	return append(b, "]}"...)
+}
+
+func appendThree(b []byte, v *[3]float64) []byte {
+	b = appendNumber(append(b, '['), v[0])
+	b = appendNumber(append(b, ','), v[1])
+	return append(appendNumber(append(b, ','), v[2]), ']')
+}
+
+// appendLine writes points as pairs.
+func appendLine(b []byte, line [][2]float64) []byte {
+	if line == nil {
+		return append(b, "null"...)
+	}
+	b = append(b, '[')
+	for i, p := range line {
+		if i > 0 {
+			b = append(b, ',')
+		}
+		b = appendNumber(append(b, '['), p[0])
+		b = append(appendNumber(append(b, ','), p[1]), ']')
+	}
+	return append(b, ']')
+}
+
+// appendNumber writes a number as encoding/json does: the shortest digits that
+// read back as the same. For a quotient of a whole number by 1000 those are the
+// whole number's own, as long as it has no more than 15.
+func appendNumber(b []byte, v float64) []byte {
+	n := math.RoundToEven(v * 1000)
+	if math.Abs(n) >= 1e9 || n/1000 != v || v == 0 && math.Signbit(v) {
+		j, err := json.Marshal(v)
+		if err != nil {
+			panic(err) // not finite: Call tells it as a fault of the program
+		}
+		return append(b, j...)
+	}
+	k := int(n)
+	if k < 0 {
+		b = append(b, '-')
+		k = -k
+	}
+	whole, part := k/1000, k%1000
+	var digits [8]byte
+	i := len(digits)
+	for {
+		i--
+		digits[i] = byte('0' + whole%10)
+		if whole /= 10; whole == 0 {
+			break
+		}
+	}
+	b = append(b, digits[i:]...)
+	switch {
+	case part == 0:
+	case part%100 == 0:
+		b = append(b, '.', byte('0'+part/100))
+	case part%10 == 0:
+		b = append(b, '.', byte('0'+part/100), byte('0'+part/10%10))
+	default:
+		b = append(b, '.', byte('0'+part/100), byte('0'+part/10%10), byte('0'+part%10))
+	}
+	return b
+}

@@ -1,0 +1,42 @@
+package plan
+
+import (
+	"encoding/json"
+	"math"
+	"math/rand/v2"
+	"testing"
+)
+
+// What is written by hand is what encoding/json writes.
+func TestNumbersAreWrittenAsByTheLibrary(t *testing.T) {
+	list := []float64{0, math.Copysign(0, -1), 0.1, 0.1 + 0.2, -0.001, 0.0005, 1e-7, 1e20, 1e21, 999999.999, 1e6, 1e9 / 1000, 123456.7891, math.Pi, -2.5, 180, math.MaxFloat64}
+	rnd := rand.New(rand.NewPCG(7, 7))
+	for range 20000 {
+		list = append(list, mm(3000*(rnd.Float64()-0.5)), math.Round(100*rnd.NormFloat64())/100, rnd.NormFloat64())
+	}
+	for _, v := range list {
+		want, err := json.Marshal(v)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if got := appendNumber(nil, v); string(got) != string(want) {
+			t.Errorf("%v is written as %s, by the library as %s", v, got, want)
+		}
+	}
+}
+
+func TestADrawingIsWrittenAsByTheLibrary(t *testing.T) {
+	drawings := []Drawing{{Contour: [][2]float64{}, Parts: []Region{}, Natches: []NatchMark{}, Stretches: []Stretch{}}}
+	for _, name := range []string{"open-bowl", "round-jar", "waisted-vase", "dovetail-foot"} {
+		drawings = append(drawings, made(t, pot(t, name)).Drawing)
+	}
+	for i := range drawings {
+		want, err := json.Marshal(&drawings[i])
+		if err != nil {
+			t.Fatal(err)
+		}
+		if got := drawings[i].append(nil); string(got) != string(want) {
+			t.Errorf("drawing %d is written as\n%s\nby the library as\n%s", i, got, want)
+		}
+	}
+}
