@@ -1,14 +1,11 @@
 package sheet
 
-import "fmt"
-
 // Check bars: a printer that scales, and that scales unequally, is found with
 // a ruler. 100 mm across, 100 mm up and 4 inches, at the true scale of the
 // drawing on the same page.
 
 const (
 	barStripHeight = 21.0
-	printWords     = "Print at 100 %, actual size; if this bar measures 97 mm the printer is at 97 %."
 )
 
 // barAcross is the 100 mm bar from x along y, ticks upward.
@@ -74,10 +71,10 @@ func (p *page) barUp(x, y, k float64) {
 func (p *page) checkBars(x, y, w, kx, ky float64) {
 	p.barAcross(x+2, y+11.2, kx)
 	p.barInches(x+2, y+9.8, kx)
-	note := printWords
+	note := p.say("Print at 100 %%, actual size; if this bar measures 97 mm the printer is at 97 %%.")
 	if kx != 1 || ky != 1 {
-		note = fmt.Sprintf("Drawn at %s %% across and %s %% up for one printer, on which these bars measure 100 mm. On any other it is out of true.",
-			num(100*kx, 1), num(100*ky, 1))
+		note = p.say("Drawn at %s %% across and %s %% up for one printer, on which these bars measure 100 mm. On any other it is out of true.",
+			p.num(100*kx, 1), p.num(100*ky, 1))
 	}
 	tx := x + 2 + 101.6*kx + 6
 	p.paragraph(tx, y+19.4, x+w-tx-1, note, plain(sizeSmall))

@@ -90,7 +90,7 @@ func TestHatchCoversTheArea(t *testing.T) {
 }
 
 func newTestDocument(t *testing.T) *document {
-	d, err := newDocument("test")
+	d, err := newDocument("test", tongueOf(""))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -127,7 +127,7 @@ func TestWrapAndFit(t *testing.T) {
 }
 
 func TestShownName(t *testing.T) {
-	f := newTestDocument(t).fonts
+	d := newTestDocument(t)
 	for name, want := range map[string]struct {
 		shown string
 		lost  bool
@@ -142,7 +142,7 @@ func TestShownName(t *testing.T) {
 		"bad\xffbyte":       {"badbyte", false},
 		"Ġużè Þór ŵ ș 3 µm": {"Ġużè Þór ŵ ș 3 µm", false},
 	} {
-		shown, lost := f.shownName((&Input{Name: name}).title())
+		shown, lost := d.shownName((&Input{Name: name}).title())
 		if strings.TrimSpace(shown) != want.shown || lost != want.lost {
 			t.Errorf("%q: %q %v", name, shown, lost)
 		}
@@ -162,17 +162,18 @@ func TestFontHoldsTheLetters(t *testing.T) {
 }
 
 func TestNum(t *testing.T) {
+	l := tongueOf("")
 	for _, c := range []struct {
 		v    float64
 		d    int
 		want string
 	}{{12.345, 1, "12.3"}, {-12.35, 1, "−12.3"}, {-0.04, 1, "0.0"}, {0, 0, "0"}, {1e3, 2, "1000.00"}} {
-		if got := num(c.v, c.d); got != c.want {
+		if got := l.num(c.v, c.d); got != c.want {
 			t.Errorf("%v: %q, want %q", c.v, got, c.want)
 		}
 	}
-	if grams(999.4) != "999"+nbsp+"g" || grams(999.6) != "1.00"+nbsp+"kg" {
-		t.Errorf("%q %q", grams(999.4), grams(999.6))
+	if l.grams(999.4) != "999"+nbsp+"g" || l.grams(999.6) != "1.00"+nbsp+"kg" {
+		t.Errorf("%q %q", l.grams(999.4), l.grams(999.6))
 	}
 }
 

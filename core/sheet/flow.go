@@ -11,6 +11,7 @@ const (
 )
 
 type flow struct {
+	tongue
 	doc   *document
 	paper Paper
 	p     *page
@@ -25,7 +26,7 @@ type flow struct {
 const smallShare = sizeSmall / sizeBody
 
 func newFlow(doc *document, paper Paper, open func(p *page) float64) *flow {
-	f := &flow{doc: doc, paper: paper, fr: drawingFrame(paper), open: open, st: plain(sizeBody), gap: between}
+	f := &flow{tongue: doc.tongue, doc: doc, paper: paper, fr: drawingFrame(paper), open: open, st: plain(sizeBody), gap: between}
 	f.turn()
 	return f
 }

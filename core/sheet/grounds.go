@@ -49,19 +49,19 @@ func (f *flow) otherSchemes(in *Input) {
 		others = others[len(row):]
 		h := 0.0
 		for _, s := range row {
-			h = max(h, f.doc.fonts.height(upperFirst(s.Name), st.heavy(), cw)+f.doc.fonts.height(schemeWords(s), st, cw))
+			h = max(h, f.doc.fonts.height(upperFirst(s.Name), st.heavy(), cw)+f.doc.fonts.height(f.schemeWords(s), st, cw))
 		}
 		h += picture + 4
 		if first {
 			f.need(h + headingHeight)
-			f.y = f.p.heading(x, f.y, w, "The schemes that were not chosen")
+			f.y = f.p.heading(x, f.y, w, f.say("The schemes that were not chosen"))
 			first = false
 		}
 		f.need(h)
 		for i, s := range row {
 			cx, _ := f.span(1+12/grid*i, 12/grid*(i+1))
 			y := f.p.paragraph(cx, f.y, cw, upperFirst(s.Name), st.heavy())
-			y = f.p.paragraph(cx, y, cw, schemeWords(s), st)
+			y = f.p.paragraph(cx, y, cw, f.schemeWords(s), st)
 			f.p.picture(rect{cx, f.y - h + 4, cx + cw, y - 1}, in, s, smallLook)
 		}
 		f.y -= h
@@ -70,8 +70,8 @@ func (f *flow) otherSchemes(in *Input) {
 }
 
 // schemeWords is the verdict on a scheme, and why.
-func schemeWords(s *Scheme) string {
-	return fmt.Sprintf("%s. %s.", upperFirst(s.Verdict), upperFirst(s.Against))
+func (l tongue) schemeWords(s *Scheme) string {
+	return upperFirst(l.verdict(s.Verdict)) + ". " + upperFirst(s.Against) + "."
 }
 
 func (f *flow) bands(in *Input) {
@@ -81,36 +81,36 @@ func (f *flow) bands(in *Input) {
 	}
 	t := &table{cols: []column{{"", 3, left, true}, {"", 9, left, false}}}
 	for _, b := range s.Parts[0].Bands {
-		t.cols = append(t.cols, column{num(b.FromDeg, 0) + " to " + num(b.ToDeg, 0) + "°", 7, right, false})
+		t.cols = append(t.cols, column{f.say("%s to %s°", f.num(b.FromDeg, 0), f.num(b.ToDeg, 0)), 7, right, false})
 	}
 	for _, p := range s.Parts {
 		cells := []string{p.Letter, p.Name}
 		for _, b := range p.Bands {
-			cells = append(cells, num(b.AreaCM2, 1))
+			cells = append(cells, f.num(b.AreaCM2, 1))
 		}
 		t.add(cells...)
 	}
-	f.flowTable("Draft, cm² of pot", t)
+	f.flowTable(f.say("Draft, cm² of pot"), t)
 }
 
 func (f *flow) findings(in *Input) {
-	t := &table{cols: []column{{"", 1, left, false}, {"What to do", 1, left, false}}}
+	t := &table{cols: []column{{"", 1, left, false}, {f.say("What to do"), 1, left, false}}}
 	for _, g := range in.Findings {
 		t.add(g.Text, g.Remedy)
 	}
-	f.flowTable("Findings", t)
+	f.flowTable(f.say("Findings"), t)
 }
 
 func (f *flow) kit(in *Input) {
-	t := &table{cols: []column{{"", 8, left, false}, {"As printed, mm", 8, right, false}, {"On the printer", 5, right, false}}}
+	t := &table{cols: []column{{"", 8, left, false}, {f.say("As printed, mm"), 8, right, false}, {f.say("On the printer"), 5, right, false}}}
 	for _, p := range in.Prints {
-		fits := "fits"
+		fits := f.sayIn("a piece on the bed", "fits")
 		if !p.FitsBed {
-			fits = "too large"
+			fits = f.sayIn("a piece on the bed", "too large")
 		}
-		t.add(p.Name, sizeWords(p.Size), fits).bold = !p.FitsBed
+		t.add(p.Name, f.sizeWords(p.Size), fits).bold = !p.FitsBed
 	}
-	f.flowTable("Printed kit", t)
+	f.flowTable(f.say("Printed kit"), t)
 }
 
 // assumed are the settings, as the job has them, with what is known of where
@@ -123,9 +123,9 @@ func (f *flow) assumed(in *Input) {
 		t.add(g.Label, g.words(), g.Source)
 	}
 	if in.Traced != nil {
-		t.add("Form", "traced", in.Traced.words(1))
+		t.add(f.sayIn("a setting", "Form"), f.sayIn("of a form", "traced"), in.Traced.words(f.tongue, 1))
 	}
-	f.flowTable("What was assumed: the settings of the job", t)
+	f.flowTable(f.say("What was assumed: the settings of the job"), t)
 }
 
 // allFigures are all casting figures in small type, group by group, and the
@@ -140,7 +140,7 @@ func (f *flow) allFigures(in *Input) {
 			if t != nil {
 				f.flowTable(in.Casting[i-1].Group, t)
 			}
-			t = &table{cols: []column{{"", 20, left, false}, {"", 8, right, false}, {"Formula", 29, left, false}, {"Source", 13, left, false}}}
+			t = &table{cols: []column{{"", 20, left, false}, {"", 8, right, false}, {f.say("Formula"), 29, left, false}, {f.say("Source"), 13, left, false}}}
 		}
 		source := ""
 		if g.Source != "" {
@@ -159,5 +159,5 @@ func (f *flow) allFigures(in *Input) {
 	for i, s := range sources {
 		list.add(fmt.Sprint(i+1), s)
 	}
-	f.flowTable("Sources", list)
+	f.flowTable(f.say("Sources"), list)
 }

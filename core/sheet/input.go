@@ -1,19 +1,21 @@
 package sheet
 
 import (
-	"fmt"
 	"math"
 	"strings"
 	"unicode/utf8"
 
 	"moldwright/core/form"
 	"moldwright/core/job"
+	"moldwright/core/words"
 )
 
 // Input is everything that a sheet may show, as plain values. Lengths are mm;
 // Fired is at the size of the finished pot, everything else at mold size.
 type Input struct {
-	Name string
+	// Language is that of the sheet; what is given in words is in it already.
+	Language words.Language
+	Name     string
 	// Fired and Wet are the outer surface from the axis under the foot to the
 	// rim (r > 0) or back to the axis. Either may be empty where no sheet that
 	// needs it is asked for.
@@ -56,29 +58,26 @@ type Gap struct {
 }
 
 // words tell a trace in one sentence or two, at a scale of the finished size.
-func (t *Traced) words(scale float64) string {
-	s := fmt.Sprintf("Traced from a picture: the true profile lies within %s mm either way; the line is off the contour seen by %s mm (RMS), %s mm at most.",
-		num(scale*t.BandMM, 2), num(scale*t.RMSMM, 2), num(scale*t.MaxMM, 2))
-	for i, g := range t.NotSeen {
-		lead := ", "
-		if i == 0 {
-			lead = " Not seen, and drawn by guess: "
-		}
-		s += lead + g.words(scale)
-		if i == len(t.NotSeen)-1 {
-			s += "."
-		}
+func (t *Traced) words(l tongue, scale float64) string {
+	s := l.say("Traced from a picture: the true profile lies within %s mm either way; the line is off the contour seen by %s mm (RMS), %s mm at most.",
+		l.num(scale*t.BandMM, 2), l.num(scale*t.RMSMM, 2), l.num(scale*t.MaxMM, 2))
+	var gaps []string
+	for _, g := range t.NotSeen {
+		gaps = append(gaps, g.words(l, scale))
+	}
+	if len(gaps) > 0 {
+		s += " " + l.say("Not seen, and drawn by guess: %s.", strings.Join(gaps, ", "))
 	}
 	return s
 }
 
 // words are the heights and the reason; of a place without height, as the
 // ground under a foot is, the reason alone.
-func (g *Gap) words(scale float64) string {
+func (g *Gap) words(l tongue, scale float64) string {
 	if g.Why != "" && scale*(g.ZTo-g.ZFrom) < 0.05 {
 		return g.Why
 	}
-	s := num(scale*g.ZFrom, 1) + " to " + num(scale*g.ZTo, 1) + nbsp + "mm"
+	s := l.say("%s to %s", l.num(scale*g.ZFrom, 1), l.mm1(scale*g.ZTo))
 	if g.Why != "" {
 		s += " (" + g.Why + ")"
 	}
@@ -103,7 +102,7 @@ type Scheme struct {
 // Part is one plaster part of a scheme.
 type Part struct {
 	Letter          string // L, U, A, B, … as on the drawings
-	Name            string // lower part, upper part, side part
+	Name            string // lower part, upper part, side part, in words
 	Side            bool
 	Sector          [2]float64 // of a side part: degrees about the axis, from and to
 	Pull            [3]float64 // unit vector
@@ -383,7 +382,7 @@ func (in *Input) title() string {
 	if name := tidy(in.Name); name != "" {
 		return name
 	}
-	return "Unnamed pot"
+	return tongueOf(in.Language).say("Unnamed pot")
 }
 
 // tidy drops what has no place in a line of text: control and direction

@@ -3,6 +3,7 @@ package sheet
 import (
 	"fmt"
 	"slices"
+	"strings"
 )
 
 // The teacher's key, on pages of its own: of each question the answer, a small
@@ -22,16 +23,17 @@ func keyDocument(set ClassSet, paper Paper) (*document, error) {
 	if err := set.check(); err != nil {
 		return nil, err
 	}
-	doc, err := newDocument(set.title() + " – key")
+	l := tongueOf(set.Language)
+	doc, err := newDocument(l.say("%s – key", set.title()), l)
 	if err != nil {
 		return nil, err
 	}
-	k := &key{newFlow(doc, paper, func(p *page) float64 { return sheetHead(p, &set, "Key, for the teacher", false) })}
+	k := &key{newFlow(doc, paper, func(p *page) float64 { return sheetHead(p, &set, p.say("Key, for the teacher"), false) })}
 	for i := range set.Questions {
 		k.question(&set.Questions[i], i+1)
 	}
 	for i, p := range doc.pages {
-		p.classFoot(set.Number, fmt.Sprintf("Key · page %d of %d", i+1, len(doc.pages)))
+		p.classFoot(set.Number, p.say("Key · page %d of %d", i+1, len(doc.pages)))
 	}
 	return doc, nil
 }
@@ -40,14 +42,15 @@ type key struct{ *flow }
 
 // answer is the right answer in words: of choices each with its question, else
 // in short.
-func (q *Question) answer() (out []string) {
+func (q *Question) answer(l tongue) (out []string) {
 	for i, t := range q.Key.Ticked {
 		if i < len(q.Asks) && q.Asks[i].Kind == Tick && t >= 0 && t < len(q.Asks[i].Options) {
-			words := q.Asks[i].Words
-			if last := words[len(words)-1]; last != '?' {
-				words += ":"
+			asked, told := q.Asks[i].Words, q.Asks[i].Options[t]
+			if strings.HasSuffix(asked, "?") {
+				out = append(out, asked+" "+told)
+			} else {
+				out = append(out, l.say("%s: %s", asked, told))
 			}
-			out = append(out, words+" "+q.Asks[i].Options[t])
 		}
 	}
 	if len(out) == 0 {
@@ -63,11 +66,11 @@ func (q *Question) keyHead(p *page, n int, x, y, w float64) float64 {
 	f := p.doc.fonts
 	p.text(x, y-4.6, fmt.Sprint(n), st, left)
 	p.text(x+8, y-4.6, q.Kind, st, left)
-	code := f.printable(q.label())
+	code := f.printable(q.label(p.tongue))
 	p.text(x+w, y-4.6, code, st, right)
 	used := 8 + f.width(q.Kind, st) + 5
 	if room := w - used - f.width(code, st) - 5; q.Pot != "" && room > 20 {
-		shown, _ := f.shownName(q.Pot)
+		shown, _ := p.doc.shownName(q.Pot)
 		lines, st := f.fit(shown, faint(sizeBody), room, sizeSmall, 1)
 		p.text(x+used, y-4.6, lines[0], st, left)
 	}
@@ -76,7 +79,7 @@ func (q *Question) keyHead(p *page, n int, x, y, w float64) float64 {
 		y = p.paragraph(x, y, w, g, faint(sizeSmall))
 	}
 	y -= 0.6
-	for _, a := range q.answer() {
+	for _, a := range q.answer(p.tongue) {
 		y = p.paragraph(x, y, w, a, plain(sizeLead).heavy()) - 0.3
 	}
 	if q.Tolerance != "" {
@@ -91,9 +94,9 @@ type reasonLine struct {
 	head        bool
 }
 
-func (q *Question) reasonLines() (out []reasonLine) {
+func (q *Question) reasonLines(l tongue) (out []reasonLine) {
 	if len(q.Key.Steps) > 0 {
-		out = append(out, reasonLine{"", "Reasons", true})
+		out = append(out, reasonLine{"", l.say("Reasons"), true})
 	}
 	// Steps that begin with a figure of their own are not numbered.
 	numbered := !slices.ContainsFunc(q.Key.Steps, func(s string) bool { return s != "" && s[0] >= '0' && s[0] <= '9' })
@@ -105,7 +108,7 @@ func (q *Question) reasonLines() (out []reasonLine) {
 		out = append(out, reasonLine{mark, s, false})
 	}
 	if len(q.Key.Slips) > 0 {
-		out = append(out, reasonLine{"", "Common errors, and where they come from", true})
+		out = append(out, reasonLine{"", l.say("Common errors, and where they come from"), true})
 	}
 	for _, s := range q.Key.Slips {
 		out = append(out, reasonLine{"–", s, false})
@@ -134,7 +137,7 @@ func (k *key) question(q *Question, n int) {
 		_, dw = k.span(1, 5)
 		rx, rw = k.span(6, 12)
 	}
-	lines := q.reasonLines()
+	lines := q.reasonLines(k.tongue)
 	head := k.doc.measure(func(p *page, y float64) float64 { return q.keyHead(p, n, x, y, w) })
 	words := k.doc.measure(func(p *page, y float64) float64 {
 		for _, l := range lines {

@@ -12,6 +12,7 @@ import (
 // what is on it can be checked: each line of text leaves its box.
 
 type document struct {
+	tongue
 	title string
 	fonts *fonts
 	pages []*page
@@ -35,6 +36,7 @@ func (d *document) largest(n int, lay func(choice int)) {
 }
 
 type page struct {
+	tongue
 	doc   *document
 	paper Paper
 	ops   []func(canvas.Renderer)
@@ -72,16 +74,16 @@ func (v view) at(x, y float64) point { return point{v.x(x), v.y(y)} }
 // last bits of a sine or a root never reach the file.
 func round4(v float64) float64 { return math.Round(v*1e4) / 1e4 }
 
-func newDocument(title string) (*document, error) {
+func newDocument(title string, l tongue) (*document, error) {
 	f, err := loadFonts()
 	if err != nil {
 		return nil, err
 	}
-	return &document{title: title, fonts: f}, nil
+	return &document{tongue: l, title: title, fonts: f}, nil
 }
 
 func (d *document) newPage(paper Paper) *page {
-	p := &page{doc: d, paper: paper}
+	p := &page{tongue: d.tongue, doc: d, paper: paper}
 	d.pages = append(d.pages, p)
 	return p
 }

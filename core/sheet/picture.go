@@ -1,7 +1,6 @@
 package sheet
 
 import (
-	"fmt"
 	"math"
 	"sort"
 
@@ -73,7 +72,7 @@ func (p *page) picture(box rect, in *Input, s *Scheme, l look) {
 		p.line(left.x+1, y, rim, y, l.outline.in(blue))
 		p.line(rim, y, v.x(0), y, thin.in(blue)) // the seam, seen on the pot
 		p.line(v.x(pot.radiusAt(h-low)), y, v.x(r)+2, y, l.outline.in(blue))
-		left.add(label{y: y, from: left.x + 1, text: mm1(h), st: l.text.in(blue), line: thin.in(blue)})
+		left.add(label{y: y, from: left.x + 1, text: p.mm1(h), st: l.text.in(blue), line: thin.in(blue)})
 	}
 	p.catches(v, &pot, low, s, &right, l)
 	p.pulls(v, s, z0, z1, low, &left, &right, l)
@@ -248,7 +247,7 @@ func (p *page) catches(v view, pot *silhouette, low float64, s *Scheme, right *m
 				p.stroke(piece.pts, l.outline.of(2.4*l.outline.width).in(vermilion), 0)
 			}
 			mid := (c.ZFrom + c.ZTo) / 2
-			right.add(label{y: v.y(mid - low), from: v.x(pot.radiusAt(mid-low)) + 0.8, text: num(c.DepthMM, 1) + nbsp + "mm",
+			right.add(label{y: v.y(mid - low), from: v.x(pot.radiusAt(mid-low)) + 0.8, text: p.mm1(c.DepthMM),
 				st: l.text.in(vermilion), line: thin.in(vermilion), weight: c.DepthMM})
 		}
 	}
@@ -291,10 +290,10 @@ func (p *page) pullArrow(q point, dx, dy, length float64) {
 }
 
 // catchWords tells one catch.
-func catchWords(c Catch) string {
-	s := fmt.Sprintf("Catches by %s from %s to %s mm, blocked at %s mm.", mm1(c.DepthMM), num(c.ZFrom, 1), num(c.ZTo, 1), num(c.BlockedAtZ, 1))
+func (l tongue) catchWords(c Catch) string {
+	s := l.say("Catches by %s from %s to %s mm, blocked at %s mm.", l.mm1(c.DepthMM), l.num(c.ZFrom, 1), l.num(c.ZTo, 1), l.num(c.BlockedAtZ, 1))
 	if c.ClayForgives {
-		s += " Only the positive catches; the shrunken cast lets go."
+		s += " " + l.say("Only the positive catches; the shrunken cast lets go.")
 	}
 	return s
 }

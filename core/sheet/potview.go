@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"image/color"
 	"math"
-	"strings"
 
 	"github.com/tdewolff/canvas"
 
@@ -154,7 +153,7 @@ func (d *potView) draw(p *page, x, y float64) {
 	p.line(v.x(0), v.y(z0)-2.5, v.x(0), v.y(z1)+2.5, axisLine)
 	p.ruler(x+9, v, z1)
 	if s.Turned {
-		p.text(v.x(0)+1.5, y+0.6, "Drawn upside down, as it is cast.", faint(sizeSmall), left0(d.full))
+		p.text(v.x(0)+1.5, y+0.6, p.say("Drawn upside down, as it is cast."), faint(sizeSmall), left0(d.full))
 	}
 	if s.Pull != nil {
 		d.pull(p, v, *s.Pull, rr, z0, z1)
@@ -193,18 +192,18 @@ func (d *potView) pull(p *page, v view, way [3]float64, r, z0, z1 float64) {
 	switch {
 	case way[2] > 0.5:
 		p.pullArrow(point{v.x(0) + 5, v.y(z1) + 2.5}, 0, 1, length)
-		p.text(v.x(0)+9, v.y(z1)+4.5, "Pull", plain(sizeBody).heavy(), left)
+		p.text(v.x(0)+9, v.y(z1)+4.5, p.sayIn("an arrow", "Pull"), plain(sizeBody).heavy(), left)
 	case way[2] < -0.5:
 		p.pullArrow(point{v.x(0) + 5, v.y(z0) - 2.5}, 0, -1, length)
-		p.text(v.x(0)+9, v.y(z0)-8.5, "Pull", plain(sizeBody).heavy(), left)
+		p.text(v.x(0)+9, v.y(z0)-8.5, p.sayIn("an arrow", "Pull"), plain(sizeBody).heavy(), left)
 	case d.key != nil:
 		y := v.y(z1) + 5.5
 		p.pullArrow(point{v.x(0) + 4, y}, 1, 0, length)
-		p.text(v.x(0)+16, y-1, "Pull", plain(sizeBody).heavy(), left)
+		p.text(v.x(0)+16, y-1, p.sayIn("an arrow", "Pull"), plain(sizeBody).heavy(), left)
 	default:
 		y := v.y((z0 + z1) / 2)
 		p.pullArrow(point{v.x(r) + 2.5, y}, 1, 0, length)
-		p.text(v.x(r)+3, y+3, "Pull", plain(sizeBody).heavy(), left)
+		p.text(v.x(r)+3, y+3, p.sayIn("an arrow", "Pull"), plain(sizeBody).heavy(), left)
 	}
 }
 
@@ -272,17 +271,16 @@ func (d *potView) worked(p *page, v view, r, z0, z1 float64) {
 			lo, hi, rim = math.Min(lo, q.Z), math.Max(hi, q.Z), math.Max(rim, q.R)
 		}
 		p.stroke(line, outline.of(1.1).in(vermilion), 0)
-		words := num(h.DepthMM, 1) + nbsp + "mm"
+		words := p.mm1(h.DepthMM)
 		if d.tellsPull() {
-			way, _, _ := strings.Cut(pullWords(h.Pull), ",")
-			words += ", " + way
+			words += ", " + p.way(h.Pull)
 		}
 		labels.add(label{y: v.y((lo + hi) / 2), from: v.x(rim) + 0.8, text: words,
 			st: l.text.in(vermilion), line: thin.in(vermilion), weight: h.DepthMM})
 	}
 	for _, z := range w.Levels {
 		p.line(v.x(0)-3, v.y(z), v.x(r)+2, v.y(z), outline.in(blue))
-		labels.add(label{y: v.y(z), from: v.x(r) + 2, text: mm1(z), st: l.text.in(blue).heavy(), line: thin.in(blue), weight: math.Inf(1)})
+		labels.add(label{y: v.y(z), from: v.x(r) + 2, text: p.mm1(z), st: l.text.in(blue).heavy(), line: thin.in(blue), weight: math.Inf(1)})
 	}
 	if len(w.Line) > 1 {
 		line := make([]point, len(w.Line))

@@ -1,11 +1,11 @@
 package sheet
 
 import (
-	"fmt"
 	"math"
 
 	"moldwright/core/form"
 	"moldwright/core/job"
+	"moldwright/core/words"
 )
 
 // The profile at true size: outline, axis, ground, rim and foot, the main
@@ -40,13 +40,14 @@ func compensation(field string, measured float64) (float64, error) {
 		return 1, nil
 	}
 	if !(measured >= 90 && measured <= 110) {
-		return 0, job.Faultf("bar", field, "A bar of 100 mm should measure between 90 and 110 mm on paper, not %s. Outside that the printer is set to fit the page: set it to 100 %%, actual size.", num(measured, 1))
+		return 0, job.Faultf("bar", field, "A bar of 100 mm should measure between 90 and 110 mm on paper, not %s. Outside that the printer is set to fit the page: set it to 100 %%, actual size.", words.Number(measured, 1))
 	}
 	return 100 / measured, nil
 }
 
 // profileDrawing is what the single and the tiled sheets have in common.
 type profileDrawing struct {
+	tongue
 	in      Input
 	opt     ProfileOptions
 	main    silhouette
@@ -54,7 +55,8 @@ type profileDrawing struct {
 	kx, ky  float64
 	maxR    float64 // over both lines
 	height  float64
-	sizeTag string
+	sizeTag string // fired or wet, or both
+	ofSize  string // the same said of the drawing
 	number  string
 }
 
@@ -65,7 +67,7 @@ func newProfileDrawing(in Input, opt ProfileOptions) (*profileDrawing, error) {
 			return nil, job.Faultf("lines", "lines", "A template is cut along one line: choose the fired or the wet size.")
 		}
 	}
-	d := &profileDrawing{in: in, opt: opt}
+	d := &profileDrawing{tongue: tongueOf(in.Language), in: in, opt: opt}
 	var err error
 	if d.kx, err = compensation("measuredX", opt.MeasuredX); err != nil {
 		return nil, err
@@ -77,7 +79,8 @@ func newProfileDrawing(in Input, opt ProfileOptions) (*profileDrawing, error) {
 		if err := checkLine("fired", in.Fired); err != nil {
 			return nil, err
 		}
-		d.main, d.sizeTag = newSilhouette(in.Fired), "fired"
+		d.main = newSilhouette(in.Fired)
+		d.sizeTag, d.ofSize = d.sayIn("size of a drawing", "fired"), d.say("fired size")
 	}
 	if opt.Lines != FiredLine {
 		if err := checkLine("wet", in.Wet); err != nil {
@@ -85,9 +88,11 @@ func newProfileDrawing(in Input, opt ProfileOptions) (*profileDrawing, error) {
 		}
 		wet := newSilhouette(in.Wet)
 		if opt.Lines == WetLine {
-			d.main, d.sizeTag = wet, "wet"
+			d.main = wet
+			d.sizeTag, d.ofSize = d.sayIn("size of a drawing", "wet"), d.say("wet size")
 		} else {
-			d.second, d.sizeTag = &wet, "fired, wet"
+			d.second = &wet
+			d.sizeTag, d.ofSize = d.sayIn("size of a drawing", "fired, wet"), d.say("fired, wet size")
 		}
 	}
 	d.maxR, d.height = d.main.maxR, d.main.height
@@ -115,7 +120,7 @@ func profileDocument(in Input, paper Paper, opt ProfileOptions) (*document, erro
 	if err != nil {
 		return nil, err
 	}
-	doc, err := newDocument(in.title() + " – profile 1:1")
+	doc, err := newDocument(d.say("%s – profile 1:1", in.title()), d.tongue)
 	if err != nil {
 		return nil, err
 	}
@@ -174,19 +179,19 @@ func (d *profileDrawing) single(doc *document, paper Paper, need rect) {
 // word is what the sheet is, in one word.
 func (d *profileDrawing) word() string {
 	if d.opt.Template {
-		return "Template"
+		return d.say("Template")
 	}
-	return "Profile"
+	return d.say("Profile")
 }
 
 func (d *profileDrawing) kind() string {
 	if d.opt.Template {
-		return "Template to cut out, true size"
+		return d.say("Template to cut out, true size")
 	}
 	if d.opt.Full {
-		return "Silhouette at true size"
+		return d.say("Silhouette at true size")
 	}
-	return "Half profile at true size"
+	return d.say("Half profile at true size")
 }
 
 // barStrip draws the check bars and the key to the lines along the foot of
@@ -196,19 +201,19 @@ func (p *page) barStrip(area rect, d *profileDrawing) rect {
 	p.line(area.x0, top, area.x1, top, thin)
 	p.checkBars(area.x0, area.y0, area.w(), d.kx, d.ky)
 	x, y := area.x0+2+101.6*d.kx+6, area.y0+6
-	p.key(x, y, outline, d.sizeWords(d.main, d.opt.Lines == WetLine))
+	p.key(x, y, outline, d.lineWords(d.main, d.opt.Lines == WetLine))
 	if d.second != nil {
-		p.key(x, y-3.6, beforeLine, d.sizeWords(*d.second, true))
+		p.key(x, y-3.6, beforeLine, d.lineWords(*d.second, true))
 	}
 	return rect{area.x0, top, area.x1, area.y1}
 }
 
-func (d *profileDrawing) sizeWords(s silhouette, wet bool) string {
-	word := "Fired"
+func (d *profileDrawing) lineWords(s silhouette, wet bool) string {
+	high, across := d.num(s.height, 1), d.num(2*s.maxR, 1)
 	if wet {
-		word = "Wet"
+		return d.say("Wet: %s high, Ø %s mm", high, across)
 	}
-	return fmt.Sprintf("%s: %s high, Ø %s mm", word, num(s.height, 1), num(2*s.maxR, 1))
+	return d.say("Fired: %s high, Ø %s mm", high, across)
 }
 
 // key is a sample of a line and what it stands for.
@@ -261,11 +266,11 @@ func (d *profileDrawing) tracedWords() string {
 	if d.in.Traced == nil {
 		return ""
 	}
-	words := d.in.Traced.words(d.tracedScale())
+	told := d.in.Traced.words(d.tongue, d.tracedScale())
 	if len(d.in.Traced.NotSeen) > 0 {
-		words += " A dashed line runs beside it there."
+		told += " " + d.say("A dashed line runs beside it there.")
 	}
-	return words
+	return told
 }
 
 // tracedHeight is the room that these words take within the frame.
@@ -338,9 +343,9 @@ func (d *profileDrawing) dimensions(p *page, v view) {
 	side := v.x(d.maxR)
 	across := func(r, y float64) {
 		if d.opt.Full {
-			p.dimAcross(v.x(-r), v.x(r), y, "Ø "+num(2*r, 1), st)
+			p.dimAcross(v.x(-r), v.x(r), y, "Ø "+p.num(2*r, 1), st)
 		} else {
-			p.dimHalf(v.x(0), v.x(r), y, "Ø "+num(2*r, 1), st)
+			p.dimHalf(v.x(0), v.x(r), y, "Ø "+p.num(2*r, 1), st)
 		}
 	}
 	extend := func(r, z, to float64) {
@@ -354,7 +359,7 @@ func (d *profileDrawing) dimensions(p *page, v view) {
 	if s.open {
 		extend(s.rim.R, s.rim.Z, top+9)
 		across(s.rim.R, top+7)
-		p.text(side+3.5, v.y(s.rim.Z)+0.9, "Rim", faint(sizeSmall), left)
+		p.text(side+3.5, v.y(s.rim.Z)+0.9, p.sayIn("of a pot", "Rim"), faint(sizeSmall), left)
 		p.line(v.x(s.rim.R)+1, v.y(s.rim.Z), side+10, v.y(s.rim.Z), thin)
 	}
 	atRim := s.open && s.maxR-s.rim.R < 0.5 && s.rim.Z-s.maxRZ < 8
@@ -366,9 +371,9 @@ func (d *profileDrawing) dimensions(p *page, v view) {
 		extend(s.footR, 0, v.y(0)-11)
 		across(s.footR, v.y(0)-9)
 	}
-	p.text(side+3.5, v.y(0)+0.9, "Foot", faint(sizeSmall), left)
+	p.text(side+3.5, v.y(0)+0.9, p.sayIn("of a pot", "Foot"), faint(sizeSmall), left)
 	dx := side + 15
 	p.line(side+3, v.y(0), dx+2, v.y(0), thin)
 	p.line(v.x(s.radiusAt(s.height))+1, v.y(s.height), dx+2, v.y(s.height), thin)
-	p.dimUp(dx, v.y(0), v.y(s.height), num(s.height, 1), st)
+	p.dimUp(dx, v.y(0), v.y(s.height), p.num(s.height, 1), st)
 }

@@ -88,9 +88,9 @@ type Held struct {
 func (q *Question) drawn() bool { return len(q.Shape.Contour) > 1 }
 
 // label is what names the question beside its number.
-func (q *Question) label() string {
+func (q *Question) label(l tongue) string {
 	if q.Code == "" {
-		return "own pot"
+		return l.say("own pot")
 	}
 	return q.Code
 }

@@ -4,8 +4,7 @@ import (
 	"fmt"
 	"math"
 	"strings"
-
-	"moldwright/core/form"
+	"unicode/utf8"
 )
 
 // The split report: words first. Its first page tells all that a maker needs
@@ -35,7 +34,8 @@ func reportDocument(in Input, paper Paper, opt ReportOptions) (*document, error)
 	} else if err := checkLine("fired", in.Fired); err != nil {
 		return nil, err
 	}
-	doc, err := newDocument(in.title() + " – mold report")
+	l := tongueOf(in.Language)
+	doc, err := newDocument(l.say("%s – mold report", in.title()), l)
 	if err != nil {
 		return nil, err
 	}
@@ -55,7 +55,7 @@ func reportDocument(in Input, paper Paper, opt ReportOptions) (*document, error)
 		f.grounds(&in)
 	}
 	for i, p := range doc.pages {
-		p.foot(fmt.Sprintf("Mold report · page %d of %d", i+1, len(doc.pages)))
+		p.foot(p.say("Mold report · page %d of %d", i+1, len(doc.pages)))
 	}
 	return doc, nil
 }
@@ -63,7 +63,7 @@ func reportDocument(in Input, paper Paper, opt ReportOptions) (*document, error)
 func (f *flow) summary(in *Input, also, kits bool) {
 	x, w := f.span(1, 12)
 	f.y = f.p.paragraph(x, f.y, w, in.Verdict, plain(sizeHead))
-	f.y = f.p.paragraph(x, f.y, w, sizeOfForm(in), plain(sizeBody).in(grey)) - f.gap
+	f.y = f.p.paragraph(x, f.y, w, f.sizeOfForm(in), plain(sizeBody).in(grey)) - f.gap
 	f.overview(in)
 	f.parts(in)
 	f.traps(in)
@@ -77,11 +77,11 @@ func (f *flow) summary(in *Input, also, kits bool) {
 // reportHead sets the name: large on the first page, small on those after.
 func reportHead(p *page, in *Input) float64 {
 	fr := drawingFrame(p.paper)
-	shown, lost := p.doc.fonts.shownName(in.title())
+	shown, lost := p.doc.shownName(in.title())
 	if len(p.doc.pages) > 1 {
 		lines, st := p.doc.fonts.fit(shown, plain(sizeBody).heavy(), fr.w()-40, sizeSmall, 1)
 		p.text(fr.x0, fr.y1-3.2, lines[0], st, left)
-		p.text(fr.x1, fr.y1-3.2, "Mold report", faint(sizeSmall), right)
+		p.text(fr.x1, fr.y1-3.2, p.say("Mold report"), faint(sizeSmall), right)
 		return fr.y1 - 8
 	}
 	lines, st := p.doc.fonts.fit(shown, plain(sizeTitle).heavy(), fr.w()-32, sizeHead, 2)
@@ -94,10 +94,10 @@ func reportHead(p *page, in *Input) float64 {
 		}
 		p.text(fr.x0, y, line, st, left)
 	}
-	p.text(fr.x1, fr.y1-plain(sizeTitle).capHeight(), "Mold report", faint(sizeBody), right)
+	p.text(fr.x1, fr.y1-plain(sizeTitle).capHeight(), p.say("Mold report"), faint(sizeBody), right)
 	y -= 3
 	if lost {
-		p.text(fr.x0, y-1.6, lostNote, faint(sizeSmall), left)
+		p.text(fr.x0, y-1.6, p.lostNote(), faint(sizeSmall), left)
 		y -= 4
 	}
 	return y
@@ -107,7 +107,7 @@ func reportHead(p *page, in *Input) float64 {
 func (p *page) foot(s string) {
 	fr := drawingFrame(p.paper)
 	p.line(fr.x0, fr.y0+4.4, fr.x1, fr.y0+4.4, hair)
-	p.text(fr.x0, fr.y0+1, "Lengths at mold size (wet), heights above the foot. Follow local rules and the makers' sheets.", faint(sizeSmall), left)
+	p.text(fr.x0, fr.y0+1, p.say("Lengths at mold size (wet), heights above the foot. Follow local rules and the makers' sheets."), faint(sizeSmall), left)
 	p.text(fr.x1, fr.y0+1, s, faint(sizeSmall), right)
 }
 
@@ -117,7 +117,7 @@ func (f *flow) overview(in *Input) {
 	lx, lw := f.span(1, 6)
 	rx, rw := f.span(7, 12)
 	why := f.whyNotFewer(in, rw)
-	order := orderTable(in)
+	order := f.orderTable(in)
 	words := 0.0
 	if len(order.rows) > 0 {
 		words += headingHeight + order.height(f.doc.fonts, rw, st)
@@ -132,21 +132,21 @@ func (f *flow) overview(in *Input) {
 	f.need(h)
 	top := f.y
 
-	y := f.p.heading(lx, top, lw, "Section")
+	y := f.p.heading(lx, top, lw, f.sayIn("a drawing", "Section"))
 	if s := in.chosen(); s != nil {
-		f.p.text(lx+lw, top-4.6, "not to scale", faint(sizeSmall), right)
+		f.p.text(lx+lw, top-4.6, f.say("not to scale"), faint(sizeSmall), right)
 		f.p.picture(rect{lx, top - h, lx + lw, y}, in, s, largeLook)
 	}
 	y = top
 	if len(why) > 0 {
-		y = f.p.heading(rx, y, rw, "Why not fewer")
+		y = f.p.heading(rx, y, rw, f.say("Why not fewer"))
 		for _, s := range why {
 			y = f.p.paragraph(rx, y, rw, s, st) - whyGap
 		}
 		y -= f.gap
 	}
 	if len(order.rows) > 0 {
-		y = f.p.heading(rx, y, rw, "Order of taking apart")
+		y = f.p.heading(rx, y, rw, f.say("Order of taking apart"))
 		order.set(f.p, rx, y, rw, st)
 	}
 	f.y = top - h - f.gap
@@ -159,7 +159,7 @@ func (f *flow) whyNotFewer(in *Input, w float64) (why []string) {
 	if c := in.chosen(); c != nil {
 		for i := range in.Schemes {
 			if s := &in.Schemes[i]; s.Count < c.Count {
-				why = append(why, upperFirst(s.Name)+": "+s.Against+".")
+				why = append(why, f.say("%s: %s.", upperFirst(s.Name), s.Against))
 			}
 		}
 	}
@@ -167,7 +167,7 @@ func (f *flow) whyNotFewer(in *Input, w float64) (why []string) {
 	// one, that came nearest, stay; the table on the pages after has them all.
 	const most = 6
 	if len(why) > most {
-		why = append(why[len(why)-most:], "The other schemes with fewer parts catch or rub as well.")
+		why = append(why[len(why)-most:], f.say("The other schemes with fewer parts catch or rub as well."))
 	}
 	if len(why) == 0 && in.WhyNotFewer != "" {
 		why = []string{in.WhyNotFewer}
@@ -179,17 +179,18 @@ func upperFirst(s string) string {
 	if s == "" {
 		return s
 	}
-	return strings.ToUpper(s[:1]) + s[1:]
+	_, n := utf8.DecodeRuneInString(s)
+	return strings.ToUpper(s[:n]) + s[n:]
 }
 
 // orderTable is the letters in the order in which the parts come off, with
 // what they are called: the key to the letters of the picture.
-func orderTable(in *Input) *table {
+func (l tongue) orderTable(in *Input) *table {
 	t := &table{cols: []column{{"", 2, left, true}, {"", 2, left, true}, {"", 10, left, false}, {"", 9, right, false}}}
 	for i, letter := range in.Order {
 		pull := ""
 		if p := in.part(letter); p != nil {
-			pull = pullWords(p.Pull)
+			pull = l.pullWords(p.Pull)
 		}
 		t.add(fmt.Sprint(i+1), letter, in.named(letter), pull)
 	}
@@ -197,23 +198,25 @@ func orderTable(in *Input) *table {
 }
 
 // sizeOfForm is the size of the form in words, wet and fired.
-func sizeOfForm(in *Input) string {
-	tell := func(pts []form.Point) string {
-		pot := newSilhouette(pts)
-		words := mm1(pot.height) + " high, Ø " + mm1(2*pot.maxR)
+func (l tongue) sizeOfForm(in *Input) string {
+	var out []string
+	if len(in.Wet) > 0 {
+		pot := newSilhouette(in.Wet)
 		if pot.open {
-			words += ", rim Ø " + mm1(2*pot.rim.R)
+			out = append(out, l.say("Wet %s high, Ø %s, rim Ø %s.", l.mm1(pot.height), l.mm1(2*pot.maxR), l.mm1(2*pot.rim.R)))
+		} else {
+			out = append(out, l.say("Wet %s high, Ø %s.", l.mm1(pot.height), l.mm1(2*pot.maxR)))
 		}
-		return words
 	}
-	if len(in.Wet) == 0 {
-		return "Fired " + tell(in.Fired) + "."
-	}
-	words := "Wet " + tell(in.Wet)
 	if len(in.Fired) > 0 {
-		words += ". Fired " + tell(in.Fired)
+		pot := newSilhouette(in.Fired)
+		if pot.open {
+			out = append(out, l.say("Fired %s high, Ø %s, rim Ø %s.", l.mm1(pot.height), l.mm1(2*pot.maxR), l.mm1(2*pot.rim.R)))
+		} else {
+			out = append(out, l.say("Fired %s high, Ø %s.", l.mm1(pot.height), l.mm1(2*pot.maxR)))
+		}
 	}
-	return words + "."
+	return strings.Join(out, " ")
 }
 
 func firstOf[T any](a, b []T) []T {
@@ -250,28 +253,28 @@ func (f *flow) parts(in *Input) {
 	if s == nil {
 		return
 	}
-	t := &table{cols: []column{{"", 6, left, true}, {"", 17, left, false}, {"Verdict", 13, left, false}, {"Heights, mm", 23, right, false},
-		{"Least draft", 16, right, false}, {"Rubs", 27, right, false}, {"Plaster", 17, right, false}, {"Water", 17, right, false}, {"Dry", 17, right, false}}}
+	t := &table{cols: []column{{"", 6, left, true}, {"", 17, left, false}, {f.say("Verdict"), 13, left, false}, {f.say("Heights, mm"), 23, right, false},
+		{f.say("Least draft"), 16, right, false}, {f.sayIn("head of a column", "Rubs"), 27, right, false}, {f.say("Plaster"), 17, right, false}, {f.say("Water"), 17, right, false}, {f.sayIn("weight of a part", "Dry"), 17, right, false}}}
 	told := map[string]bool{}
 	for _, p := range s.Parts {
 		var notes []string
 		for _, c := range p.Catches {
-			if n := catchWords(c); !p.Side || !told[n] {
+			if n := f.catchWords(c); !p.Side || !told[n] {
 				notes, told[n] = append(notes, n), true
 			}
 		}
-		t.add(p.Letter, p.Name, p.Verdict, num(p.ZFrom, 1)+" – "+num(p.ZTo, 1), num(p.MinDraftDeg, 1)+"°",
-			num(p.RubbingAreaCM2, 1)+nbsp+"cm², "+num(p.RubSharePercent, 1)+nbsp+"%", grams(p.PlasterG), grams(p.WaterG), grams(p.DryG)).note = strings.Join(notes, " ")
+		t.add(p.Letter, p.Name, f.verdict(p.Verdict), f.num(p.ZFrom, 1)+" – "+f.num(p.ZTo, 1), f.num(p.MinDraftDeg, 1)+"°",
+			f.num(p.RubbingAreaCM2, 1)+nbsp+"cm², "+f.num(p.RubSharePercent, 1)+nbsp+"%", f.grams(p.PlasterG), f.grams(p.WaterG), f.grams(p.DryG)).note = strings.Join(notes, " ")
 	}
-	f.flowTable("Parts", t)
+	f.flowTable(f.say("Parts"), t)
 }
 
 func (f *flow) traps(in *Input) {
-	t := &table{cols: []column{{"", 2, left, false}, {"From, mm", 1, right, false}, {"To, mm", 1, right, false}, {"Depth", 1, right, false}, {"Volume", 1, right, false}}}
+	t := &table{cols: []column{{"", 2, left, false}, {f.say("From, mm"), 1, right, false}, {f.say("To, mm"), 1, right, false}, {f.say("Depth"), 1, right, false}, {f.say("Volume"), 1, right, false}}}
 	for _, p := range in.Traps {
-		t.add("Change the form there, or fill it", num(p.ZFrom, 1), num(p.ZTo, 1), mm1(p.DepthMM), num(p.VolumeML, 1)+nbsp+"ml")
+		t.add(f.say("Change the form there, or fill it"), f.num(p.ZFrom, 1), f.num(p.ZTo, 1), f.mm1(p.DepthMM), f.num(p.VolumeML, 1)+nbsp+"ml")
 	}
-	f.flowTable("No pull frees", t)
+	f.flowTable(f.sayIn("head of a table of places", "No pull frees"), t)
 }
 
 // schemes lists what else could be made: as many parts as the chosen scheme
@@ -282,7 +285,7 @@ func (f *flow) schemes(in *Input) {
 	if c == nil {
 		return
 	}
-	t := schemeTable()
+	t := f.schemeTable()
 	more := 0
 	for i := range in.Schemes {
 		s := &in.Schemes[i]
@@ -290,30 +293,30 @@ func (f *flow) schemes(in *Input) {
 		case s.Count > c.Count+1:
 			more++
 		case s.Count >= c.Count:
-			t.addScheme(in, s)
+			f.addScheme(t, in, s)
 		}
 	}
 	switch {
 	case more == 1:
-		t.rows[len(t.rows)-1].note = "One more, with still more parts, was judged."
+		t.rows[len(t.rows)-1].note = f.say("One more, with still more parts, was judged.")
 	case more > 1:
-		t.rows[len(t.rows)-1].note = fmt.Sprintf("%d more, with still more parts, were judged.", more)
+		t.rows[len(t.rows)-1].note = f.say("%d more, with still more parts, were judged.", more)
 	}
-	f.flowTable("Also judged", t)
+	f.flowTable(f.say("Also judged"), t)
 }
 
-func schemeTable() *table {
-	return &table{cols: []column{{"", 43, left, false}, {"Parted at, mm", 17, left, false}, {"", 129, left, false}}}
+func (l tongue) schemeTable() *table {
+	return &table{cols: []column{{"", 43, left, false}, {l.say("Parted at, mm"), 17, left, false}, {"", 129, left, false}}}
 }
 
-func (t *table) addScheme(in *Input, s *Scheme) {
+func (l tongue) addScheme(t *table, in *Input, s *Scheme) {
 	var at []string
 	for _, h := range s.PartingHeights {
-		at = append(at, num(h, 1))
+		at = append(at, l.num(h, 1))
 	}
 	why := upperFirst(s.Against)
 	if s.ID == in.Chosen {
-		why = "Chosen: " + s.Verdict
+		why = l.say("Chosen: %s", l.verdict(s.Verdict))
 	}
 	t.add(upperFirst(s.Name), strings.Join(at, ", "), why).bold = s.ID == in.Chosen
 }

@@ -51,11 +51,12 @@ func resultDocument(r ClassResult, paper Paper) (*document, error) {
 	if len(r.Rows) == 0 {
 		return nil, job.Faultf("no-answers", "result", "The result holds no question.")
 	}
+	l := tongueOf(r.Language)
 	name := tidy(r.Title)
 	if name == "" {
-		name = "Class set"
+		name = l.say("Class set")
 	}
-	doc, err := newDocument(name + " – result")
+	doc, err := newDocument(l.say("%s – result", name), l)
 	if err != nil {
 		return nil, err
 	}
@@ -65,7 +66,7 @@ func resultDocument(r ClassResult, paper Paper) (*document, error) {
 		f.result(&r, resultSizes[i].words, resultSizes[i].cols)
 	})
 	for i, p := range doc.pages {
-		p.classFoot(r.Number, fmt.Sprintf("Result · page %d of %d", i+1, len(doc.pages)))
+		p.classFoot(r.Number, p.say("Result · page %d of %d", i+1, len(doc.pages)))
 	}
 	return doc, nil
 }
@@ -73,7 +74,7 @@ func resultDocument(r ClassResult, paper Paper) (*document, error) {
 func resultHead(p *page, r *ClassResult, name string) float64 {
 	fr := drawingFrame(p.paper)
 	f := p.doc.fonts
-	student, lost := f.shownName(tidy(r.Student))
+	student, lost := p.doc.shownName(tidy(r.Student))
 	lines, st := f.fit(name, plain(sizeTitle).heavy(), fr.w(), sizeHead, 2)
 	y := fr.y1 - st.capHeight()
 	for i, line := range lines {
@@ -84,11 +85,11 @@ func resultHead(p *page, r *ClassResult, name string) float64 {
 	}
 	if lost {
 		y -= 4
-		p.text(fr.x0, y, lostNote, faint(sizeSmall), left)
+		p.text(fr.x0, y, p.lostNote(), faint(sizeSmall), left)
 	}
 	y -= 9
-	p.blank(fr.x0, y, fr.w()-64, "Name", student)
-	p.blank(fr.x1-60, y, 60, "Date", "")
+	p.blank(fr.x0, y, fr.w()-64, p.say("Name"), student)
+	p.blank(fr.x1-60, y, 60, p.say("Date"), "")
 	return y - 5
 }
 
@@ -96,15 +97,15 @@ func (f *flow) result(r *ClassResult, words bool, cols int) {
 	x, w := f.span(1, 12)
 	f.y = f.p.paragraph(x, f.y, w, r.Score, plain(sizeHead)) - 2
 	if cols == 1 {
-		t := &table{cols: []column{{"", 6, right, true}, {"", 13, left, false}, {"Question", 30, left, false}, {"Mark", 16, left, true}, {"Tries", 7, right, false}, {"Hints", 7, right, false}, {"Solution", 12, right, false}}}
+		t := &table{cols: []column{{"", 6, right, true}, {"", 13, left, false}, {f.say("Question"), 30, left, false}, {f.sayIn("of an answer", "Mark"), 16, left, true}, {f.say("Tries"), 7, right, false}, {f.say("Hints"), 7, right, false}, {f.say("Solution"), 12, right, false}}}
 		for i := range r.Rows {
 			row := &r.Rows[i]
-			line := t.add(fmt.Sprint(i+1), row.Code, row.Kind, row.Mark, fmt.Sprint(row.Tries), fmt.Sprint(row.Hints), row.seen())
+			line := t.add(fmt.Sprint(i+1), row.Code, row.Kind, row.Mark, fmt.Sprint(row.Tries), fmt.Sprint(row.Hints), f.seen(row))
 			if words {
 				line.note = row.Words
 			}
 		}
-		f.flowTable("Handed in", t)
+		f.flowTable(f.say("Handed in"), t)
 	} else {
 		f.resultColumns(r)
 	}
@@ -123,24 +124,24 @@ func (f *flow) resultColumns(r *ClassResult) {
 	half := (len(r.Rows) + 1) / 2
 	low := f.y
 	for c := range 2 {
-		t := &table{cols: []column{{"", 8, right, true}, {"", 20, left, false}, {"Mark", 19, left, true}, {"Tries", 7, right, false}, {"Hints", 8, right, false}, {"Solution", 11, right, false}}}
+		t := &table{cols: []column{{"", 8, right, true}, {"", 20, left, false}, {f.sayIn("of an answer", "Mark"), 19, left, true}, {f.say("Tries"), 7, right, false}, {f.say("Hints"), 8, right, false}, {f.say("Solution"), 11, right, false}}}
 		for i := c * half; i < min(len(r.Rows), (c+1)*half); i++ {
 			row := &r.Rows[i]
-			t.add(fmt.Sprint(i+1), row.Code, row.Mark, fmt.Sprint(row.Tries), fmt.Sprint(row.Hints), row.seen())
+			t.add(fmt.Sprint(i+1), row.Code, row.Mark, fmt.Sprint(row.Tries), fmt.Sprint(row.Hints), f.seen(row))
 		}
 		x, w := f.span(1+6*c, 6+6*c)
 		if c == 0 {
 			f.need(headingHeight + t.height(f.doc.fonts, w, f.st))
 			low = f.y
 		}
-		low = min(low, t.set(f.p, x, f.p.heading(x, f.y, w, [...]string{"Handed in", ""}[c]), w, f.st))
+		low = min(low, t.set(f.p, x, f.p.heading(x, f.y, w, [...]string{f.say("Handed in"), ""}[c]), w, f.st))
 	}
 	f.y = low - f.gap
 }
 
-func (r *ResultRow) seen() string {
+func (l tongue) seen(r *ResultRow) string {
 	if r.Solution {
-		return "seen"
+		return l.sayIn("of a solution", "seen")
 	}
 	return ""
 }

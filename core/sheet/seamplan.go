@@ -1,7 +1,6 @@
 package sheet
 
 import (
-	"fmt"
 	"math"
 )
 
@@ -30,7 +29,7 @@ func (d *sectionDrawing) planHalf() float64 {
 
 func (d *sectionDrawing) planView(p *page, v view) {
 	m := &d.in.Mold
-	z, what := m.ZTop, "From above"
+	z, what := m.ZTop, p.say("From above")
 	inner := 0.0
 	if n := len(m.Opening); n > 0 {
 		inner = m.Opening[n-1].R
@@ -38,7 +37,7 @@ func (d *sectionDrawing) planView(p *page, v view) {
 	if len(d.s.PartingHeights) > 0 {
 		z = d.s.PartingHeights[0]
 		inner = d.silhouette.radiusAt(z)
-		what = fmt.Sprintf("Seam at %s mm, from above", num(z, 1))
+		what = p.say("Seam at %s mm, from above", p.num(z, 1))
 	}
 	turn := d.secTurn()
 	polar := func(r, azimuth float64) point {
@@ -166,21 +165,24 @@ func (d *sectionDrawing) keys() (out []keyLine) {
 			if letters != "" {
 				letters, pulls = letters+", ", pulls+", "
 			}
-			letters, pulls, name = letters+q.Letter, pulls+pullWords(q.Pull), q.Name
+			letters, pulls, name = letters+q.Letter, pulls+d.pullWords(q.Pull), q.Name
 		}
-		switch n := len(d.s.sides()); {
-		case g.Side && n > 2:
-			letters, pulls, name = fmt.Sprintf("%s to %s", d.s.sides()[0].Letter, d.s.sides()[n-1].Letter), "outward", name+"s"
+		told := ""
+		switch sides := d.s.sides(); {
+		case g.Side && len(sides) > 2:
+			told = d.say("%s to %s  side parts, pulled outward", sides[0].Letter, sides[len(sides)-1].Letter)
 		case g.Side:
-			name += "s"
+			told = d.say("%s  side parts, pulled %s", letters, pulls)
+		default:
+			told = d.say("%s  %s, pulled %s", letters, name, pulls)
 		}
-		out = append(out, keyLine{region: g, words: fmt.Sprintf("%s  %s, pulled %s", letters, name, pulls)})
+		out = append(out, keyLine{region: g, words: told})
 	}
 	if len(d.in.Mold.Natches) > 0 {
-		out = append(out, keyLine{line: dashed, words: "Natches, turned into the section"})
+		out = append(out, keyLine{line: dashed, words: d.say("Natches, turned into the section")})
 	}
 	if len(d.in.Inner) > 0 {
-		out = append(out, keyLine{line: beforeLine, words: "Inside of the wet cast"})
+		out = append(out, keyLine{line: beforeLine, words: d.say("Inside of the wet cast")})
 	}
 	return out
 }

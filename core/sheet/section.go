@@ -35,6 +35,7 @@ const (
 
 // sectionDrawing is where the views go on the page.
 type sectionDrawing struct {
+	tongue
 	in    *Input
 	s     *Scheme
 	paper Paper
@@ -61,11 +62,12 @@ func sectionDocument(in Input, paper Paper) (*document, error) {
 	if s == nil || len(s.Regions) == 0 || !(in.Mold.Radius > 0) || in.Mold.Radius > MaxLengthMM {
 		return nil, job.Faultf("no-mold", "mold", "There is no mold to draw a section of.")
 	}
-	doc, err := newDocument(in.title() + " – section of the mold")
+	l := tongueOf(in.Language)
+	doc, err := newDocument(l.say("%s – section of the mold", in.title()), l)
 	if err != nil {
 		return nil, err
 	}
-	d := &sectionDrawing{in: &in, s: s}
+	d := &sectionDrawing{tongue: l, in: &in, s: s}
 	d.key = d.keys()
 	d.silhouette = newSilhouette(in.Wet)
 	d.columns()
@@ -134,8 +136,8 @@ func (d *sectionDrawing) place(paper Paper) {
 
 func (d *sectionDrawing) draw(doc *document) {
 	p := doc.newPage(d.paper)
-	area := p.titleBlock(blockFields{name: d.in.title(), kind: "Section of the closed mold", number: drawingNumber(d.in.Name, d.s.outlines()...),
-		scale: d.scale, size: "wet", sheet: 1, of: 1})
+	area := p.titleBlock(blockFields{name: d.in.title(), kind: d.say("Section of the closed mold"), number: drawingNumber(d.in.Name, d.s.outlines()...),
+		scale: d.scale, size: d.sayIn("size of a drawing", "wet"), sheet: 1, of: 1})
 	area = d.setKey(p, area)
 	m := &d.in.Mold
 	h := d.k * (m.ZTop - m.ZBottom)

@@ -52,18 +52,18 @@ func (d *sectionDrawing) dimensions(p *page, v view) {
 	for _, h := range d.heights {
 		from(m.Radius, h, x)
 		from(m.Radius, 0, x)
-		p.dimUp(x, v.y(0), v.y(h), num(h, 1), st)
+		p.dimUp(x, v.y(0), v.y(h), p.num(h, 1), st)
 		x += dimNext
 	}
 	from(m.Radius, m.ZTop, x)
 	from(m.Radius, m.ZBottom, x)
-	p.dimUp(x, v.y(m.ZBottom), v.y(m.ZTop), num(m.ZTop-m.ZBottom, 1), st)
+	p.dimUp(x, v.y(m.ZBottom), v.y(m.ZTop), p.num(m.ZTop-m.ZBottom, 1), st)
 
 	x = v.x(-m.Radius) - dimFirst
 	between := func(z0, z1 float64) {
 		from(-m.Radius, z0, x)
 		from(-m.Radius, z1, x)
-		p.dimUp(x, v.y(z0), v.y(z1), num(z1-z0, 1), st)
+		p.dimUp(x, v.y(z0), v.y(z1), p.num(z1-z0, 1), st)
 		x -= dimNext
 	}
 	between(m.ZBottom, 0)
@@ -79,7 +79,7 @@ func (d *sectionDrawing) dimensions(p *page, v view) {
 	for _, s := range [...]float64{1, -1} {
 		p.line(v.x(s*m.Radius), v.y(m.ZBottom)-1, v.x(s*m.Radius), y-2, thin)
 	}
-	p.dimAcross(v.x(-m.Radius), v.x(m.Radius), y, across(m.Radius, m.Block), st)
+	p.dimAcross(v.x(-m.Radius), v.x(m.Radius), y, p.across(m.Radius, m.Block), st)
 	if d.cut[0] != d.cut[1] {
 		return // no figure holds for both sides
 	}
@@ -90,12 +90,12 @@ func (d *sectionDrawing) dimensions(p *page, v view) {
 		for _, s := range [...]float64{1, -1} {
 			p.line(v.x(s*q.R*d.cut[0]), v.y(q.Z)+1, v.x(s*q.R*d.cut[0]), y+2, thin)
 		}
-		p.dimAcross(v.x(-q.R*d.cut[0]), v.x(q.R*d.cut[0]), y, across(q.R*d.cut[0], m.Pot), st)
+		p.dimAcross(v.x(-q.R*d.cut[0]), v.x(q.R*d.cut[0]), y, p.across(q.R*d.cut[0], m.Pot), st)
 		p.openingWord(v, m)
 	}
 	// The pot's widest place, inside it, where there is room for the figure.
 	wide := pot.maxR * d.cut[0]
-	words := across(wide, m.Pot)
+	words := p.across(wide, m.Pot)
 	if 2*v.kx*wide > 2*p.doc.fonts.width(words, st)+12 {
 		z := pot.maxRZ
 		if z < 0.08*pot.height {
@@ -108,18 +108,18 @@ func (d *sectionDrawing) dimensions(p *page, v view) {
 }
 
 // across is the figure for a width of twice r: a diameter where it is round.
-func across(r float64, shape []float64) string {
+func (l tongue) across(r float64, shape []float64) string {
 	if len(shape) == 0 {
-		return "Ø " + num(2*r, 1)
+		return "Ø " + l.num(2*r, 1)
 	}
-	return num(2*r, 1)
+	return l.num(2*r, 1)
 }
 
 // openingWord says what the opening is, inside it where the words have room.
 func (p *page) openingWord(v view, m *Mold) {
-	words, st := "Fill hole", faint(sizeSmall)
+	words, st := p.say("Fill hole"), faint(sizeSmall)
 	if m.Spare {
-		words = "Spare"
+		words = p.say("Spare")
 	}
 	q := m.Opening[len(m.Opening)-1]
 	if m.ZTop-m.TrimZ < 0.05 || v.kx*q.R < p.doc.fonts.width(words, st)+3 || v.ky*(m.ZTop-m.TrimZ) < 4 {

@@ -25,7 +25,7 @@ func (f *flow) strip(in *Input) {
 	}
 	x, w := f.span(1, 12)
 	f.need(headingHeight + h)
-	f.y = f.p.heading(x, f.y, w, "Taking apart, step by step")
+	f.y = f.p.heading(x, f.y, w, f.say("Taking apart, step by step"))
 	gone := map[string]bool{}
 	for i := 0; i <= len(in.Order)+1; i++ {
 		if i > 0 && i%frames == 0 {
@@ -35,7 +35,7 @@ func (f *flow) strip(in *Input) {
 		cw := (w+gutter)/float64(frames) - gutter
 		cx := x + float64(i%frames)*(cw+gutter)
 		box := rect{cx, f.y - h + 11, cx + cw, f.y}
-		words := "Closed"
+		words := f.sayIn("a mold", "Closed")
 		switch {
 		case i == 0:
 			f.p.stripSection(box, in, s, gone, "")
@@ -43,7 +43,7 @@ func (f *flow) strip(in *Input) {
 			letter := in.Order[i-1]
 			words = letter + " " + in.named(letter)
 			if p := in.part(letter); p != nil {
-				words += ", " + pullWords(p.Pull)
+				words += ", " + f.pullWords(p.Pull)
 				if p.Side {
 					f.p.stripPlan(box, in, s, gone, letter)
 				} else {
@@ -52,7 +52,7 @@ func (f *flow) strip(in *Input) {
 			}
 			gone[letter] = true
 		default:
-			words = "The cast is free"
+			words = f.say("The cast is free")
 			f.p.stripSection(box, in, s, gone, "")
 		}
 		st := plain(smallShare * f.paper.body())

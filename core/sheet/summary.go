@@ -1,8 +1,9 @@
 package sheet
 
 import (
-	"fmt"
 	"strings"
+
+	"moldwright/core/words"
 )
 
 // The lower half of the report's first page: casting figures in two columns,
@@ -35,16 +36,19 @@ func (f *flow) figures(in *Input, kits bool) {
 			more++
 			continue
 		}
-		r := kit.add(p.Name, sizeWords(p.Size))
+		r := kit.add(p.Name, f.sizeWords(p.Size))
 		if r.bold = !p.FitsBed; r.bold {
-			r.note = "Larger than the printer's bed."
+			r.note = f.say("Larger than the printer's bed.")
 		}
 	}
-	if more > 0 {
-		kit.add("", "").note = fmt.Sprintf("%d kinds of piece that fit the bed; the full report lists them.", more)
+	switch {
+	case more == 1:
+		kit.add("", "").note = f.say("One kind of piece that fits the bed; the full report lists it.")
+	case more > 1:
+		kit.add("", "").note = f.say("%d kinds of piece that fit the bed; the full report lists them.", more)
 	}
 	tables := []*table{cast[0], cast[1], kit}
-	names := [...]string{"Casting", "", "Printed kit, mm"}
+	names := [...]string{f.say("Casting"), "", f.say("Printed kit, mm")}
 	for len(cast[0].rows)+len(cast[1].rows)+len(kit.rows) > 0 {
 		// What fits of each goes on this page, the rest on the next.
 		f.need(headingHeight + 16)
@@ -90,10 +94,6 @@ func alike(prints []Print) (out []Print) {
 	return out
 }
 
-func sizeWords(s [3]float64) string {
-	return fmt.Sprintf("%s × %s × %s", num(s[0], 1), num(s[1], 1), num(s[2], 1))
-}
-
 // take splits off the rows that fit the room, at least one.
 func (t *table) take(f *fonts, w, room float64, st style) *table {
 	head := &table{cols: t.cols}
@@ -132,7 +132,7 @@ func (f *flow) cautions(in *Input, st style) {
 			n = max(n, 1)
 		}
 		f.need(headingHeight + h)
-		f.y = f.p.heading(x, f.y, w, "Take care")
+		f.y = f.p.heading(x, f.y, w, f.say("Take care"))
 		low, i := f.y, 0
 		for col := range 2 {
 			cx, _ := f.span(1+6*col, 6+6*col)
@@ -171,4 +171,7 @@ func balance(heights []float64) (h float64, n int) {
 }
 
 // SameSize tells whether two printed pieces have the same size as shown.
-func SameSize(a, b [3]float64) bool { return sizeWords(a) == sizeWords(b) }
+func SameSize(a, b [3]float64) bool {
+	l := tongueOf(words.English)
+	return l.sizeWords(a) == l.sizeWords(b)
+}

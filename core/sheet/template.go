@@ -32,16 +32,16 @@ func (d *profileDrawing) template(p *page, v view) {
 	d.draw(p, v, nil)
 	s, e := d.main, d.extent()
 	st := faint(sizeSmall)
-	p.text(v.x(0)+1.5, v.y(e.y1)+1.2, "Cut along the wide line and the edge. Dashed: foot and rim, to line up by.", st, left)
-	p.textUp(v.x(0)-1.2, v.y(s.height/2), "Axis", st, center)
-	shown, _ := p.doc.fonts.shownName(d.in.title())
+	p.text(v.x(0)+1.5, v.y(e.y1)+1.2, p.say("Cut along the wide line and the edge. Dashed: foot and rim, to line up by."), st, left)
+	p.textUp(v.x(0)-1.2, v.y(s.height/2), p.say("Axis"), st, center)
+	shown, _ := p.doc.shownName(d.in.title())
 	words := shown + " · " + d.sizeTag
 	room := v.ky * (s.height + 2*cardMargin - 12)
-	lines, name := p.doc.fonts.fit(words+" · outside", plain(sizeBody), room, sizeSmall, 1)
+	lines, name := p.doc.fonts.fit(words+" · "+p.sayIn("side of a template", "outside"), plain(sizeBody), room, sizeSmall, 1)
 	p.textUp(v.x(e.x1)-4, v.y(s.height/2), lines[0], name, center)
 	// Within the profile, where it is wide enough.
 	if v.kx*s.radiusAt(s.height/2) > 16 && v.ky*s.height > 30 {
-		lines, name = p.doc.fonts.fit(words+" · inside", plain(sizeBody), v.ky*s.height-12, sizeSmall, 1)
+		lines, name = p.doc.fonts.fit(words+" · "+p.sayIn("side of a template", "inside"), plain(sizeBody), v.ky*s.height-12, sizeSmall, 1)
 		p.textUp(v.x(0)+8, v.y(s.height/2), lines[0], name, center)
 	}
 }

@@ -1,9 +1,7 @@
 package sheet
 
 import (
-	"fmt"
 	"math"
-	"strconv"
 	"strings"
 )
 
@@ -50,17 +48,14 @@ func (f *fonts) settable(s string) bool {
 
 // shownName is the name as a sheet shows it, and whether letters were lost. A
 // name with no letter or digit left is not shown as a row of question marks.
-func (f *fonts) shownName(name string) (shown string, lost bool) {
-	shown = f.printable(name)
+func (d *document) shownName(name string) (shown string, lost bool) {
+	shown = d.fonts.printable(name)
 	lost = strings.ReplaceAll(name, nbsp, " ") != shown && strings.Contains(shown, "?")
 	if lost && strings.Trim(shown, " ?.,-") == "" {
-		shown = "Name not in Latin letters"
+		shown = d.say("Name not in Latin letters")
 	}
 	return shown, lost
 }
-
-// lostNote says under a name what happened to it.
-const lostNote = "The sheet's font lacks letters of this name (?). The file's title has it whole."
 
 // width is the width in mm of a line before kerning, which as good as always
 // takes away: enough for breaking lines, and without shaping them. A line that
@@ -183,39 +178,4 @@ func (p *page) paragraph(x, y, w float64, s string, st style) float64 {
 // height is the height in mm that paragraph takes.
 func (f *fonts) height(s string, st style, w float64) float64 {
 	return float64(len(f.wrap(s, st, w))) * st.lead()
-}
-
-// num is a number with the given decimals and a true minus sign; never -0.
-func num(v float64, decimals int) string {
-	s := strconv.FormatFloat(v, 'f', decimals, 64)
-	if strings.HasPrefix(s, "-") {
-		if strings.Trim(s, "-0.") == "" {
-			return s[1:]
-		}
-		return "−" + s[1:]
-	}
-	return s
-}
-
-// mm1 is a length to 0.1 mm with its unit.
-func mm1(v float64) string { return num(v, 1) + nbsp + "mm" }
-
-// grams is a mass, in kg from 1 kg up.
-func grams(g float64) string {
-	if g >= 999.5 {
-		return num(g/1000, 2) + nbsp + "kg"
-	}
-	return num(g, 0) + nbsp + "g"
-}
-
-// pullWords is a pull direction in words.
-func pullWords(d [3]float64) string {
-	switch {
-	case d[2] > 0.999:
-		return "up"
-	case d[2] < -0.999:
-		return "down"
-	}
-	deg := math.Mod(math.Atan2(d[1], d[0])*180/math.Pi+360, 360)
-	return fmt.Sprintf("sideways, %s°", num(math.Mod(math.Round(deg), 360), 0))
 }

@@ -117,16 +117,16 @@ func (d *profileDrawing) mapPage(doc *document, paper Paper, t tiling) {
 			break
 		}
 	}
-	area := p.titleBlock(blockFields{name: d.in.title(), kind: "Map of the pages", number: d.number, scale: fmt.Sprintf("1:%d", scale), size: d.sizeTag, sheet: 1, of: t.count + 1})
+	area := p.titleBlock(blockFields{name: d.in.title(), kind: d.say("Map of the pages"), number: d.number, scale: fmt.Sprintf("1:%d", scale), size: d.sizeTag, sheet: 1, of: t.count + 1})
 	p.barStrip(area, d)
 
 	x, y := fr.x0+8, fr.y1-7
-	p.text(x, y-3, fmt.Sprintf("%d pages at 1:1", t.count), plain(sizeHead).heavy(), left)
+	p.text(x, y-3, p.say("%d pages at 1:1", t.count), plain(sizeHead).heavy(), left)
 	y -= 7
 	words := []string{
-		"Print all pages at 100 %, actual size, and measure the bars on each.",
-		"On each page trim along the dashed lines at its right and upper edge.",
-		"Lay it over its neighbour so that the crosses meet, then tape. The letter is the row from the top, the number the column from the left.",
+		p.say("Print all pages at 100 %%, actual size, and measure the bars on each."),
+		p.say("On each page trim along the dashed lines at its right and upper edge."),
+		p.say("Lay it over its neighbour so that the crosses meet, then tape. The letter is the row from the top, the number the column from the left."),
 	}
 	if traced := d.tracedWords(); traced != "" {
 		words = append(words, traced)
@@ -171,10 +171,10 @@ func (d *profileDrawing) tilePage(doc *document, t tiling, row, col, n int) {
 
 	// The label stands in the strip, clear of the drawing.
 	x := fr.x0 + 2 + 101.6*d.kx + 6
-	shown, _ := doc.fonts.shownName(d.in.title())
+	shown, _ := doc.shownName(d.in.title())
 	head, st := doc.fonts.fit(shown, plain(sizeBody).heavy(), fr.x1-x-18, sizeSmall, 1)
 	p.text(x, fr.y0+6.6, head[0], st, left)
-	p.text(x, fr.y0+3, fmt.Sprintf("%s 1:1, %s size · page %d of %d", d.word(), d.sizeTag, n, t.count+1), faint(sizeSmall), left)
+	p.text(x, fr.y0+3, p.say("%s 1:1, %s · page %d of %d", d.word(), d.ofSize, n, t.count+1), faint(sizeSmall), left)
 	p.text(fr.x1-2, fr.y0+3, name, plain(sizeTitle).heavy().in(blue), right)
 	p.checkBars(fr.x0, fr.y0, fr.w(), d.kx, d.ky)
 

@@ -41,16 +41,16 @@ func (p *page) titleBlock(f blockFields) rect {
 	p.line(fr.x0, y2, fr.x1, y2, outline)
 	p.line(fr.x0, y1, fr.x1, y1, thin)
 
-	shown, lost := p.doc.fonts.shownName(f.name)
-	upper := []cell{{38, "Owner", ""}, {58, "Type of document", f.kind}, {34, "Number", f.number}, {28, "Size", f.size}, {22, "Sheet", fmt.Sprintf("%d of %d", f.sheet, f.of)}}
-	lower := []cell{{96, "Title", ""}, {18, "Scale", f.scale}, {22, "Created by", "Moldwright"}, {24, "Approved by", ""}, {20, "Date", ""}}
+	shown, lost := p.doc.shownName(f.name)
+	upper := []cell{{38, p.say("Owner"), ""}, {58, p.say("Type of document"), f.kind}, {34, p.sayIn("of a drawing", "Number"), f.number}, {28, p.sayIn("fired or wet", "Size"), f.size}, {22, p.sayIn("of several", "Sheet"), p.say("%d of %d", f.sheet, f.of)}}
+	lower := []cell{{96, p.say("Title"), ""}, {18, p.say("Scale"), f.scale}, {22, p.say("Created by"), "Moldwright"}, {24, p.say("Approved by"), ""}, {20, p.say("Date"), ""}}
 	p.cells(upper, x0, fr.x0, y1, y2)
 	p.cells(lower, x0, fr.x0, y0, y1)
 
 	tx, tw := fr.x0+1.6, x0+lower[0].w-fr.x0-3.2
 	base := y0 + 1.8
 	if lost {
-		p.text(tx, y0+1.2, lostNote, faint(sizeSmall), left)
+		p.text(tx, y0+1.2, p.lostNote(), faint(sizeSmall), left)
 		base += 2
 	}
 	lines, st := p.doc.fonts.fit(shown, plain(sizeLead).heavy(), tw, sizeSmall, 1)

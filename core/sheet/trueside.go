@@ -1,7 +1,5 @@
 package sheet
 
-import "fmt"
-
 // A side of a worksheet with its drawing at true size. Tried in this order
 // until one fits: the whole silhouette with the answers under it, then with the
 // answers beside it; the right half with the answers beside, then under; and
@@ -71,12 +69,12 @@ func (w *worksheet) setTrueSize(q *Question, n int, l *sideLayout) {
 		w.p.line(w.fr.x0, low-1, w.fr.x1, low-1, thin)
 		w.p.checkBars(w.fr.x0, low-barStripHeight-1, w.fr.w(), 1, 1)
 	}
-	scale := "Not to scale"
+	scale := w.say("Not to scale")
 	if l.scale > 0 {
-		scale = fmt.Sprintf("Scale 1:%d", l.scale)
+		scale = w.say("Scale 1:%d", l.scale)
 	}
 	if l.scale == 1 {
-		scale = "True size, 1:1"
+		scale = w.say("True size, 1:1")
 	}
 	if l.beside {
 		l.view.draw(w.p, x, low+(y-low-dh)/2)

@@ -41,14 +41,15 @@ func (s *ClassSet) title() string {
 	if t := tidy(s.Title); t != "" {
 		return t
 	}
-	return "Worksheet"
+	return tongueOf(s.Language).say("Worksheet")
 }
 
 func worksheetDocument(set ClassSet, paper Paper) (*document, error) {
 	if err := set.check(); err != nil {
 		return nil, err
 	}
-	doc, err := newDocument(set.title() + " – worksheet")
+	l := tongueOf(set.Language)
+	doc, err := newDocument(l.say("%s – worksheet", set.title()), l)
 	if err != nil {
 		return nil, err
 	}
@@ -62,7 +63,7 @@ func worksheetDocument(set ClassSet, paper Paper) (*document, error) {
 		w.question(i + 1)
 	}
 	for i, p := range doc.pages {
-		p.classFoot(set.Number, fmt.Sprintf("Worksheet · page %d of %d", i+1, len(doc.pages)))
+		p.classFoot(set.Number, p.say("Worksheet · page %d of %d", i+1, len(doc.pages)))
 	}
 	return doc, nil
 }
@@ -104,7 +105,7 @@ func (p *page) blank(x, y, w float64, words, given string) {
 func sheetHead(p *page, set *ClassSet, key string, small bool) float64 {
 	fr := drawingFrame(p.paper)
 	f := p.doc.fonts
-	shown, lost := f.shownName(set.title())
+	shown, lost := p.doc.shownName(set.title())
 	first := len(p.doc.pages) == 1
 	st := plain(sizeBody).heavy()
 	large := first && !small
@@ -119,8 +120,8 @@ func sheetHead(p *page, set *ClassSet, key string, small bool) float64 {
 	if key == "" && !large {
 		lines, st := f.fit(shown, st, 58, sizeSmall, 1)
 		p.text(fr.x0, y, lines[0], st, left)
-		p.blank(fr.x0+62, y, fr.w()-62-44, "Name", set.Student)
-		p.blank(fr.x1-40, y, 40, "Date", "")
+		p.blank(fr.x0+62, y, fr.w()-62-44, p.say("Name"), set.Student)
+		p.blank(fr.x1-40, y, 40, p.say("Date"), "")
 		if y -= 5; first {
 			y = p.note(set, y)
 		}
@@ -138,16 +139,16 @@ func sheetHead(p *page, set *ClassSet, key string, small bool) float64 {
 	}
 	if lost {
 		y -= 4
-		p.text(fr.x0, y, lostNote, faint(sizeSmall), left)
+		p.text(fr.x0, y, p.lostNote(), faint(sizeSmall), left)
 	}
 	switch {
 	case key == "":
 		y -= 8
-		p.blank(fr.x0, y, fr.w()-64, "Name", set.Student)
-		p.blank(fr.x1-60, y, 60, "Date", "")
+		p.blank(fr.x0, y, fr.w()-64, p.say("Name"), set.Student)
+		p.blank(fr.x1-60, y, 60, p.say("Date"), "")
 	case set.Student != "" && first:
 		y -= 5
-		lines, st := f.fit("For "+set.Student, plain(sizeBody), fr.w(), sizeSmall, 1)
+		lines, st := f.fit(p.say("For %s", set.Student), plain(sizeBody), fr.w(), sizeSmall, 1)
 		p.text(fr.x0, y, lines[0], st, left)
 	}
 	if y -= 3; first {
@@ -170,9 +171,9 @@ func (p *page) note(set *ClassSet, y float64) float64 {
 func (p *page) classFoot(number, s string) {
 	fr := drawingFrame(p.paper)
 	p.line(fr.x0, fr.y0+4.4, fr.x1, fr.y0+4.4, hair)
-	words := "Lengths in mm at mold size, heights above the foot."
+	words := p.say("Lengths in mm at mold size, heights above the foot.")
 	if number != "" {
-		words += " Set " + number + "."
+		words += " " + p.say("Set %s.", number)
 	}
 	p.text(fr.x0, fr.y0+1, words, faint(sizeSmall), left)
 	p.text(fr.x1, fr.y0+1, s, faint(sizeSmall), right)
@@ -182,7 +183,7 @@ func (p *page) classFoot(number, s string) {
 func (d *document) measure(lay func(p *page, y float64) float64) float64 {
 	was := d.dry
 	d.dry = true
-	h := -lay(&page{doc: d}, 0)
+	h := -lay(&page{tongue: d.tongue, doc: d}, 0)
 	d.dry = was
 	return h
 }
@@ -192,13 +193,13 @@ func (q *Question) intro(p *page, n int, x, y, w float64) float64 {
 	p.line(x, y, x+w, y, thin)
 	st := plain(sizeLead).heavy()
 	f := p.doc.fonts
-	code := f.printable(q.label())
+	code := f.printable(q.label(p.tongue))
 	p.text(x, y-5, fmt.Sprint(n), st, left)
 	p.text(x+8, y-5, f.printable(q.Kind), st, left)
 	p.text(x+w, y-5, code, plain(sizeBody).heavy(), right)
 	used := 8 + f.width(q.Kind, st) + 5
 	if room := w - used - f.width(code, plain(sizeBody).heavy()) - 5; q.Pot != "" && room > 20 {
-		shown, _ := f.shownName(q.Pot)
+		shown, _ := p.doc.shownName(q.Pot)
 		lines, st := f.fit(shown, faint(sizeBody), room, sizeSmall, 1)
 		p.text(x+used, y-5, lines[0], st, left)
 	}
@@ -238,12 +239,12 @@ func (q *Question) asks(p *page, x, y, w float64, lines int) float64 {
 				at += p.text(x, y, words, head, left) + 2
 			}
 			p.line(at, y-0.8, math.Min(x+w-unit-3, at+60), y-0.8, thin)
-			p.blank(math.Min(x+w-unit, at+63), y, unit, "unit", "")
+			p.blank(math.Min(x+w-unit, at+63), y, unit, p.say("unit"), "")
 			y -= 2.6
 		case Redraw:
-			y = p.paragraph(x, y, w, a.Words+": draw the new outline over the drawing.", head) - 0.6
+			y = p.paragraph(x, y, w, p.say("%s: draw the new outline over the drawing.", a.Words), head) - 0.6
 		default:
-			y = p.paragraph(x, y, w, a.Words+onDrawing(a.Kind), head) - 0.6
+			y = p.paragraph(x, y, w, p.asking(a), head) - 0.6
 			y = p.options(a.Options, x, y, w, st)
 		}
 	}
@@ -251,7 +252,7 @@ func (q *Question) asks(p *page, x, y, w float64, lines int) float64 {
 		y = p.paragraph(x, y-0.4, w, q.Tolerance, faint(sizeSmall)) - 0.6
 	}
 	if lines > 0 {
-		p.text(x, y-3.6, q.reasonWords(), faint(sizeSmall), left)
+		p.text(x, y-3.6, q.reasonWords(p.tongue), faint(sizeSmall), left)
 		y -= 2.2
 		for range lines {
 			y -= writeGap
@@ -262,21 +263,22 @@ func (q *Question) asks(p *page, x, y, w float64, lines int) float64 {
 	return y
 }
 
-func onDrawing(k AskKind) string {
-	if k == Marks {
-		return ": with a cross on the drawing."
+// asking is what is asked, and how to answer on the drawing.
+func (l tongue) asking(a *Ask) string {
+	if a.Kind == Marks {
+		return l.say("%s: with a cross on the drawing.", a.Words)
 	}
-	return ""
+	return a.Words
 }
 
 // reasonWords stand over the ruled lines.
-func (q *Question) reasonWords() string {
+func (q *Question) reasonWords(l tongue) string {
 	for _, a := range q.Asks {
 		if a.Kind == Number {
-			return "Your working"
+			return l.say("Your working")
 		}
 	}
-	return "Your reasons"
+	return l.say("Your reasons")
 }
 
 // options are boxes with their words: short ones in rows, others one under the
@@ -353,7 +355,7 @@ func (w *worksheet) beside(q *Question, n int) {
 	d.k = d.fit(lw, math.Min(h, 95)-4)
 	_, dh := d.size()
 	d.draw(w.p, x, y-dh)
-	w.p.text(x, y-dh-3, "Not to scale; the ruler tells heights in mm.", faint(sizeSmall), left)
+	w.p.text(x, y-dh-3, w.say("Not to scale; the ruler tells heights in mm."), faint(sizeSmall), left)
 	q.asks(w.p, rx, y, rw, lines)
 	w.y = y - math.Max(words, dh+4) - w.gap
 }

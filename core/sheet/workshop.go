@@ -21,13 +21,14 @@ func workshopDocument(in Input, paper Paper) (*document, error) {
 	if len(in.Batches) == 0 && len(in.Casting) == 0 {
 		return nil, job.Faultf("no-figures", "mold", "There are no figures for a workshop card.")
 	}
-	doc, err := newDocument(in.title() + " – workshop card")
+	l := tongueOf(in.Language)
+	doc, err := newDocument(l.say("%s – workshop card", in.title()), l)
 	if err != nil {
 		return nil, err
 	}
 	doc.largest(len(cardSizes), func(i int) { newCard(doc, paper, &in, cardSizes[i]).set() })
 	for i, p := range doc.pages {
-		p.foot(fmt.Sprintf("Workshop card · page %d of %d", i+1, len(doc.pages)))
+		p.foot(p.say("Workshop card · page %d of %d", i+1, len(doc.pages)))
 	}
 	return doc, nil
 }
@@ -48,22 +49,22 @@ func newCard(doc *document, paper Paper, in *Input, sizes [3]float64) *card {
 
 func cardHead(p *page, in *Input, sizes [3]float64) float64 {
 	fr := drawingFrame(p.paper)
-	shown, lost := p.doc.fonts.shownName(in.title())
+	shown, lost := p.doc.shownName(in.title())
 	lines, st := p.doc.fonts.fit(shown, plain(math.Max(sizes[1], sizeTitle)).heavy(), fr.w(), sizeHead, 1)
 	y := fr.y1 - st.capHeight()
 	p.text(fr.x0, y, lines[0], st, left)
 	y -= 0.3 * st.lead()
 	if lost {
-		y = p.paragraph(fr.x0, y, fr.w(), lostNote, faint(sizeSmall))
+		y = p.paragraph(fr.x0, y, fr.w(), p.lostNote(), faint(sizeSmall))
 	}
 	return p.paragraph(fr.x0, y, fr.w(), in.Verdict, plain(sizes[0])) - 0.3*st.lead()
 }
 
 func (c *card) set() {
 	c.batches()
-	c.cells("Casting", c.times())
+	c.cells(c.say("Casting"), c.times())
 	c.order()
-	c.cells("Bands and weights", c.weights())
+	c.cells(c.say("Bands and weights"), c.weights())
 	c.cautions(c.in, c.warn)
 }
 
@@ -83,12 +84,12 @@ func (c *card) batches() {
 	if len(c.in.Batches) == 0 {
 		return
 	}
-	t := &table{cols: []column{{"", 2, left, true}, {"Part", 9, left, false}, {"Buckets", 6, right, false}, {"Water for each", 10, right, true}, {"Plaster for each", 10, right, true}}}
+	t := &table{cols: []column{{"", 2, left, true}, {c.say("Part"), 9, left, false}, {c.say("Buckets"), 6, right, false}, {c.say("Water for each"), 10, right, true}, {c.say("Plaster for each"), 10, right, true}}}
 	for _, b := range c.in.Batches {
-		t.add(b.Letter, c.in.named(b.Letter), fmt.Sprint(b.Count), grams(b.WaterG), grams(b.PlasterG))
+		t.add(b.Letter, c.in.named(b.Letter), fmt.Sprint(b.Count), c.grams(b.WaterG), c.grams(b.PlasterG))
 	}
 	x, w := c.span(1, 12)
-	c.section("Plaster: water first, then sift the plaster in", t.height(c.doc.fonts, w, c.st))
+	c.section(c.say("Plaster: water first, then sift the plaster in"), t.height(c.doc.fonts, w, c.st))
 	c.y = t.set(c.p, x, c.y, w, c.st) - c.gap
 }
 
@@ -100,9 +101,9 @@ func (c *card) times() (out []bigFigure) {
 	if len(c.in.LaterMinutes) > 1 {
 		var later []string
 		for _, t := range c.in.LaterMinutes[1:] {
-			later = append(later, num(t, 0))
+			later = append(later, c.num(t, 0))
 		}
-		out = append(out, bigFigure{"Time for the casts after it", strings.Join(later, ", ") + nbsp + "min"})
+		out = append(out, bigFigure{c.say("Time for the casts after it"), strings.Join(later, ", ") + nbsp + "min"})
 	}
 	return out
 }
@@ -160,7 +161,7 @@ func (c *card) order() {
 	x, w := c.span(1, 12)
 	n := float64(max(3, len(c.in.Order)))
 	h := c.figure.capHeight() + c.st.lead() + 2.5
-	c.section("Order of taking apart", h)
+	c.section(c.say("Order of taking apart"), h)
 	for i, letter := range c.in.Order {
 		at := x + w/n*float64(i)
 		c.p.text(at, c.y-c.figure.capHeight()-0.8, letter, c.figure, left)
@@ -169,7 +170,7 @@ func (c *card) order() {
 		}
 		words := c.in.named(letter)
 		if p := c.in.part(letter); p != nil && len(c.in.Order) <= 4 {
-			words += ", " + pullWords(p.Pull)
+			words += ", " + c.pullWords(p.Pull)
 		}
 		lines, st := c.doc.fonts.fit(words, plain(math.Max(sizeSmall, 0.8*c.st.size)), w/n-3, sizeSmall, 1)
 		c.p.text(at, c.y-h+1.6, lines[0], st, left)

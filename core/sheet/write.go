@@ -9,9 +9,6 @@ import (
 	"github.com/tdewolff/canvas/renderers/svg"
 )
 
-// lang is the language of every sheet.
-const lang = "en"
-
 // write gives the document as one PDF or as one SVG a page.
 func (d *document) write(as Format) ([][]byte, int, error) {
 	if as == SVG {
@@ -47,7 +44,7 @@ func (d *document) pdf() ([]byte, error) {
 	if err := r.Close(); err != nil {
 		return nil, err
 	}
-	return seal(raw.Bytes(), d.title, lang)
+	return seal(raw.Bytes(), d.title, string(d.tongue))
 }
 
 // svg carries its fonts in the file: text stays text, can be searched and
@@ -60,7 +57,7 @@ func (p *page) svg() ([]byte, error) {
 	if err := xml.EscapeText(&b, []byte(p.doc.title)); err != nil {
 		return nil, err
 	}
-	fmt.Fprintf(&b, `</title><g xml:lang="%s">`, lang)
+	fmt.Fprintf(&b, `</title><g xml:lang="%s">`, p.tongue)
 	for _, op := range p.ops {
 		op(r)
 	}
