@@ -1,7 +1,7 @@
 package job
 
 import (
-	"fmt"
+	"errors"
 
 	"moldwright/core/words"
 )
@@ -33,9 +33,20 @@ func (f *Fault) AtLine(line int) *Fault {
 // one that a caller with room for one shows.
 type Faults []*Fault
 
-func (f Faults) Error() string {
-	if len(f) == 1 {
-		return f[0].Error()
+func (f Faults) Error() string { return Words(f).String() }
+
+// Words are what an error says: of a Fault its message, of several the first
+// and how many more there are, of any other error what it says in English.
+func Words(err error) words.Text {
+	var many Faults
+	var one *Fault
+	switch {
+	case errors.As(err, &many) && len(many) == 1:
+		return many[0].Message
+	case len(many) > 1:
+		return words.Say("%s (and %d more)", many[0].Message, len(many)-1)
+	case errors.As(err, &one):
+		return one.Message
 	}
-	return fmt.Sprintf("%s (and %d more)", f[0].Message, len(f)-1)
+	return words.Plain(err.Error())
 }

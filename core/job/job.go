@@ -62,7 +62,8 @@ type Traced struct {
 	Contour [][2]float64 `json:"contour"`
 }
 
-// Gap is a stretch of heights in mm, and why nothing is known of it.
+// Gap is a stretch of heights in mm, and why nothing is known of it, in English
+// whatever the language: a file is the same in all of them.
 type Gap struct {
 	ZFrom float64 `json:"zFrom"`
 	ZTo   float64 `json:"zTo"`

@@ -2,10 +2,10 @@ package mold
 
 import (
 	"math"
-	"strings"
 
 	"moldwright/core/form"
 	"moldwright/core/job"
+	"moldwright/core/words"
 )
 
 // Order is the order in which the parts come away: a part may move when no
@@ -41,17 +41,30 @@ func (md *Mold) Order() ([]string, error) {
 			}
 		}
 		if pick < 0 {
-			var names []string
+			var names []words.Text
 			for _, i := range left {
-				names = append(names, md.Parts[i].Name)
+				names = append(names, nameOf(md.Parts[i].Name))
 			}
 			return nil, job.Faults{job.Faultf("partsLock", "mold.natches",
-				"The parts %s lock one another: none can be moved first. Leave the natches out, or choose another scheme.", strings.Join(names, ", "))}
+				"The parts %s lock one another: none can be moved first. Leave the natches out, or choose another scheme.", words.Join(", ", names...))}
 		}
 		out = append(out, md.Parts[left[pick]].Name)
 		left = append(left[:pick], left[pick+1:]...)
 	}
 	return out, nil
+}
+
+// nameOf is a part in a list of parts.
+func nameOf(part string) words.Text {
+	switch part {
+	case "lower":
+		return words.SayIn("part of a mold", "lower")
+	case "upper":
+		return words.SayIn("part of a mold", "upper")
+	case "core":
+		return words.SayIn("part of a mold", "core")
+	}
+	return words.Plain(part)
 }
 
 // blocks tells whether part a, in place, stands in the path of part b.

@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"math"
 	"slices"
-	"strings"
 
 	"moldwright/core/form"
 	"moldwright/core/job"
@@ -192,14 +191,15 @@ func (s *search) try(k int, more []float64, share float64) ([]job.Node, *look) {
 }
 
 func (s *search) fault() error {
-	parts := "in one part"
-	if s.scheme == "two" {
-		parts = "in a lower and an upper part"
+	const code, field = "noNearestForm", "form.outer"
+	draft, refused := s.job.Rules.LeastDraft, s.refused
+	switch two := s.scheme == "two"; {
+	case two && refused != nil:
+		return job.Faultf(code, field, "No change of radii alone makes this form let go in a lower and an upper part with %.1f° of draft. With such radii: %s", draft, job.Words(refused))
+	case two:
+		return job.Faultf(code, field, "No change of radii alone makes this form let go in a lower and an upper part with %.1f° of draft: some curved stretch keeps too little draft however far it is moved; make its nodes corners, or give it more nodes.", draft)
+	case refused != nil:
+		return job.Faultf(code, field, "No change of radii alone makes this form let go in one part with %.1f° of draft. With such radii: %s", draft, job.Words(refused))
 	}
-	why := "some curved stretch keeps too little draft however far it is moved; make its nodes corners, or give it more nodes"
-	if s.refused != nil {
-		text := s.refused.Error()
-		why = "with such radii " + strings.ToLower(text[:1]) + text[1:]
-	}
-	return job.Faultf("noNearestForm", "form.outer", "No change of radii alone makes this form let go %s with %.1f° of draft: %s", parts, s.job.Rules.LeastDraft, why)
+	return job.Faultf(code, field, "No change of radii alone makes this form let go in one part with %.1f° of draft: some curved stretch keeps too little draft however far it is moved; make its nodes corners, or give it more nodes.", draft)
 }

@@ -104,12 +104,11 @@ func failure(l words.Language, err error) []byte {
 	const mostFaults = 100
 	var many job.Faults
 	var one *job.Fault
-	switch {
-	case errors.As(err, &many):
-	case errors.As(err, &one):
+	if !errors.As(err, &many) {
+		if !errors.As(err, &one) {
+			one = &job.Fault{Code: "internal", Message: job.Words(err)}
+		}
 		many = job.Faults{one}
-	default:
-		many = job.Faults{{Code: "internal", Message: words.Plain(err.Error())}}
 	}
 	out := struct {
 		Error  *job.Fault `json:"error"`

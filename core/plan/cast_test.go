@@ -2,6 +2,7 @@ package plan
 
 import (
 	"math"
+	"strings"
 	"testing"
 
 	"moldwright/core/job"
@@ -45,7 +46,7 @@ func TestWallThatFillsTheMouth(t *testing.T) {
 	p := made(t, &j)
 	found := false
 	for _, c := range p.Cautions {
-		found = found || len(c) > 20 && c[:20] == "The wall fills the m"
+		found = found || strings.HasPrefix(c.String(), "The wall fills the mouth")
 	}
 	if !found || p.Chosen == "" || p.Casting.SlipFill <= 0 {
 		t.Errorf("chosen %q, cautions %q", p.Chosen, p.Cautions)

@@ -113,7 +113,7 @@ func TestLidIsCastUpsideDown(t *testing.T) {
 	// a knob on top, the lid's dome, a rim 20 mm below it
 	j.Form.Outer = []job.Node{node(0, 0), node(10, 0), node(8, -8), node(20, -12), node(50, -30)}
 	p := made(t, &j)
-	if !p.Drawing.Turned || !strings.Contains(strings.Join(p.Cautions, " "), "upside down") {
+	if !p.Drawing.Turned || !strings.Contains(words.Join(" ", p.Cautions...).String(), "upside down") {
 		t.Errorf("turned %v, cautions %q", p.Drawing.Turned, p.Cautions)
 	}
 	near(t, "height", p.Size.Height, 30, 1e-9)

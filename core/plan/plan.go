@@ -19,11 +19,11 @@ import (
 // mold size.
 type Plan struct {
 	// Verdict is the verdict in words; Next what to do next.
-	Verdict string   `json:"verdict"`
-	Next    []string `json:"next"`
-	Scale   float64  `json:"scale"` // from the form as given to mold size
-	Size    Size     `json:"size"`
-	Schemes []Scheme `json:"schemes"`
+	Verdict words.Text   `json:"verdict"`
+	Next    []words.Text `json:"next"`
+	Scale   float64      `json:"scale"` // from the form as given to mold size
+	Size    Size         `json:"size"`
+	Schemes []Scheme     `json:"schemes"`
 	// Chosen is the id of the scheme to make: the job's own where it names
 	// one, else the planner's.
 	Chosen      string     `json:"chosen"`
@@ -36,7 +36,7 @@ type Plan struct {
 	Flow        Flow               `json:"flow"`
 	Traps       []Trap             `json:"traps"`
 	Findings    []parting.Finding  `json:"findings"`
-	Cautions    []string           `json:"cautions"`
+	Cautions    []words.Text       `json:"cautions"`
 	Casting     casting.Figures    `json:"casting"`
 	Prints      []tooling.Piece    `json:"prints"`
 	Drawing     Drawing            `json:"-"` // the last key, see encode
@@ -129,7 +129,7 @@ func Make(j *job.Job) (*Plan, error) {
 		}
 	}
 	w := &work{job: j, meridian: m, survey: survey, base: mold.NewBase(m, end, schemes, core)}
-	p := &Plan{Scale: j.Scale(), work: w, Findings: []parting.Finding{}, Next: []string{}, Prints: []tooling.Piece{}}
+	p := &Plan{Scale: j.Scale(), work: w, Findings: []parting.Finding{}, Next: []words.Text{}, Prints: []tooling.Piece{}}
 	molds := p.lay(schemes)
 	advised := parting.Choose(schemes, wanted.Sides, func(i int) float64 { return p.Schemes[i].Plaster })
 	chosen := advised

@@ -99,8 +99,11 @@ func partWords(part string, side bool) string {
 // paper hands the plan to the sheets: the same values that the page shows.
 func (p *Plan) paper() sheet.Input {
 	w := p.work
-	in := sheet.Input{Name: w.job.Name, Inner: w.inner, Verdict: p.Verdict, WhyNotFewer: p.WhyNotFewer.String(), Chosen: p.Chosen, Cautions: p.Cautions,
+	in := sheet.Input{Name: w.job.Name, Inner: w.inner, Verdict: p.Verdict.String(), WhyNotFewer: p.WhyNotFewer.String(), Chosen: p.Chosen,
 		LaterMinutes: p.Casting.LaterCast}
+	for _, c := range p.Cautions {
+		in.Cautions = append(in.Cautions, c.String())
+	}
 	in.Wet, _ = form.Thin(w.meridian.Pts, w.meridian.Corner, 0.01)
 	shrink := 1 - w.job.Clay.Shrinkage()
 	for _, q := range in.Wet {
@@ -154,7 +157,7 @@ func (p *Plan) paperTraced() *sheet.Traced {
 		if m.Turned {
 			from, to = m.Lift-wet*g.ZTo, m.Lift-wet*g.ZFrom
 		}
-		out.NotSeen = append(out.NotSeen, sheet.Gap{ZFrom: fired * from, ZTo: fired * to, Why: g.Why})
+		out.NotSeen = append(out.NotSeen, sheet.Gap{ZFrom: fired * from, ZTo: fired * to, Why: notSeen(g.Why).String()})
 	}
 	return out
 }
@@ -226,14 +229,13 @@ func (p *Plan) paperScheme(s *Scheme) sheet.Scheme {
 // stave 1, 2".
 func (p *Plan) paperPrints() (out []sheet.Print) {
 	for i, f := range p.Prints {
-		if i > 0 {
-			last, n := &out[len(out)-1], strings.LastIndexByte(f.Name, ' ')
-			if b := p.Prints[i-1]; f.Part == b.Part && f.Kind == b.Kind && sheet.SameSize(f.Size, b.Size) && n > 0 && strings.HasPrefix(b.Name, f.Name[:n+1]) {
-				last.Name += "," + f.Name[n:]
+		if i > 0 && f.No > 1 {
+			if b := p.Prints[i-1]; b.No == f.No-1 && f.Part == b.Part && f.Kind == b.Kind && sheet.SameSize(f.Size, b.Size) {
+				out[len(out)-1].Name += fmt.Sprintf(", %d", f.No)
 				continue
 			}
 		}
-		out = append(out, sheet.Print{Name: f.Name, Size: f.Size, FitsBed: f.FitsBed})
+		out = append(out, sheet.Print{Name: f.Label.String(), Size: f.Size, FitsBed: f.FitsBed})
 	}
 	return out
 }

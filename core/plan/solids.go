@@ -15,6 +15,7 @@ type File struct {
 	Name      string     `json:"name"`
 	Kind      string     `json:"kind"` // print, plaster or cast
 	Part      string     `json:"part"`
+	Label     words.Text `json:"label,omitzero"` // of a print, in words
 	Triangles int        `json:"triangles"`
 	Volume    float64    `json:"volume"` // ml
 	Size      [3]float64 `json:"size"`   // mm
@@ -59,13 +60,13 @@ func (p *Plan) Meshes(what string, say func(fraction float64, with words.Text)) 
 			if !piece.HasMesh() {
 				continue
 			}
-			say(float64(i)/float64(len(p.Prints)), words.Plain(piece.Name))
+			say(float64(i)/float64(len(p.Prints)), piece.Label)
 			m, toMold, err := piece.Mesh(so)
 			if err != nil {
 				return nil, err
 			}
 			add("print-"+piece.Name, "print", piece.Part, m)
-			out[len(out)-1].ToMold = &toMold
+			out[len(out)-1].ToMold, out[len(out)-1].Label = &toMold, piece.Label
 		}
 	}
 	return out, nil

@@ -3,6 +3,7 @@ package plan
 import (
 	"moldwright/core/job"
 	"moldwright/core/trace"
+	"moldwright/core/words"
 )
 
 // traced is the op that turns a picture into a form. With draft it is the first
@@ -19,7 +20,7 @@ func traced(a *call) (any, [][]byte, error) {
 	if len(r.Form.Outer) > 0 {
 		t := &job.Traced{RMS: r.Quality.RmsMM, Max: r.Quality.MaxMM, ErrorBand: r.Quality.ErrorBandMM, NotSeen: []job.Gap{}, Contour: r.Contour}
 		for _, g := range r.Quality.NotSeen {
-			t.NotSeen = append(t.NotSeen, job.Gap(g))
+			t.NotSeen = append(t.NotSeen, job.Gap{ZFrom: g.ZFrom, ZTo: g.ZTo, Why: g.Why.In(words.English)})
 		}
 		r.Form.Traced = t
 	}

@@ -5,16 +5,15 @@ package tooling
 // fewest that fit. Joints keep clear of natches and of the plate.
 
 import (
-	"fmt"
 	"math"
 	"slices"
-	"strings"
 
 	"moldwright/core/form"
 	"moldwright/core/job"
 	"moldwright/core/mold"
 	"moldwright/core/parting"
 	"moldwright/core/solid"
+	"moldwright/core/words"
 )
 
 const (
@@ -43,9 +42,9 @@ var divisions = func() [][2]int {
 // pieces that do, keyed to one another. full gives the piece without its hollow,
 // whose wall is too thin for level joints; nil where it has none.
 func divided(j *job.Job, p Piece, t *turned, full func() *turned) []Piece {
-	one := func(t *turned, name string) Piece {
+	one := func(t *turned, label words.Text) Piece {
 		q := p
-		q.Name, q.build = name, t.build
+		q.Label, q.build = label, t.build
 		lo, hi := t.levels()
 		high := math.Max(hi-lo+t.coneHigh(), t.domeHigh(p.up[2]))
 		var box [][2]float64
@@ -64,7 +63,7 @@ func divided(j *job.Job, p Piece, t *turned, full func() *turned) []Piece {
 		q.Overhang = t.overhang(p.up[2] < 0)
 		return q
 	}
-	whole := one(t, p.Name)
+	whole := one(t, p.Label)
 	if whole.FitsBed {
 		return []Piece{whole}
 	}
@@ -108,11 +107,14 @@ func divided(j *job.Job, p Piece, t *turned, full func() *turned) []Piece {
 					part.to = part.from + 360/float64(n)
 					part.key()
 				}
-				q := one(&part, fmt.Sprintf("%s, %d of %d", p.Name, i*n+k+1, m*n))
+				q := one(&part, words.Say("%s, %d of %d", p.Label, i*n+k+1, m*n))
 				if m > 1 || n > 1 {
 					q.Overhang = math.Max(q.Overhang, 45) // of the keys
 				}
-				q.Note = strings.TrimSpace(p.Note + fmt.Sprintf(" It is made in %d pieces to fit the bed; glue them at their keys.", m*n))
+				q.Note = words.Say("It is made in %d pieces to fit the bed; glue them at their keys.", m*n)
+				if !p.Note.IsZero() {
+					q.Note = words.Join(" ", p.Note, q.Note)
+				}
 				fit = fit && q.FitsBed
 				out = append(out, q)
 			}
@@ -295,9 +297,9 @@ func plugFor(j *job.Job, md *mold.Mold) []Piece {
 		{Point: form.Point{R: 0, Z: high}, shape: asPot},
 	}
 	t.section[0].edge, t.section[0].shape = plugEdge, asPot
-	p := Piece{Name: "upper plug", Part: "upper", Kind: "plug", up: solid.Vec{0, 0, -1},
+	p := Piece{Label: words.Say("upper plug"), Part: "upper", Kind: "plug", up: solid.Vec{0, 0, -1},
 		Draft: math.Atan(slope) * 180 / math.Pi, Verdict: parting.Clear,
-		Note: "It forms the flared spare. Stand it on the positive; when the plaster has set, draw it up before the part is lifted. At each cast cut the clay out of the spare before the upper part is lifted."}
+		Note: words.Say("It forms the flared spare. Stand it on the positive; when the plaster has set, draw it up before the part is lifted. At each cast cut the clay out of the spare before the upper part is lifted.")}
 	out := divided(j, p, t, nil)
 	for i := range out {
 		out[i].Overhang = math.Max(out[i].Overhang, 45)

@@ -1,14 +1,13 @@
 package tooling
 
 import (
-	"fmt"
 	"math"
-	"strconv"
 
 	"moldwright/core/job"
 	"moldwright/core/mold"
 	"moldwright/core/parting"
 	"moldwright/core/solid"
+	"moldwright/core/words"
 )
 
 // Kit lists the printed pieces of a mold, each measured and turned to fit the
@@ -26,12 +25,15 @@ func Kit(j *job.Job, md *mold.Mold) []Piece {
 		}
 		t := newTray(md, p)
 		if t == nil {
-			out = append(out, Piece{Name: "part " + p.Name + " tray", Part: p.Name, Kind: "tray", FitsBed: true, Verdict: p.Verdict,
-				Note: "There is no tray for this part: the pot reaches past the part's ends, so that no flat board could close it. Part the mold elsewhere."})
+			out = append(out, Piece{Label: words.Say("part %s tray", p.Name), Part: p.Name, Kind: "tray", FitsBed: true, Verdict: p.Verdict,
+				Note: words.Say("There is no tray for this part: the pot reaches past the part's ends, so that no flat board could close it. Part the mold elsewhere.")})
 			continue
 		}
 		out = append(out, trayKit(j, t, !boards)...)
 		boards = true
+	}
+	for i := range out {
+		out[i].Name = out[i].Label.In(words.English)
 	}
 	return out
 }
@@ -45,7 +47,7 @@ func capKit(j *job.Job, md *mold.Mold, p *mold.Part) []Piece {
 	} else {
 		var t *turned
 		t, up = positive(j, md, p, false)
-		base := Piece{Name: p.Name + " positive", Part: p.Name, Kind: "positive", up: up, Draft: p.MinDraft, Verdict: p.Verdict}
+		base := Piece{Label: capLabel(p.Name, "positive"), Part: p.Name, Kind: "positive", up: up, Draft: p.MinDraft, Verdict: p.Verdict}
 		out = divided(j, base, t, func() *turned { full, _ := positive(j, md, p, true); return full })
 		if md.PlugApart && p.Name == "upper" {
 			out = append(out, plugFor(j, md)...)
@@ -53,22 +55,58 @@ func capKit(j *job.Job, md *mold.Mold, p *mold.Part) []Piece {
 	}
 	if j.Mold.Staves == 1 {
 		c := cottle(j, md, p)
-		piece := Piece{Name: p.Name + " cottle", Part: p.Name, Kind: "stave", up: up}
+		piece := Piece{Label: capLabel(p.Name, "cottle"), Part: p.Name, Kind: "stave", up: up}
 		seam, far, _ := wallOf(md, p)
 		piece.Draft = math.Atan2(md.Block.At(seam)-md.Block.At(far), math.Abs(far-seam)) * 180 / math.Pi
 		piece.Verdict = parting.Clear
 		if piece.Draft < j.Rules.LeastDraft-1e-9 {
 			piece.Verdict = parting.Rubs
-			piece.Note = "In one piece it rubs on the plaster all over; ask for two staves, which are taken off sideways."
+			piece.Note = words.Say("In one piece it rubs on the plaster all over; ask for two staves, which are taken off sideways.")
 		}
 		return append(out, divided(j, piece, c, nil)...)
 	}
 	out = append(out, stavesFor(j, md, p, up)...)
 	if c := collar(j, md, p); collared(newStave(j, md, p, 0, staves(md, j.Mold.Staves)).top) {
-		piece := Piece{Name: p.Name + " collar", Part: p.Name, Kind: "collar", up: up, Draft: 90, Verdict: parting.Clear}
+		piece := Piece{Label: capLabel(p.Name, "collar"), Part: p.Name, Kind: "collar", up: up, Draft: 90, Verdict: parting.Clear}
 		out = append(out, divided(j, piece, c, nil)...)
 	}
 	return out
+}
+
+// capLabel is what a piece for a lower part, an upper part or a core is called.
+func capLabel(part, kind string) words.Text {
+	type of struct{ part, kind string }
+	switch (of{part, kind}) {
+	case of{"lower", "positive"}:
+		return words.Say("lower positive")
+	case of{"upper", "positive"}:
+		return words.Say("upper positive")
+	case of{"core", "positive"}:
+		return words.Say("core positive")
+	case of{"lower", "cottle"}:
+		return words.Say("lower cottle")
+	case of{"upper", "cottle"}:
+		return words.Say("upper cottle")
+	case of{"core", "cottle"}:
+		return words.Say("core cottle")
+	case of{"lower", "stave"}:
+		return words.Say("lower cottle stave")
+	case of{"upper", "stave"}:
+		return words.Say("upper cottle stave")
+	case of{"core", "stave"}:
+		return words.Say("core cottle stave")
+	case of{"lower", "collar"}:
+		return words.Say("lower collar")
+	case of{"upper", "collar"}:
+		return words.Say("upper collar")
+	}
+	return words.Say("core collar")
+}
+
+// number makes the piece one of several alike.
+func (p *Piece) number(n int) {
+	p.Together, p.No = p.Label, n
+	p.Label = words.Say("%s %d", p.Together, n)
 }
 
 // stavesFor are the staves of a cottle: as many as asked, or the fewest more
@@ -85,15 +123,16 @@ func stavesFor(j *job.Job, md *mold.Mold, p *mold.Part, up solid.Vec) []Piece {
 		fit := true
 		for k := range n {
 			s := newStave(j, md, p, k, n)
-			piece := Piece{Name: p.Name + " cottle stave " + strconv.Itoa(k+1), Part: p.Name, Kind: "stave", up: up, build: s.build}
+			piece := Piece{Label: capLabel(p.Name, "stave"), Part: p.Name, Kind: "stave", up: up, build: s.build}
+			piece.number(k + 1)
 			piece.Draft, piece.Verdict = sideways(md, s.from, s.to, j.Rules)
 			if piece.Verdict != parting.Clear {
-				piece.Note = "It rubs as it is taken off sideways; ask for more staves."
+				piece.Note = words.Say("It rubs as it is taken off sideways; ask for more staves.")
 			}
 			plan, ml := s.points(up)
 			piece.measure(j, plan, s.top+grooveDepth, ml)
 			if n > asked {
-				piece.Note = fmt.Sprintf("The cottle is made in %d staves to fit the bed.", n)
+				piece.Note = words.Say("The cottle is made in %d staves to fit the bed.", n)
 			}
 			piece.Overhang = 45
 			fit = fit && piece.FitsBed
@@ -141,8 +180,7 @@ func sideways(md *mold.Mold, from, to float64, rules job.Rules) (float64, partin
 func trayKit(j *job.Job, t *tray, sides bool) []Piece {
 	sin, cos := solid.SinCosDeg(t.mid)
 	pull := solid.Vec{cos, sin, 0}
-	name := "part " + t.p.Name
-	piece := Piece{Name: name + " tray", Part: t.p.Name, Kind: "tray", up: pull, build: t.build,
+	piece := Piece{Label: words.Say("part %s tray", t.p.Name), Part: t.p.Name, Kind: "tray", up: pull, build: t.build,
 		Draft: math.Min(t.p.MinDraft, t.half), Verdict: t.p.Verdict, Overhang: math.Max(0, -t.p.MinDraft)}
 	most := 0.0
 	for _, q := range t.line() {
@@ -156,11 +194,11 @@ func trayKit(j *job.Job, t *tray, sides bool) []Piece {
 	piece.measure(j, box, math.Max(u, most*t.reachAlong())-t.floor(), t.volume())
 	out := []Piece{piece}
 	for _, end := range [2]struct {
-		what string
-		z, w float64
-	}{{"lower end board", t.lo, -1}, {"upper end board", t.hi, 1}} {
+		label words.Text
+		z, w  float64
+	}{{words.Say("part %s lower end board", t.p.Name), t.lo, -1}, {words.Say("part %s upper end board", t.p.Name), t.hi, 1}} {
 		e := &endBoard{t, end.z, end.w, j}
-		board := Piece{Name: name + " " + end.what, Part: t.p.Name, Kind: "board", up: solid.Vec{0, 0, -end.w}, build: e.build, Draft: 90, Verdict: parting.Clear}
+		board := Piece{Label: end.label, Part: t.p.Name, Kind: "board", up: solid.Vec{0, 0, -end.w}, build: e.build, Draft: 90, Verdict: parting.Clear}
 		w, f, top := e.reach(), e.floor(), e.back()
 		corners := [][2]float64{{f, -w}, {top, -w}, {top, w}, {f, w}}
 		for i, c := range corners { // from the part's frame to the bed's
@@ -177,8 +215,9 @@ func trayKit(j *job.Job, t *tray, sides bool) []Piece {
 		s := &sideBoard{t, w}
 		du, dv := t.along()
 		in := t.at(dv, -w*du, 0) // towards the plaster
-		board := Piece{Name: "side board " + strconv.Itoa(k+1), Part: t.p.Name, Kind: "board", up: in, build: s.build, Draft: 90, Verdict: parting.Clear,
-			Note: "It serves each side part in turn."}
+		board := Piece{Label: words.Say("side board"), Part: t.p.Name, Kind: "board", up: in, build: s.build, Draft: 90, Verdict: parting.Clear,
+			Note: words.Say("It serves each side part in turn.")}
+		board.number(k + 1)
 		from, to := s.spanUV()
 		sec := s.section()
 		deep := boardWall

@@ -89,7 +89,7 @@ func TestEveryPiece(t *testing.T) {
 		for _, p := range Kit(j, md) {
 			at := name + ", " + p.Name
 			if !p.HasMesh() {
-				if p.Note == "" {
+				if p.Note.IsZero() {
 					t.Errorf("%s cannot be made and does not say why", at)
 				}
 				continue
@@ -195,7 +195,7 @@ func TestSurveyOfTheCottle(t *testing.T) {
 					continue
 				}
 				found++
-				if n == 1 && (p.Verdict != parting.Rubs || p.Draft != 0 || p.Note == "") {
+				if n == 1 && (p.Verdict != parting.Rubs || p.Draft != 0 || p.Note.IsZero()) {
 					t.Errorf("%s: a cottle of no draft is %s (%g degrees)", name, p.Verdict, p.Draft)
 				}
 				if n == 2 && p.Verdict != parting.Clear {
@@ -224,10 +224,10 @@ func TestFitToTheBed(t *testing.T) {
 			}
 			if !p.FitsBed {
 				refused++
-				if p.Note == "" {
+				if p.Note.IsZero() {
 					t.Errorf("%s, %s does not fit and says nothing", name, p.Name)
 				}
-			} else if p.Note != "" {
+			} else if !p.Note.IsZero() {
 				divided++
 			}
 		}

@@ -1,11 +1,11 @@
 package tooling
 
 import (
-	"fmt"
 	"math"
 
 	"moldwright/core/job"
 	"moldwright/core/solid"
+	"moldwright/core/words"
 )
 
 // measure fills in size, fit and material from the piece's corners in plan as
@@ -33,7 +33,7 @@ func (p *Piece) measure(j *job.Job, plan [][2]float64, high, ml float64) {
 	if p.FitsBed {
 		return
 	}
-	p.Note = fmt.Sprintf("It measures %.0f × %.0f × %.0f mm and fits the bed of %.0f × %.0f × %.0f mm neither turned nor divided; it needs a larger printer.",
+	p.Note = words.Say("It measures %.0f × %.0f × %.0f mm and fits the bed of %.0f × %.0f × %.0f mm neither turned nor divided; it needs a larger printer.",
 		p.Size[0], p.Size[1], p.Size[2], bed[0], bed[1], bed[2])
 }
 

@@ -15,18 +15,24 @@ import (
 	"moldwright/core/mold"
 	"moldwright/core/parting"
 	"moldwright/core/solid"
+	"moldwright/core/words"
 )
 
 // Piece is one printed piece.
 type Piece struct {
-	Name string `json:"name"`
+	Name string `json:"name"` // Label in English: files are called by it
 	Part string `json:"part"` // the plaster part it serves
-	Kind string `json:"kind"` // positive, plug, stave, collar, tray or board
+	// Label is what the piece is called. Of several alike it ends in No, behind
+	// what they are called together; else No is 0.
+	Label    words.Text `json:"label"`
+	Together words.Text `json:"-"`
+	No       int        `json:"-"`
+	Kind     string     `json:"kind"` // positive, plug, stave, collar, tray or board
 	// Size is the extent in mm as it is printed, resting on z = 0, turned to
 	// fit the bed.
 	Size    [3]float64 `json:"size"`
 	FitsBed bool       `json:"fitsBed"`
-	Note    string     `json:"note"` // what to know: why it is divided, or does not fit
+	Note    words.Text `json:"note"` // what to know: why it is divided, or does not fit
 	// Volume is ml of material when printed full, Mass g and Filament m of it;
 	// a slicer's infill takes less.
 	Volume   float64 `json:"volume"`

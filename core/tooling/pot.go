@@ -7,6 +7,7 @@ import (
 	"moldwright/core/job"
 	"moldwright/core/mold"
 	"moldwright/core/solid"
+	"moldwright/core/words"
 )
 
 // potPositive is the pot itself, for a core: it stands in the closed outer
@@ -14,7 +15,7 @@ import (
 // inside, which is the working face, has no overhang where the core lets go;
 // the overhang told is that of its outside.
 func potPositive(j *job.Job, md *mold.Mold, p *mold.Part) Piece {
-	out := Piece{Name: "core positive", Part: p.Name, Kind: "positive", up: solid.Vec{0, 0, 1}, Draft: p.MinDraft, Verdict: p.Verdict,
+	out := Piece{Label: capLabel(p.Name, "positive"), Part: p.Name, Kind: "positive", up: solid.Vec{0, 0, 1}, Draft: p.MinDraft, Verdict: p.Verdict,
 		build: func(so *mold.Solids) (*solid.Mesh, error) { return so.Cast(md.Inner) }}
 	clay := append([]form.Point{}, md.Cavity...)
 	for i := len(md.Inner) - 1; i >= 0; i-- {
@@ -40,7 +41,7 @@ func potPositive(j *job.Job, md *mold.Mold, p *mold.Part) Piece {
 	}
 	out.measure(j, plan, high, form.LoopVolume(clay)*md.Section.MeanSquare/1000)
 	if out.FitsBed {
-		out.Note = "The pot itself: it stands in the closed outer parts, and the core is poured into it and over their top, as high as the cottle is to be filled."
+		out.Note = words.Say("The pot itself: it stands in the closed outer parts, and the core is poured into it and over their top, as high as the cottle is to be filled.")
 	}
 	return out
 }

@@ -6,6 +6,8 @@ package trace
 import (
 	"math"
 	"slices"
+
+	"moldwright/core/words"
 )
 
 // contour is the whole profile as a polyline with its corners, foot at z = 0.
@@ -31,9 +33,9 @@ func (s *settled) contour() (p []rz, corner []bool) {
 			a, b := before[len(before)-1], n.p[0]
 			switch c, ok := meet(before, n.p, 6*trimPx*pixel); {
 			case n.broken || a.dist(b) > 12*trimPx*pixel:
-				why := "hidden"
+				why := words.Say("hidden")
 				if n.broken {
-					why = "brushed away"
+					why = words.Say("brushed away")
 				}
 				s.gaps = append(s.gaps, Gap{math.Min(a.z, b.z) - s.low, math.Max(a.z, b.z) - s.low, why})
 				add(a, !n.broken)

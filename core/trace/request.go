@@ -14,6 +14,7 @@ import (
 	"math"
 
 	"moldwright/core/job"
+	"moldwright/core/words"
 )
 
 // MaxPixels is the largest picture taken; a larger one is scaled by the page.
@@ -290,15 +291,15 @@ type Quality struct {
 
 // Gap is a stretch of the profile that the picture does not show.
 type Gap struct {
-	ZFrom float64 `json:"zFrom"`
-	ZTo   float64 `json:"zTo"`
-	Why   string  `json:"why"`
+	ZFrom float64    `json:"zFrom"`
+	ZTo   float64    `json:"zTo"`
+	Why   words.Text `json:"why"`
 }
 
 // Note is a finding about the picture.
 type Note struct {
-	Code     string  `json:"code"`
-	Sentence string  `json:"sentence"`
-	Remedy   string  `json:"remedy"`
-	Measure  float64 `json:"measure"` // mm, degrees or pixels, as the sentence says
+	Code     string     `json:"code"`
+	Sentence words.Text `json:"sentence"`
+	Remedy   words.Text `json:"remedy"`
+	Measure  float64    `json:"measure"` // mm, degrees or pixels, as the sentence says
 }

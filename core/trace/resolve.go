@@ -9,6 +9,7 @@ import (
 	"slices"
 
 	"moldwright/core/job"
+	"moldwright/core/words"
 )
 
 // settled is a half outline brought to mm.
@@ -175,15 +176,15 @@ func (s *settled) lookFrom(r *Request, foot, top arc, tallPx float64, optical *f
 	}
 	if v.DistanceMM <= 0 {
 		notes = append(notes, Note{Code: "noDistance",
-			Sentence: "The distance of the camera is not known, so perspective stays in: widths near the lens's height come out too large.",
-			Remedy:   "Measure from the lens to the middle of the pot, roughly, and type it."})
+			Sentence: words.Say("The distance of the camera is not known, so perspective stays in: widths near the lens's height come out too large."),
+			Remedy:   words.Say("Measure from the lens to the middle of the pot, roughly, and type it.")})
 		return notes
 	}
 	if v.DistanceMM < 1.2*foot.a*s.mm || v.DistanceMM < 0.8*tall {
 		v.DistanceMM = math.Max(1.2*foot.a*s.mm, 0.8*tall)
 		notes = append(notes, Note{Code: "tooNear", Measure: v.DistanceMM,
-			Sentence: "The camera distance is less than the pot's own size.",
-			Remedy:   "Check the distance and its units; it runs from the lens to the middle of the pot."})
+			Sentence: words.Say("The camera distance is less than the pot's own size."),
+			Remedy:   words.Say("Check the distance and its units; it runs from the lens to the middle of the pot.")})
 	}
 	d := v.DistanceMM
 	switch {
@@ -224,8 +225,8 @@ func (s *settled) lookFrom(r *Request, foot, top arc, tallPx float64, optical *f
 		v.HeightFrom = "middle"
 		v.HeightMM = tall / 2
 		notes = append(notes, Note{Code: "noCameraHeight", Measure: tall / 2,
-			Sentence: "The height of the lens is not known and neither rim nor foot shows it; half the pot's height is taken.",
-			Remedy:   "Measure from the table up to the lens, and type it."})
+			Sentence: words.Say("The height of the lens is not known and neither rim nor foot shows it; half the pot's height is taken."),
+			Remedy:   words.Say("Measure from the table up to the lens, and type it.")})
 	}
 	return notes
 }

@@ -12,6 +12,7 @@ import (
 
 	"moldwright/core/form"
 	"moldwright/core/job"
+	"moldwright/core/words"
 )
 
 // SVGOptions says which path is read and how.
@@ -33,13 +34,13 @@ type SVGOptions struct {
 
 // SVGPath is a path found in a drawing.
 type SVGPath struct {
-	Index  int     `json:"index"`
-	ID     string  `json:"id"`
-	Line   int     `json:"line"` // in the file, from 1
-	Width  float64 `json:"width"`
-	Height float64 `json:"height"` // mm
-	Closed bool    `json:"closed"`
-	Fault  string  `json:"fault,omitempty"`
+	Index  int        `json:"index"`
+	ID     string     `json:"id"`
+	Line   int        `json:"line"` // in the file, from 1
+	Width  float64    `json:"width"`
+	Height float64    `json:"height"` // mm
+	Closed bool       `json:"closed"`
+	Fault  words.Text `json:"fault,omitzero"`
 }
 
 // ListSVG names the paths of a drawing (paths, lines, polylines, polygons) with
@@ -84,13 +85,13 @@ func ReadSVG(text []byte, o SVGOptions) ([]job.Node, error) {
 }
 
 func profileOf(shapes []svgShape, o SVGOptions) ([]job.Node, *job.Fault) {
-	best, line, why := subpath{}, 0, ""
+	best, line, why := subpath{}, 0, words.Text{}
 	longest := 0.0
 	for i, s := range shapes {
 		if o.Path >= 0 && i != o.Path {
 			continue
 		}
-		if why == "" {
+		if why.IsZero() {
 			why = s.note
 		}
 		for _, sub := range s.subs {
@@ -108,7 +109,7 @@ func profileOf(shapes []svgShape, o SVGOptions) ([]job.Node, *job.Fault) {
 		if o.Path >= len(shapes) {
 			return nil, job.Faultf("noPath", "path", "The drawing has %d paths; there is none with the index %d.", len(shapes), o.Path)
 		}
-		if why != "" {
+		if !why.IsZero() {
 			return nil, job.Faultf("badPath", "path", "The path's data cannot be read: %s.", why).AtLine(shapes[max(o.Path, 0)].line)
 		}
 		return nil, job.Faultf("noPath", "text", "The drawing holds no path with a length; convert shapes and text to paths and save again.")
@@ -134,8 +135,7 @@ func profileOf(shapes []svgShape, o SVGOptions) ([]job.Node, *job.Fault) {
 	}
 	nodes, _, _, _ := fitNodes(q, sharp, tol)
 	if _, err := form.Build(&job.Job{Form: job.Form{Size: job.SizeMold, Outer: nodes}}); err != nil {
-		words := err.Error()
-		return nil, job.Faultf("noProfile", "path", "The path makes no profile. %s", words).AtLine(line)
+		return nil, job.Faultf("noProfile", "path", "The path makes no profile. %s", job.Words(err)).AtLine(line)
 	}
 	return nodes, nil
 }

@@ -15,6 +15,7 @@ import (
 	"strings"
 
 	"moldwright/core/job"
+	"moldwright/core/words"
 )
 
 // matrix is x' = a x + c y + e, y' = b x + d y + f.
@@ -39,7 +40,7 @@ type svgShape struct {
 	id   string
 	line int
 	subs []subpath
-	note string // what was wrong with its data, if anything
+	note words.Text // what was wrong with its data, if anything
 }
 
 // unitsMM are the absolute units of CSS.
@@ -114,7 +115,7 @@ func readShapes(text []byte, units string) ([]svgShape, *job.Fault) {
 				s := svgShape{id: at["id"], line: line()}
 				subs, err := readPath(data)
 				if err != nil {
-					s.note = err.Error()
+					s.note = job.Words(err)
 				}
 				for _, sub := range subs {
 					if len(sub.pieces) == 0 {

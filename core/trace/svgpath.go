@@ -5,9 +5,10 @@
 package trace
 
 import (
-	"fmt"
 	"math"
 	"strconv"
+
+	"moldwright/core/job"
 )
 
 // bezier is one piece; straight ones are marked.
@@ -50,17 +51,17 @@ func readPath(s string) ([]subpath, error) {
 			cmd = c
 			r.i++
 		case cmd == 0 || cmd == 'Z' || cmd == 'z':
-			return r.out, fmt.Errorf("a command is missing at character %d", r.i+1)
+			return r.out, misread("a command is missing at character %d", r.i+1)
 		case cmd == 'M':
 			cmd = 'L'
 		case cmd == 'm':
 			cmd = 'l'
 		}
 		if n == 0 && cmd != 'M' && cmd != 'm' {
-			return nil, fmt.Errorf("it does not begin with M")
+			return nil, misread("it does not begin with M")
 		}
 		if n > mostPieces {
-			return r.out, fmt.Errorf("it has more than %d pieces", mostPieces)
+			return r.out, misread("it has more than %d pieces", mostPieces)
 		}
 		if err := r.command(cmd); err != nil {
 			return r.out, err
@@ -106,7 +107,7 @@ func (r *pathReader) number() (float64, error) {
 end:
 	v, err := strconv.ParseFloat(r.s[r.i:j], 64)
 	if err != nil || math.Abs(v) > 1e9 {
-		return 0, fmt.Errorf("there is no number at character %d", r.i+1)
+		return 0, misread("there is no number at character %d", r.i+1)
 	}
 	r.i = j
 	return v, nil
@@ -129,7 +130,7 @@ func (r *pathReader) flag() (bool, error) {
 		r.i++
 		return r.s[r.i-1] == '1', nil
 	}
-	return false, fmt.Errorf("there is no flag 0 or 1 at character %d", r.i+1)
+	return false, misread("there is no flag 0 or 1 at character %d", r.i+1)
 }
 
 func (r *pathReader) add(b bezier) {
@@ -163,7 +164,7 @@ func (r *pathReader) command(cmd byte) error {
 	need := map[byte]int{'m': 2, 'l': 2, 'h': 1, 'v': 1, 'c': 6, 's': 4, 'q': 4, 't': 2, 'a': 3, 'z': 0}
 	n, known := need[cmd|0x20]
 	if !known {
-		return fmt.Errorf("%q is no command", string(rune(cmd)))
+		return misread("%q is no command", string(rune(cmd)))
 	}
 	if err := r.numbers(v[:n]); err != nil {
 		return err
@@ -259,4 +260,9 @@ func ellipse(a, b pt, rx, ry, turnDeg float64, large, sweep bool) []bezier {
 	}
 	out[0].p[0], out[n-1].p[3] = a, b
 	return out
+}
+
+// misread is what is wrong with path data.
+func misread(format string, args ...any) error {
+	return job.Faultf("badPath", "path", format, args...)
 }

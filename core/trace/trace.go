@@ -7,6 +7,7 @@ import (
 	"math"
 
 	"moldwright/core/job"
+	"moldwright/core/words"
 )
 
 // Sizes of the coarse picture and of the steps on the full one.
@@ -165,14 +166,14 @@ func (d *drawn) profile(r *Request) (Result, *job.Fault) {
 			h, alone = mean(left, right)
 			if alone > 0.04 && hidden == nil {
 				notes = append(notes, Note{Code: "sidesDiffer", Measure: math.Round(alone * 100),
-					Sentence: "The two sides differ along " + percent(alone) + " of the outline; there the quieter side alone was taken.",
-					Remedy:   "If a handle, a hand or a shadow is in the way, choose the other side or brush it away."})
+					Sentence: words.Say("The two sides differ along %.0f %% of the outline; there the quieter side alone was taken.", math.Round(100*alone)),
+					Remedy:   words.Say("If a handle, a hand or a shadow is in the way, choose the other side or brush it away.")})
 			}
 		}
 		if lopsided > 0.25 {
 			notes = append(notes, Note{Code: "lopsided", Measure: math.Round(lopsided * 100),
-				Sentence: "The outline is far from symmetrical, so the axis is in doubt.",
-				Remedy:   "Set two points on the pot's axis, or take the picture straight on."})
+				Sentence: words.Say("The outline is far from symmetrical, so the axis is in doubt."),
+				Remedy:   words.Say("Set two points on the pot's axis, or take the picture straight on.")})
 		}
 	} else {
 		a = d.axis.grounded(d.outline)
@@ -180,7 +181,7 @@ func (d *drawn) profile(r *Request) (Result, *job.Fault) {
 	}
 	if tilt := a.tiltDeg(); math.Abs(tilt) > 5 {
 		notes = append(notes, Note{Code: "tilted", Measure: math.Round(tilt*10) / 10,
-			Sentence: "The pot leans in the picture; the lean was taken out.", Remedy: "Hold the camera level."})
+			Sentence: words.Say("The pot leans in the picture; the lean was taken out."), Remedy: words.Say("Hold the camera level.")})
 	}
 	h = h.even(math.Max(1, h.length()/1400))
 	var optical *float64
@@ -208,17 +209,17 @@ func (d *drawn) finish(r *Request, s *settled, a axis, h half, residual float64,
 	nodes, rms, most, ok := fitNodes(p, corner, tol)
 	if !ok {
 		notes = append(notes, Note{Code: "unsound", Measure: most,
-			Sentence: "The outline as found is no sound profile (it may cross itself), so it was kept as straight stretches.",
-			Remedy:   "Brush away what does not belong to the pot, or mend the points by hand."})
+			Sentence: words.Say("The outline as found is no sound profile (it may cross itself), so it was kept as straight stretches."),
+			Remedy:   words.Say("Brush away what does not belong to the pot, or mend the points by hand.")})
 	}
 	if s.mm > 0.5 {
 		notes = append(notes, Note{Code: "coarse", Measure: s.mm,
-			Sentence: "A pixel is more than half a millimetre on the pot, so small curves are lost.", Remedy: "Take the picture with more pixels on the pot."})
+			Sentence: words.Say("A pixel is more than half a millimetre on the pot, so small curves are lost."), Remedy: words.Say("Take the picture with more pixels on the pot.")})
 	}
 	sym := residual * s.mm
 	gaps := s.gaps
 	if s.foot != nil {
-		gaps = append([]Gap{{0, 0, "under the foot"}}, gaps...)
+		gaps = append([]Gap{{0, 0, words.Say("under the foot")}}, gaps...)
 	}
 	if gaps == nil {
 		gaps = []Gap{}
@@ -327,14 +328,4 @@ func oneSide(o []pt, hidden []bool, a axis) half {
 	h.p = append(append([]pt{{0, h.p[0].y}}, h.p...), pt{0, h.p[n-1].y})
 	h.hidden = append(append([]bool{false}, h.hidden...), false)
 	return h
-}
-
-func percent(v float64) string {
-	n := int(math.Round(100 * v))
-	digits := ""
-	for ok := true; ok; ok = n > 0 {
-		digits = string(rune('0'+n%10)) + digits
-		n /= 10
-	}
-	return digits + " %"
 }

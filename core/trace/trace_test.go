@@ -385,7 +385,7 @@ func TestHiddenSpan(t *testing.T) {
 	hidden := 23 * (v.HeightMM - 100) / v.DistanceMM
 	found := false
 	for _, g := range res.Quality.NotSeen {
-		found = found || g.Why == "hidden" && math.Abs(g.ZTo-100) < 4 && g.ZFrom < 100-hidden/3
+		found = found || g.Why.String() == "hidden" && math.Abs(g.ZTo-100) < 4 && g.ZFrom < 100-hidden/3
 	}
 	if !found {
 		t.Errorf("the wall under the collar is not marked: %+v\n%v", res.Quality, res.Form.Outer)

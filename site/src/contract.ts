@@ -84,7 +84,8 @@ export interface Scheme {
 export interface Trap { zFrom: number; zTo: number; rFrom: number; rTo: number; depth: number; volume: number }
 
 export interface Print {
-  name: string; part: string; kind: string; size: [number, number, number]; fitsBed: boolean;
+  /** In English, as its file is called, and what to call it. */
+  name: string; label: string; part: string; kind: string; size: [number, number, number]; fitsBed: boolean;
   /** What to know: why it is divided, or does not fit. */
   note: string;
   /** ml, g and m of filament when printed full. */
@@ -141,7 +142,7 @@ export interface Plan {
 
 /** One file of a solids reply; its bytes are the blob of the same index. */
 export interface SolidFile {
-  name: string; kind: string; part: string; triangles: number; volume: number; size: [number, number, number];
+  name: string; kind: string; part: string; label?: string; triangles: number; volume: number; size: [number, number, number];
 }
 
 /** What the drawing shows, in the half-plane at mold size. */

@@ -123,7 +123,7 @@ function Table({ plan, made }: { plan: Plan; made: Made }) {
             const pull = f.kind === "plaster" && part ? w.apartPulls[part.pull[2] < 0 ? "down" : part.pull[2] > 0 ? "up" : "out"] : "";
             return (
               <tr key={f.name}>
-                <th scope="row">{f.kind === "plaster" ? partName(f.part) : f.kind === "cast" ? w.spaceCast : f.name.replace(/^.*print-|\.stl$/g, "").replaceAll("-", " ")}</th>
+                <th scope="row">{f.kind === "plaster" ? partName(f.part) : f.kind === "cast" ? w.spaceCast : f.label}</th>
                 <td>{pull}</td>
                 <td class="num">{f.size.map((x) => show(x, 0)).join(" × ")}, {withUnit(f.volume, "ml", 0)}</td>
               </tr>

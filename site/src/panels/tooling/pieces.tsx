@@ -27,13 +27,13 @@ export function Pieces({ plan, busy, get }: Props) {
               <li key={p.name}>
                 <Footprint p={p} />
                 <div class="what">
-                  <b>{p.name}</b>
+                  <b>{p.label}</b>
                   <span class={p.fitsBed ? "" : "warn"}>{dims(p.size)}, {p.fitsBed ? w.fits : <><Icon name="catches" />{w.fitsNot}</>}</span>
                   <span class="hint">{about(p)}</span>
                   {p.verdict !== "clear" && <span class={`badge ${p.verdict}`}><Icon name={p.verdict} />{w.verdict[p.verdict]}</span>}
                   {p.note && <span class={p.fitsBed ? "hint" : "warn"}>{p.note}</span>}
                 </div>
-                <button type="button" class="small" disabled={busy} aria-label={w.stlOf(p.name)} onClick={() => get(i)}>{w.stl}</button>
+                <button type="button" class="small" disabled={busy} aria-label={w.stlOf(p.label)} onClick={() => get(i)}>{w.stl}</button>
               </li>
             ))}
           </ul>
