@@ -106,10 +106,7 @@ func round(v float64) float64 {
 func (l *ledger) part(name string, vector [3]float64, w way, a, b int) Part {
 	p := Part{Name: name, Pull: vector, ZFrom: math.Inf(1), ZTo: math.Inf(-1), Catches: []Catch{}}
 	t := l.of(w)
-	p.MinDraft = 90
-	for _, d := range t.least[a:b] {
-		p.MinDraft = min(p.MinDraft, d)
-	}
+	p.MinDraft = t.leastDraft(a, b)
 	for _, q := range l.m.Pts[a : b+1] {
 		p.ZFrom, p.ZTo = min(p.ZFrom, q.Z), max(p.ZTo, q.Z)
 	}

@@ -51,7 +51,42 @@ type table struct {
 	// below[e][k] is the area in mm2 before point k with less draft than edge
 	// e: the least draft, then the edges of the bands.
 	below [][]float64
-	least []float64 // of each span, degrees
+	least []float64 // of each span, degrees, or where sines tells so its sine
+	sines bool
+}
+
+func newTable(spans, edges int) *table {
+	n := spans + 1
+	room := make([]float64, n*(edges+1)+spans)
+	t := &table{area: room[:n:n], below: make([][]float64, edges), least: room[n*(edges+1):]}
+	for e := range t.below {
+		t.below[e] = room[n*(e+1) : n*(e+2) : n*(e+2)]
+	}
+	return t
+}
+
+// add enters what was measured of span i, sum the areas below the edges so far.
+func (t *table) add(i int, area, least float64, sum []float64) {
+	t.area[i+1], t.least[i] = t.area[i]+area, least
+	for e, v := range sum {
+		t.below[e][i+1] = v
+	}
+}
+
+// leastDraft is the least draft in degrees on spans a to b-1, at most 90.
+func (t *table) leastDraft(a, b int) float64 {
+	if t.sines {
+		least := 1.0
+		for _, s := range t.least[a:b] {
+			least = min(least, s)
+		}
+		return min(90, math.Asin(least)*180/math.Pi)
+	}
+	least := 90.0
+	for _, d := range t.least[a:b] {
+		least = min(least, d)
+	}
+	return least
 }
 
 func (t *table) sum(a, b int) (area, rub float64) {
@@ -60,19 +95,30 @@ func (t *table) sum(a, b int) (area, rub float64) {
 
 // table adds up what measure tells of every span.
 func (l *ledger) table(edges release.Edges, measure func(i int, below []float64) (area, least float64)) *table {
-	t := &table{area: make([]float64, l.end+1), below: make([][]float64, len(edges.Deg)), least: make([]float64, l.end)}
-	for e := range t.below {
-		t.below[e] = make([]float64, l.end+1)
-	}
+	t := newTable(l.end, len(edges.Deg))
 	sum := make([]float64, len(edges.Deg))
 	for i := range l.end {
 		area, least := measure(i, sum)
-		t.area[i+1], t.least[i] = t.area[i]+area, least
-		for e, v := range sum {
-			t.below[e][i+1] = v
-		}
+		t.add(i, area, least, sum)
 	}
 	return t
+}
+
+// around are the tables of side parts of a round form, by their numbers.
+func (l *ledger) around(numbers []int, edges release.Edges) []*table {
+	out, sums := make([]*table, len(numbers)), make([][]float64, len(numbers))
+	for k := range numbers {
+		out[k], sums[k] = newTable(l.end, len(edges.Deg)), make([]float64, len(edges.Deg))
+		out[k].sines = true
+	}
+	f := release.NewFacing(edges)
+	for i := range l.end {
+		area := f.Span(l.m, i)
+		for k, n := range numbers {
+			out[k].add(i, area, f.Sides(n, sums[k]), sums[k])
+		}
+	}
+	return out
 }
 
 func newLedger(s *release.Survey, end int, rules Rules, sides []int) *ledger {
@@ -95,8 +141,16 @@ func newLedger(s *release.Survey, end int, rules Rules, sides []int) *ledger {
 		l.caps[pull] = l.table(edges, measure)
 		l.dimple(way{pull: pull})
 	}
-	for _, n := range sides {
-		l.surround(n, edges)
+	var round []*table
+	if m.Section.Round {
+		round = l.around(sides, edges)
+	}
+	for k, n := range sides {
+		a := &surround{}
+		if m.Section.Round {
+			a.tables = round[k : k+1]
+		}
+		l.surround(a, n, edges)
 	}
 	n := end + 1
 	l.down, l.up = make([]float64, n), make([]float64, n)

@@ -19,19 +19,14 @@ type surround struct {
 // angle after which it stands alike again.
 const turns = 24
 
-// surround settles how the section stands to the seams of n side parts, and
-// measures the surface of each part.
-func (l *ledger) surround(n int, edges release.Edges) {
+// surround settles how the section stands to the seams of n side parts and,
+// where it is not round, measures the surface of each part.
+func (l *ledger) surround(a *surround, n int, edges release.Edges) {
 	m := l.m
 	half := math.Pi / float64(n)
-	a := &surround{}
 	l.sides[n] = a
 	deepest := append([]float64{}, l.deepest[release.Out][:l.end]...)
-	if m.Section.Round {
-		a.tables = []*table{l.table(edges, func(i int, below []float64) (float64, float64) {
-			return release.SpanSurface(m, i, release.Out, n, edges, below)
-		})}
-	} else {
+	if !m.Section.Round {
 		unlike := n
 		if m.Section.Repeats%n == 0 {
 			unlike = 1
