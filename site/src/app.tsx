@@ -75,7 +75,7 @@ function Head() {
       <h1>{w.title}</h1>
       <input
         class="name" aria-label={w.potName} value={job.name} maxLength={80} spellcheck={false}
-        onInput={(e) => { const v = e.currentTarget.value; edit(w.changed(w.potName.toLowerCase()), "name", (j) => { j.name = v; }); }}
+        onInput={(e) => { const v = e.currentTarget.value; edit(() => w.changed(w.potName), "name", (j) => { j.name = v; }); }}
         onBlur={() => settle()}
       />
       <span class={`saved ${mark}`} title={mark === "kept" ? w.keep.keptHere : ""}>{mark === "yes" ? w.saved : mark === "kept" ? w.notSaved : w.keep.keptNowhere}</span>

@@ -5,6 +5,7 @@
 // again; a request that ends two workers is answered with a fault instead, so
 // that one bad job cannot keep the page from working.
 import type { Fault } from "./contract";
+import { w } from "./words";
 import type { FromWorker, ToWorker } from "./worker";
 
 export interface Answer { reply: string; blobs: Uint8Array[] }
@@ -51,14 +52,14 @@ export class Core {
     this.address ||= URL.createObjectURL(new Blob([this.source], { type: "text/javascript" }));
     this.starts++;
     this.ready = false;
-    const w = new Worker(this.address);
-    this.worker = w;
-    w.onmessage = (e: MessageEvent<FromWorker>) => { if (w === this.worker) this.hear(e.data); };
-    w.onerror = (e) => {
+    const worker = new Worker(this.address);
+    this.worker = worker;
+    worker.onmessage = (e: MessageEvent<FromWorker>) => { if (worker === this.worker) this.hear(e.data); };
+    worker.onerror = (e) => {
       e.preventDefault();
-      if (w === this.worker) this.restart(e.message);
+      if (worker === this.worker) this.restart(e.message);
     };
-    void this.packed.then((core) => w.postMessage({ core } satisfies ToWorker));
+    void this.packed.then((core) => worker.postMessage({ core } satisfies ToWorker));
   }
 
   /** Asks the core; the answer always comes, a failure as {"error":…}. A plan
@@ -85,11 +86,11 @@ export class Core {
     if (!r) return;
     this.active = null;
     this.renew();
-    r.done(fault({ code: "stopped", message: "Stopped. Nothing of your job was lost." }));
+    r.done(fault({ code: "stopped", message: w.coreStopped }));
   }
 
   /** Ends the worker as a crash would; for the test that the page recovers. */
-  kill(): void { this.restart("killed"); }
+  kill(): void { this.restart(w.coreEnded); }
 
   private send(): void {
     if (!this.ready || this.active) return;
@@ -122,7 +123,7 @@ export class Core {
         break;
       }
       case "dead":
-        this.restart(m.message);
+        this.restart(m.message || w.coreEnded);
     }
   }
 
@@ -133,7 +134,7 @@ export class Core {
     else if (r) {
       r.done(fault({
         code: "internal",
-        message: `This was too much for the core (${why}). Your job is kept; change the last thing you did.`,
+        message: w.coreTooMuch(why),
       }));
     }
     if (this.starts >= 3 && !this.ready) {
@@ -141,7 +142,7 @@ export class Core {
       for (const q of this.queue.splice(0)) {
         q.done(fault({
           code: "start",
-          message: `The core does not start in this browser (${why}). Save your job and open the page in a current browser.`,
+          message: w.coreNoStart(why),
         }));
       }
       return;

@@ -15,7 +15,7 @@ const tenth = (z: number) => Math.round(z * 10) / 10;
 export function moveSeam(scheme: string, heights: readonly number[], i: number, z: number, high: number): void {
   const least = i > 0 ? heights[i - 1]! + 0.1 : 0, most = i + 1 < heights.length ? heights[i + 1]! - 0.1 : high;
   const to = Math.min(Math.max(z, least), most);
-  edit(w.seamStep, `seam${i}`, (j) => {
+  edit(() => w.seamStep, `seam${i}`, (j) => {
     j.mold.scheme = scheme;
     j.mold.partingHeights = heights.map((h, k) => (k === i ? Math.round(to * 100) / 100 : h));
   });

@@ -8,7 +8,7 @@ import type { Job } from "./contract";
 import { useId } from "./ids";
 import { plain, read } from "./numbers";
 import { edit, now, settle } from "./state";
-import { w } from "./words";
+import { following, w } from "./words";
 
 interface NumberProps {
   label: string;
@@ -30,7 +30,7 @@ export function NumberField(p: NumberProps) {
   const bad = draft !== null && !(draft.trim() === "" && p.empty) && read(draft, p.length) === null;
   const fault = now().faults.find((f) => f.field === p.field)?.message ?? null;
   const message = bad ? w.notNumber : fault;
-  const words = w.changed(p.label.toLowerCase());
+  const label = following(p.label), words = () => w.changed(label());
   const input = (
     <span class="field-box">
       <input

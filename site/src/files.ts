@@ -5,6 +5,7 @@ import type { Fault, Job } from "./contract";
 import { takeClass } from "./class/open";
 import { room } from "./class/room";
 import { canonical } from "./canonical";
+import type { Said } from "./history";
 import { keepSoon } from "./keep/autosave";
 import { decode, likeJob, looksLikePicture, strange } from "./keep/text";
 import { coreOf, edit, faults, now, type Origin, parse, replace, say, set, settle } from "./state";
@@ -12,6 +13,7 @@ import { isPicture } from "./trace/files";
 import { openSvg } from "./trace/svg";
 import { openPicture } from "./trace/tracing";
 import { w } from "./words";
+import type { From } from "./words/from";
 
 /** Hands bytes to the browser as a file of that name. */
 export function download(name: string, bytes: BlobPart, type: string): void {
@@ -38,10 +40,10 @@ export function save(): void {
 
 /** Reads text of any kind we know and puts it on the bench. Coordinates wait in
  *  the box for rows, since their unit must be asked for. */
-export async function take(text: string, from: string): Promise<void> {
+export async function take(text: string, from: From): Promise<void> {
   const start = text.trimStart(), odd = strange(text);
   if (odd) return say(w.keep.strange[odd](from));
-  if (takeClass([{ name: from, text: start }])) return;
+  if (takeClass([{ from, text: start }])) return;
   if (likeJob(start)) return openJob(text, from);
   if (start.startsWith("<")) {
     return openSvg(text, from);
@@ -53,21 +55,21 @@ export async function take(text: string, from: string): Promise<void> {
 /** Opens a file of any kind we know; of several, results of a class. */
 export async function takeFile(file: File, ...more: File[]): Promise<void> {
   if (more.length || room().inside) {
-    const all = await Promise.all([file, ...more].map(async (f) => ({ name: f.name, text: decode(await bytesOf(f)) })));
+    const all = await Promise.all([file, ...more].map(async (f) => ({ from: { file: f.name }, text: decode(await bytesOf(f)) })));
     if (takeClass(all)) return;
   }
   if (isPicture(file)) return openPicture(file, file.name);
   const bytes = await bytesOf(file);
   if (looksLikePicture(bytes)) return openPicture(file, file.name);
-  return take(decode(bytes), file.name);
+  return take(decode(bytes), { file: file.name });
 }
 
 const bytesOf = async (f: File): Promise<Uint8Array> => new Uint8Array(await f.arrayBuffer());
 
 /** Opens a saved job. Of one that does not read, what can be saved is offered,
  *  and nothing is done unasked. */
-export async function openJob(text: string, from: string, origin: Origin = "file", row: string | null = null): Promise<void> {
-  const [fault] = await read({ kind: "job", text }, w.stepOpened(from), origin, row);
+export async function openJob(text: string, from: From, origin: Origin = "file", row: string | null = null): Promise<void> {
+  const [fault] = await read({ kind: "job", text }, () => w.stepOpened(from), origin, row);
   if (!fault) return;
   const a = await coreOf().ask("read", { kind: "salvage", text });
   const reply = a && parse<{ job: Job; notes?: Fault[] }>(a.reply);
@@ -77,13 +79,13 @@ export async function openJob(text: string, from: string, origin: Origin = "file
 
 /** Lets the core read a text; on success its job is on the bench, else all its
  *  faults come back and nothing changes. */
-export async function read(request: object, words: string, origin: Origin = "given", row: string | null = null): Promise<Fault[]> {
+export async function read(request: object, words: Said, origin: Origin = "given", row: string | null = null): Promise<Fault[]> {
   const a = await coreOf().ask("read", request);
   if (!a) return [];
   const reply = parse<{ job: Job }>(a.reply);
   if ("error" in reply) return faults(reply);
   replace(reply.job, words, origin, row);
-  say(words, true);
+  say(words(), true);
   return [];
 }
 
@@ -93,7 +95,7 @@ export async function readRows(text: string, units: string, across: string): Pro
   if (!a) return [];
   const reply = parse<{ job: Job }>(a.reply);
   if ("error" in reply) return faults(reply);
-  edit(w.rowsStep, "", (j) => {
+  edit(() => w.rowsStep, "", (j) => {
     j.form.outer = reply.job.form.outer;
     delete j.form.traced;
     j.mold.partingHeights = null;
@@ -116,7 +118,7 @@ export function listen(): void {
     hold(e);
     const [file, ...more] = e.dataTransfer?.files ?? [];
     if (file) void takeFile(file, ...more);
-    else if (e.dataTransfer) void take(e.dataTransfer.getData("text/plain"), w.dropped);
+    else if (e.dataTransfer) void take(e.dataTransfer.getData("text/plain"), "drop");
   });
   addEventListener("paste", (e) => {
     if ((e.target as Element).closest?.("input, textarea, select")) return;
@@ -125,7 +127,7 @@ export function listen(): void {
     if (!file && !text.trim()) return;
     e.preventDefault();
     if (file) void takeFile(file);
-    else void take(text, w.pasted);
+    else void take(text, "paste");
   });
 }
 

@@ -44,10 +44,10 @@ function run(): void {
 async function openLink(): Promise<void> {
   if (!location.hash.startsWith("#job=")) return;
   const t = await fromLink("job", location.hash);
-  const [fault] = t === null ? [] : await read({ kind: "job", text: t }, w.stepOpened(w.theLink));
+  const [fault] = t === null ? [] : await read({ kind: "job", text: t }, () => w.stepOpened("link"));
   putLink(location.hash);
   if (t === null) say(w.badLink);
-  else if (fault) say(w.notOpened(w.theLink, fault.message));
+  else if (fault) say(w.notOpened("link", fault.message));
 }
 
 /** Asks before the page is left only where something would be lost. */

@@ -82,9 +82,9 @@ function Why({ v, plan, scheme }: Props) {
     if (e.code === "rub") {
       const mid = (part.zFrom + part.zTo) / 2;
       const near = plan.drawing.contour.reduce((a, b) => (Math.abs(b[1] - mid) < Math.abs(a[1] - mid) ? b : a));
-      return { r: near[0], z: near[1], words: w.evidenceRub(w.pullOfPart(w.partName(e.part)), withUnit(e.share, "%", 0)) };
+      return { r: near[0], z: near[1], words: w.evidenceRub(e.part, withUnit(e.share, "%", 0)) };
     }
-    return { r: e.r, z: e.z, to: [e.blockR, e.blockZ], words: w.evidenceCatch(w.pullOfPart(w.partName(e.part)), withUnit(e.depth, "mm")) };
+    return { r: e.r, z: e.z, to: [e.blockR, e.blockZ], words: w.evidenceCatch(e.part, withUnit(e.depth, "mm")) };
   });
   return (
     <g class="marks why">

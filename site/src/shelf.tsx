@@ -12,7 +12,7 @@ import { w } from "./words";
 
 let away = entries()?.length !== 0 || location.hash.startsWith("#job=");
 
-const take = (s: Job) => void read({ kind: "job", text: JSON.stringify(s) }, w.stepOpened(s.name));
+const take = (s: Job) => void read({ kind: "job", text: JSON.stringify(s) }, () => w.stepOpened({ file: s.name }));
 const onBench = (s: Job) => now().job.name === s.name;
 
 /** Half the slope through a smooth node, as a third of the way to its neighbours. */

@@ -6,12 +6,13 @@ import { canonical } from "./canonical";
 import type { Core, Progress } from "./core";
 import type { Fault, Job, Plan } from "./contract";
 import { whole, type Zoom } from "./editor/zoom";
-import { History } from "./history";
+import { History, type Said } from "./history";
 import { firstLook, type Look } from "./look";
 import { begins, type Found, keepFrom, keepNow, keepSoon, keepWords } from "./keep/autosave";
 import type { Svg } from "./trace/svg";
 import type { Behind, Tracing } from "./trace/tracing";
 import { w } from "./words";
+import type { From } from "./words/from";
 
 export type Tab = "form" | "release" | "parts" | "tooling" | "casting" | "sheets" | "class";
 
@@ -54,7 +55,7 @@ export interface State {
   rows: { text: string; units: string; across: string; open: boolean; faults: Fault[] };
 }
 
-export interface Damaged { from: string; fault: Fault; job: Job; notes: Fault[] }
+export interface Damaged { from: From; fault: Fault; job: Job; notes: Fault[] }
 
 let state: State;
 let history: History;
@@ -131,7 +132,7 @@ export function say(words: string, undo = false): void {
 
 /** Changes the job: one step of undo, named by words; steps with the same tag
  *  run together until settle. */
-export function edit(words: string, tag: string, change: (j: Job) => void): void {
+export function edit(words: Said, tag: string, change: (j: Job) => void): void {
   const job = structuredClone(state.job);
   change(job);
   if (canonical(job) === canonical(state.job)) return;
@@ -148,7 +149,7 @@ export type Origin = "file" | "given" | "kept";
 
 /** Puts another job in place of this one; undo brings the old one back. Row is
  *  the row of kept versions that it goes on. */
-export function replace(job: Job, words: string, origin: Origin, row: string | null = null): void {
+export function replace(job: Job, words: Said, origin: Origin, row: string | null = null): void {
   keepNow();
   begins(job, row);
   history.push(job, words, "");

@@ -32,8 +32,8 @@ function robust(plan: Plan): string {
   if (radius < 0) return w.robustAny;
   const other = plan.schemes.find((s) => s.id === scheme)?.name ?? scheme;
   const where = zTo - zFrom < 0.1 ? w.atHeight(withUnit(zFrom, "mm")) : w.betweenHeights(show(zFrom), withUnit(zTo, "mm"));
-  const then = reason === "fewer" ? w.robustFewer(other) : reason === "catch" ? w.robustCatch(where) : w.robustRub(where);
-  return radius < 0.005 ? w.robustNone(then) : w.robust(withUnit(radius, "mm", 2), then);
+  const says = radius < 0.005 ? w.robustNone : w.robust, mm = withUnit(radius, "mm", 2);
+  return reason === "fewer" ? says.fewer(other, mm) : reason === "catch" ? says.catches(where, mm) : says.rubs(where, mm);
 }
 
 export function NextStep() {
@@ -60,9 +60,4 @@ export function NextStep() {
       )}
     </div>
   );
-}
-
-/** A part's name as words: "lower part", "side part A". */
-export function partName(name: string): string {
-  return w.partName(name);
 }

@@ -72,7 +72,7 @@ async function start(packed: string): Promise<void> {
   scope.moldwrightReady = () => scope.postMessage({ kind: "ready" } satisfies FromWorker);
   scope.moldwrightProgress = (fraction, words) =>
     scope.postMessage({ kind: "progress", id: current, fraction, words } satisfies FromWorker);
-  void go.run(instance).then(() => die("The core has ended."), die);
+  void go.run(instance).then(() => die(""), die);
 }
 
 scope.onmessage = (e: MessageEvent<ToWorker>) => {
@@ -87,10 +87,9 @@ scope.onmessage = (e: MessageEvent<ToWorker>) => {
     return;
   }
   const look = looks[m.op];
-  if (look && !held) return answer(m.id, '{"error":{"code":"noPicture","message":"No picture is open."}}');
+  if (look && !held) return answer(m.id, '{"error":{"code":"noPicture","message":""}}');
   try {
-    if (!scope.moldwright) throw new Error("The core is not ready.");
-    const { reply, blobs } = scope.moldwright.call(look?.op ?? m.op, m.request, look ? held![look.at] : m.blob as Uint8Array | null);
+    const { reply, blobs } = scope.moldwright!.call(look?.op ?? m.op, m.request, look ? held![look.at] : m.blob as Uint8Array | null);
     answer(m.id, reply, blobs);
   } catch (err) {
     die(err);

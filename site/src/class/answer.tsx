@@ -47,7 +47,7 @@ function MarksField({ field, answer }: Props) {
         <summary>{w.class.typeMark}</summary>
         <div class="row">
           <Length label={w.class.heightZ} unit="mm" value={z} set={setZ} />
-          <Length label={`${w.class.radiusR} (${w.class.radiusHint})`} unit="mm" value={r} set={setR} />
+          <Length label={w.class.radiusEmpty} unit="mm" value={r} set={setR} />
           <button
             type="button" disabled={z === null || full}
             onClick={() => { set([...marks, r === null ? { z: z! } : { r, z: z! }]); setZ(null); setR(null); }}

@@ -53,7 +53,7 @@ function Results({ table: t }: { table: Table }) {
       {t.bad.length > 0 && (
         <div class="bad-files" role="alert">
           <b>{w.class.bad(t.bad.length)}</b>
-          <ul class="plainlist">{t.bad.map((b) => <li key={b.index}><b>{files[b.index]?.name}</b>: {b.fault?.message}</li>)}</ul>
+          <ul class="plainlist">{t.bad.map((b) => <li key={b.index}>{w.pair(w.source(files[b.index]!.from), b.fault?.message ?? "")}</li>)}</ul>
         </div>
       )}
       {t.rows.length > 0 && (
@@ -69,7 +69,7 @@ function Results({ table: t }: { table: Table }) {
             <tbody>
               {t.rows.map((r, i) => (
                 <tr key={i}>
-                  <th scope="row">{r.student || read[i]?.name}{r.notes.map((n, k) => <span key={k} class="hint">{n}</span>)}</th>
+                  <th scope="row">{r.student || w.source(read[i]!.from)}{r.notes.map((n, k) => <span key={k} class="hint">{n}</span>)}</th>
                   <td class="num">{w.class.of(plain(r.score), r.of)}</td>
                   {t.columns.map((_, k) => {
                     const c = r.cells[k];

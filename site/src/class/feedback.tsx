@@ -52,7 +52,7 @@ export function MarkLine({ marked, live = false }: { marked: Marked; live?: bool
       <div>
         <p>{!said && <b>{sentence(word)} </b>}{marked.words}</p>
         {marked.details.length > 1 && (
-          <ul>{marked.details.map((d, i) => <li key={i}><Sign mark={d.mark} size={14} /><span><span class="away">{w.class.marks[d.mark]}: </span>{d.words}</span></li>)}</ul>
+          <ul>{marked.details.map((d, i) => <li key={i}><Sign mark={d.mark} size={14} /><span><span class="away">{w.pair(w.class.marks[d.mark]!, "")}</span>{d.words}</span></li>)}</ul>
         )}
       </div>
     </div>

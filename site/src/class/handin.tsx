@@ -39,7 +39,7 @@ export function HandIn({ s }: { s: Session }) {
                 <span>{w.class.marks[mark]}{k.tries.length > 0 && `, ${w.class.tries(k.tries.length)}`}{k.hints.length > 0 && `, ${w.class.hintsTaken(k.hints.length)}`}{k.seen && `, ${w.class.seen}`}</span>
                 {k.marked && mark !== "none" && <span class="hint why">{k.marked.words}</span>}
               </div>
-              {mark !== "right" && <button type="button" class="small" aria-label={`${w.class.toAnswer}: ${w.class.question(i + 1, s.questions.length)}`} onClick={() => goTo(i)}>{w.class.toAnswer}</button>}
+              {mark !== "right" && <button type="button" class="small" aria-label={w.pair(w.class.toAnswer, w.class.question(i + 1, s.questions.length))} onClick={() => goTo(i)}>{w.class.toAnswer}</button>}
             </li>
           );
         })}

@@ -3,6 +3,7 @@
 import { fromLink } from "../files";
 import { say } from "../state";
 import { w } from "../words";
+import type { From } from "../words/from";
 import { goOn, openExercise, resumeKept } from "./session";
 import { keptSession } from "./kept";
 import { put, room } from "./room";
@@ -12,15 +13,15 @@ import { collect, resumeSet } from "./teacher";
 const format = (text: string): string => /^\s*\{\s*"format"\s*:\s*"([^"]*)"/.exec(text)?.[1] ?? "";
 
 /** Takes class documents among the files; true when they are settled with. */
-export function takeClass(files: { name: string; text: string }[]): boolean {
+export function takeClass(files: { from: From; text: string }[]): boolean {
   const kinds = files.map((f) => format(f.text));
   if (room().inside) {
-    if (kinds[0] === "moldwright-class") void openExercise(files[0]!.text, files[0]!.name);
+    if (kinds[0] === "moldwright-class") void openExercise(files[0]!.text, files[0]!.from);
     else say(w.class.leaveFirst);
     return true;
   }
   if (kinds.includes("moldwright-result")) void collect(files);
-  else if (kinds[0] === "moldwright-class") void openExercise(files[0]!.text, files[0]!.name);
+  else if (kinds[0] === "moldwright-class") void openExercise(files[0]!.text, files[0]!.from);
   else return false;
   return true;
 }
@@ -39,7 +40,7 @@ export async function openClass(): Promise<void> {
     const text = await fromLink("class", location.hash);
     if (text === null) say(w.class.badLink);
     else {
-      await openExercise(text, w.theLink);
+      await openExercise(text, "link");
       const s = room().session, k = keptSession();
       if (s && k?.inside && k.print === s.print && JSON.stringify(k.set) === JSON.stringify(s.set)) await goOn();
     }

@@ -122,7 +122,7 @@ function BigArrow({ v, pull }: { v: View; pull: Pull }) {
   const axial = pull !== "out";
   const x = axial ? X(v, v.block * 0.62) : X(v, v.block) + 10;
   const y = pull === "up" ? Y(v, v.top) - 8 : pull === "down" ? Y(v, v.bottom) + 8 : Y(v, (v.top + v.bottom) / 2);
-  const words = w.class.pulled(w.class.pullShort[pull]!);
+  const words = w.class.pulled[pull];
   return (
     <g class="big-arrow">
       <path class="asked-pull" d={ARROW} transform={`translate(${x} ${y}) rotate(${TURN[pull]}) scale(1.2)`} />

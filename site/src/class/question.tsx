@@ -110,7 +110,7 @@ function LiveLine({ live }: { live: { marked: Marked | null; bad: string } }) {
         <b class="hint">{w.class.live}</b>
         {live.bad ? <p class="bad">{live.bad}</p> : live.marked ? <MarkLine marked={live.marked} live /> : <p class="hint">{w.class.working}</p>}
       </div>
-      <p class="away" role="status">{said && `${w.class.live}: ${said}`}</p>
+      <p class="away" role="status">{said && w.pair(w.class.live, said)}</p>
     </section>
   );
 }

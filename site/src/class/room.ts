@@ -2,6 +2,7 @@
 // the other: the set that a teacher is making, the results that were opened, and
 // the exercise that a student works at.
 import { set } from "../state";
+import type { From } from "../words/from";
 import type { Answer, ClassSet, Hint, Marked, Question, Solution, Table } from "./types";
 
 /** What a student has done about one question. */
@@ -37,7 +38,7 @@ export interface Room {
   fault: string;
   /** The question that the teacher looks at, or the table of results. */
   looked: number | "table" | null;
-  files: { name: string; text: string }[];
+  files: { from: From; text: string }[];
   table: Table | null;
   session: Session | null;
   /** The page is in exercise mode; opening while a link is read. */

@@ -3,6 +3,7 @@
 import { fileName, download } from "../files";
 import { say, type Refusal } from "../state";
 import { w } from "../words";
+import type { From } from "../words/from";
 import { exercise } from "./ask";
 import { keepSession, keptSession } from "./kept";
 import { freshWork, put, putSession, room, type Session, type Work } from "./room";
@@ -11,7 +12,7 @@ import type { Answer, ClassSet, Given, Hint, Marked, Question, Ref, Result, SetR
 const MOST_TRIES = 40;
 
 /** Opens a set as an exercise; what does not read is told, and nothing changes. */
-export async function openExercise(set: string | ClassSet, from: string, trial = false): Promise<void> {
+export async function openExercise(set: string | ClassSet, from: From, trial = false): Promise<void> {
   const reply = await exercise<SetReply>({ do: "set", set });
   if ("error" in reply) {
     put({ opening: false });
@@ -63,7 +64,7 @@ export async function resumeKept(enter: boolean): Promise<void> {
 export async function goOn(): Promise<void> {
   const k = keptSession();
   if (!k) return;
-  await openExercise(k.set, w.theLink);
+  await openExercise(k.set, { file: title(k.set) });
   if (room().inside && keptHere()) await start(k.student, true);
 }
 

@@ -3,6 +3,7 @@
 import { download, fileName, toLink } from "../files";
 import { coreOf, now, parse, say, set as setPage } from "../state";
 import { w } from "../words";
+import type { From } from "../words/from";
 import { exercise } from "./ask";
 import { keepSet, keptSet } from "./kept";
 import { emptySet, put, room } from "./room";
@@ -75,11 +76,11 @@ export function beginNew(): void {
 export async function resumeSet(): Promise<void> {
   const s = keptSet();
   if (!s || s.format !== emptySet.format || !Array.isArray(s.questions) || !s.questions.length) return;
-  await openSet(JSON.stringify(s), "", true);
+  await openSet(JSON.stringify(s), "link", true);
 }
 
 /** Opens a saved set to change it. */
-export async function openSet(text: string, from: string, quiet = false): Promise<void> {
+export async function openSet(text: string, from: From, quiet = false): Promise<void> {
   const reply = await exercise<SetReply>({ do: "set", set: text });
   if ("error" in reply) return quiet ? undefined : say(w.class.notOpened(from, at(reply)));
   put({ set: reply.set, questions: reply.questions, honest: reply.honest, fault: "", ...(quiet ? {} : { looked: 0 }) });
@@ -130,7 +131,7 @@ export async function saveSheet(name: "worksheet" | "key", paper: string): Promi
   for (const b of blobs ?? []) download(fileName({ name: title(room().set) }, `-${name}.pdf`), b as BlobPart, "application/pdf");
 }
 
-interface OpenFile { name: string; text: string }
+interface OpenFile { from: From; text: string }
 
 /** Reads result files beside those that are open, and marks them anew. */
 export async function collect(more: OpenFile[]): Promise<void> {

@@ -7,7 +7,7 @@ import { unseat } from "../view";
 import { w } from "../words";
 
 export function moveNode(i: number, r: number, z: number): void {
-  edit(w.moved(i + 1), `node${i}`, (j) => {
+  edit(() => w.moved(i + 1), `node${i}`, (j) => {
     const n = j.form.outer[i]!;
     n.r = Math.max(0, hundredth(r));
     n.z = hundredth(z);
@@ -15,7 +15,7 @@ export function moveNode(i: number, r: number, z: number): void {
 }
 
 export function turnNode(i: number): void {
-  edit(w.turned(i + 1), "", (j) => {
+  edit(() => w.turned(i + 1), "", (j) => {
     const n = j.form.outer[i]!;
     j.form.outer[i] = n.corner ? { r: n.r, z: n.z } : { r: n.r, z: n.z, corner: true };
   });
@@ -30,21 +30,21 @@ export function addNode(i: number, at?: At): void {
   const [r, z] = at ?? halfWay(a) ?? [(p.r + q.r) / 2, (p.z + q.z) / 2];
   const node: Node = { r: Math.max(0, hundredth(r)), z: hundredth(z) };
   if (p.corner && q.corner) node.corner = true;
-  edit(w.added(a + 1), "", (j) => { j.form.outer.splice(a + 1, 0, node); });
+  edit(() => w.added(a + 1), "", (j) => { j.form.outer.splice(a + 1, 0, node); });
   settle();
   set({ node: a + 1 });
 }
 
 export function removeNode(i: number): void {
   if (now().job.form.outer.length <= 2) return;
-  edit(w.removed(i + 1), "", (j) => { j.form.outer.splice(i, 1); });
+  edit(() => w.removed(i + 1), "", (j) => { j.form.outer.splice(i, 1); });
   settle();
   set({ node: Math.min(i, now().job.form.outer.length - 1) });
 }
 
 /** Makes the stretch between two neighbours straight: a corner at both ends. */
 export function straighten(i: number, k: number): void {
-  edit(w.straightened(i + 1, k + 1), "", (j) => {
+  edit(() => w.straightened(i + 1, k + 1), "", (j) => {
     j.form.outer[i]!.corner = true;
     j.form.outer[k]!.corner = true;
   });
@@ -53,7 +53,7 @@ export function straighten(i: number, k: number): void {
 
 /** Sets node i upright over node k, or level with it. */
 export function lineUp(i: number, k: number, how: "upright" | "level"): void {
-  edit(w.linedUp(i + 1, k + 1, how), "", (j) => {
+  edit(() => w.linedUp(i + 1, k + 1, how), "", (j) => {
     if (how === "upright") j.form.outer[i]!.r = j.form.outer[k]!.r;
     else j.form.outer[i]!.z = j.form.outer[k]!.z;
   });

@@ -11,10 +11,10 @@ export function DamagedFile() {
   useEffect(() => { if (d) box.current?.showModal(); }, [d]);
   if (!d) return null;
   const take = () => {
-    const words = w.keep.damagedStep(d.from);
+    const words = () => w.keep.damagedStep(d.from);
     set({ damaged: null });
     replace(d.job, words, "kept");
-    say(words, true);
+    say(words(), true);
   };
   return (
     <dialog ref={box} class="samples damaged" aria-labelledby="damaged" onClose={() => set({ damaged: null })}>

@@ -45,7 +45,7 @@ export function Versions() {
   const show = () => { keepNow(); setOpen(true); box.current?.showModal(); };
   const take = (v: Found, name: string) => {
     box.current?.close();
-    void openJob(v.kept.text, `${name}, ${when(v.entry.at)}`, v.kept.saved ? "file" : "kept", v.entry.pot);
+    void openJob(v.kept.text, { file: `${name}, ${when(v.entry.at)}` }, v.kept.saved ? "file" : "kept", v.entry.pot);
   };
   return (
     <>

@@ -5,7 +5,7 @@ import type { Part, Plan } from "../contract";
 import { Choice, Section } from "../fields";
 import { withUnit } from "../numbers";
 import { lookAt, now } from "../state";
-import { chosen, partName } from "../verdict";
+import { chosen } from "../verdict";
 import { w } from "../words";
 import { Tag } from "./parts";
 
@@ -16,9 +16,9 @@ export function ApartBar({ plan }: { plan: Plan }) {
   const { look } = now(), n = plan.order.length;
   const state = apart(plan, chosen(plan), look);
   const words = look.apart === 0 ? w.apartClosed
-    : state.stuck ? w.apartSticks(partName(state.part!.name), withUnit(state.stuck.depth, "mm", 2), withUnit(state.stuck.blockedAtZ, "mm"))
+    : state.stuck ? w.apartSticks(state.part!.name, withUnit(state.stuck.depth, "mm", 2), withUnit(state.stuck.blockedAtZ, "mm"))
     : look.apart >= n ? w.apartDone
-    : w.apartMoving(partName(state.part!.name), state.step, n);
+    : w.apartMoving(state.part!.name, state.step, n);
   return (
     <div class="slide">
       <label for="apart">{w.apartTitle}</label>
@@ -39,7 +39,7 @@ export function Order({ plan }: { plan: Plan }) {
       <ol class="order">
         {plan.order.map((name, i) => {
           const part = scheme.parts.find((p) => p.name === name);
-          return <li key={name} class={state.step === i + 1 ? "on" : ""}><Tag name={name} />{partName(name)}{part && <span class="hint">&nbsp;{way(part)}</span>}</li>;
+          return <li key={name} class={state.step === i + 1 ? "on" : ""}><Tag name={name} />{w.partName(name)}{part && <span class="hint">&nbsp;{way(part)}</span>}</li>;
         })}
       </ol>
       <Choice

@@ -5,7 +5,7 @@ import { clearTable, collect, openSet, saveTable } from "../class/teacher";
 import { Icon } from "../icons";
 import { w } from "../words";
 
-const texts = (list: FileList | null) => Promise.all([...(list ?? [])].map(async (f) => ({ name: f.name, text: await f.text() })));
+const texts = (list: FileList | null) => Promise.all([...(list ?? [])].map(async (f) => ({ from: { file: f.name }, text: await f.text() })));
 
 export function ClassCollect() {
   const { table } = room();
@@ -23,7 +23,7 @@ export function ClassCollect() {
         <label class="button">{w.class.openSet}
           <input type="file" class="away" accept=".json,application/json" onChange={(e) => {
             const input = e.currentTarget;
-            void texts(input.files).then(([f]) => { input.value = ""; if (f) return openSet(f.text, f.name); });
+            void texts(input.files).then(([f]) => { input.value = ""; if (f) return openSet(f.text, f.from); });
           }} />
         </label>
       </div>

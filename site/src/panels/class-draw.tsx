@@ -34,7 +34,7 @@ export function ClassDraw() {
       <details class="rows">
         <summary>{w.class.bench}</summary>
         <div class="row ends">
-          <Choice label={`${w.class.ask}: ${now().job.name}`} value={own} options={pickOwn} pick={setOwn} />
+          <Choice label={w.class.askOf(now().job.name)} value={own} options={pickOwn} pick={setOwn} />
           <button type="button" onClick={() => void addBench(own, Number(level))}>{w.class.addBench}</button>
         </div>
       </details>

@@ -3,7 +3,7 @@
 import { useEffect, useState } from "preact/hooks";
 import { Line } from "../class/fields";
 import { room } from "../class/room";
-import { openExercise } from "../class/session";
+import { openExercise, title } from "../class/session";
 import { beginNew, copyLink, saveSet, saveSheet, settings, sheet } from "../class/teacher";
 import { Check, Choice, Section } from "../fields";
 import { Icon } from "../icons";
@@ -34,7 +34,7 @@ export function ClassHandOut() {
         <div class="actions">
           <button type="button" class="primary" onClick={() => void copyLink()}><Icon name="link" />{w.class.copyLink}</button>
           <button type="button" onClick={() => void saveSet()}><Icon name="save" />{w.class.saveSet}</button>
-          <button type="button" onClick={() => void openExercise(room().set, "", true)}>{w.class.tryIt}</button>
+          <button type="button" onClick={() => void openExercise(room().set, { file: title(room().set) }, true)}>{w.class.tryIt}</button>
           <button type="button" onClick={beginNew}>{w.class.cleared}</button>
         </div>
         {onPaper && (

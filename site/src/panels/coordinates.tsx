@@ -16,16 +16,16 @@ export function Coordinates() {
         {outer.map((n, i) => (
           <tr key={`${i}/${outer.length}`} class={node === i ? "on" : ""} onFocusIn={() => { if (now().node !== i) set({ node: i }); }}>
             <th scope="row">{i + 1}</th>
-            <td><NumberField bare length label={`${w.node(i + 1)}, ${w.radius}`} field={`form.outer[${i}].r`} value={n.r} set={(j, x) => { j.form.outer[i]!.r = x; }} /></td>
-            <td><NumberField bare length label={`${w.node(i + 1)}, ${w.height}`} field={`form.outer[${i}].z`} value={n.z} set={(j, x) => { j.form.outer[i]!.z = x; }} /></td>
+            <td><NumberField bare length label={w.nodeRadius(i + 1)} field={`form.outer[${i}].r`} value={n.r} set={(j, x) => { j.form.outer[i]!.r = x; }} /></td>
+            <td><NumberField bare length label={w.nodeHeight(i + 1)} field={`form.outer[${i}].z`} value={n.z} set={(j, x) => { j.form.outer[i]!.z = x; }} /></td>
             <td>
-              <button type="button" class="small" aria-label={`${w.node(i + 1)}: ${nodeKind(n)}, ${n.corner ? w.makeSmooth : w.makeCorner}`} onClick={() => turnNode(i)}>
+              <button type="button" class="small" aria-label={w.nodeTurn(i + 1, !!n.corner)} onClick={() => turnNode(i)}>
                 <span class={n.corner ? "dot square" : "dot"} />{nodeKind(n)}
               </button>
             </td>
             <td class="acts">
-              <button type="button" class="small" aria-label={`${w.addAfter} ${i + 1}`} title={w.addAfter} onClick={() => addNode(i)}>+</button>
-              <button type="button" class="small" aria-label={`${w.remove} ${i + 1}`} title={w.remove} disabled={outer.length <= 2} onClick={() => removeNode(i)}>−</button>
+              <button type="button" class="small" aria-label={w.addAfterNode(i + 1)} title={w.addAfter} onClick={() => addNode(i)}>+</button>
+              <button type="button" class="small" aria-label={w.removeNode(i + 1)} title={w.remove} disabled={outer.length <= 2} onClick={() => removeNode(i)}>−</button>
             </td>
           </tr>
         ))}

@@ -29,7 +29,7 @@ export function FormPanel() {
       <Section title={w.nodes}>
         <Choice
           label={w.size} value={job.form.size} options={[["fired", w.fired], ["mold", w.wet]]}
-          pick={(v) => { edit(w.changed(w.size), "", (j) => { j.form.size = v; }); settle(); }}
+          pick={(v) => { edit(() => w.sizeStep, "", (j) => { j.form.size = v; }); settle(); }}
         />
         <p class="hint">{w.nodesHint}</p>
         <Coordinates />

@@ -27,8 +27,8 @@ export function NearestForm({ plan }: { plan: Plan }) {
                     : w.nearChange(withUnit(found.maxChange, "mm", 2), withUnit(found.atZ, "mm"), withUnit(found.rmsChange, "mm", 2))}
                   {found && found.maxChange > 0 && (
                     <button
-                      type="button" disabled={stale} aria-label={`${w.nearTake}: ${w.nearIn[k].toLowerCase()}`}
-                      onClick={() => { edit(w.nearStep(w.nearIn[k]), "", (j) => { Object.assign(j, found.job); }); settle(); }}
+                      type="button" disabled={stale} aria-label={w.nearTakeIn[k]}
+                      onClick={() => { edit(() => w.nearSteps[k], "", (j) => { Object.assign(j, found.job); }); settle(); }}
                     >{w.nearTake}</button>
                   )}
                 </dd>

@@ -2,6 +2,7 @@
 // where it parts, the mold taken apart in its order, and the cut across the axis.
 import type { Plan, Scheme } from "../contract";
 import { Choice, NumberField, Section } from "../fields";
+import type { Said } from "../history";
 import { Icon } from "../icons";
 import { mass, show } from "../numbers";
 import { look } from "../parts-look";
@@ -12,8 +13,8 @@ import { CrossSection } from "./section";
 
 export function PartsPanel({ plan }: { plan: Plan }) {
   const { job } = now();
-  const use = (id: string, name: string) => {
-    edit(w.chose(name), "", (j) => {
+  const use = (id: string, words: Said) => {
+    edit(words, "", (j) => {
       j.mold.scheme = id;
       j.mold.partingHeights = null;
     });
@@ -25,10 +26,10 @@ export function PartsPanel({ plan }: { plan: Plan }) {
       <Section title={w.schemes}>
         <ul class="schemes">
           <li>
-            <label><input type="radio" name="scheme" checked={job.mold.scheme === "auto"} onChange={() => use("auto", w.auto.toLowerCase())} />
+            <label><input type="radio" name="scheme" checked={job.mold.scheme === "auto"} onChange={() => use("auto", () => w.choseAuto)} />
               <span class="what"><b>{w.auto}</b><span class="hint">{w.autoHint}</span></span></label>
           </li>
-          {plan.schemes.map((s) => <SchemeRow key={s.id} s={s} on={job.mold.scheme === s.id} used={plan.chosen === s.id} advised={plan.advised === s.id} use={() => use(s.id, s.name)} />)}
+          {plan.schemes.map((s) => <SchemeRow key={s.id} s={s} on={job.mold.scheme === s.id} used={plan.chosen === s.id} advised={plan.advised === s.id} use={() => use(s.id, () => w.chose(s.name))} />)}
         </ul>
       </Section>
       {plan.whyNotFewer && <Section title={w.whyTitle}><p>{plan.whyNotFewer}</p></Section>}
@@ -47,13 +48,13 @@ function SchemeRow({ s, on, used, advised, use }: RowProps) {
     <li class={used ? "on" : ""}>
       <label>
         <input type="radio" name="scheme" checked={on} onChange={use} />
-        <span class="what"><b>{w.parts(s.count)}:</b> {s.name} {used ? <em>{w.chosen}</em> : advised && <em>{w.advised}</em>}</span>
+        <span class="what"><b>{w.parts(s.count)}</b> {s.name} {used ? <em>{w.chosen}</em> : advised && <em>{w.advised}</em>}</span>
         <span class={`badge ${s.verdict}`}><Icon name={s.verdict} />{w.verdict[s.verdict]}</span>
         <span class="num">{mass(s.plaster)}</span>
         {s.verdict !== "clear" && <span class="hint">{sentence(s.against)}</span>}
       </label>
       {s.verdict !== "clear" && !used && (
-        <button type="button" class="small show" aria-pressed={seen} aria-label={`${w.whyShow}: ${s.name}`} onClick={() => lookAt({ scheme: seen ? null : s.id, apart: 0 })}>{w.whyShow}</button>
+        <button type="button" class="small show" aria-pressed={seen} aria-label={w.pair(w.whyShow, s.name)} onClick={() => lookAt({ scheme: seen ? null : s.id, apart: 0 })}>{w.whyShow}</button>
       )}
     </li>
   );
@@ -76,7 +77,7 @@ function Heights({ plan }: { plan: Plan }) {
       <div class="row">
         {used.map((z, i) => (
           <NumberField
-            key={i} length label={used.length > 1 ? `${w.heights} ${i + 1}` : w.heights} unit="mm" field={`mold.partingHeights[${i}]`}
+            key={i} length label={used.length > 1 ? w.heightOf(i + 1) : w.heights} unit="mm" field={`mold.partingHeights[${i}]`}
             value={job.mold.partingHeights?.[i] ?? null}
             empty={{ words: show(z, 1), set: (j) => { j.mold.partingHeights = null; } }}
             set={(j, x) => { j.mold.scheme = plan.chosen; j.mold.partingHeights = used.map((u, k) => (k === i ? x : j.mold.partingHeights?.[k] ?? u)); }}
@@ -84,11 +85,11 @@ function Heights({ plan }: { plan: Plan }) {
         ))}
         <Choice
           label={w.sides} value={String(job.mold.sides ?? "")} options={sides}
-          pick={(v) => { edit(w.changed(w.sides.toLowerCase()), "", (j) => { j.mold.sides = v ? Number(v) : null; }); settle(); }}
+          pick={(v) => { edit(() => w.changed(w.sides), "", (j) => { j.mold.sides = v ? Number(v) : null; }); settle(); }}
         />
       </div>
       {job.mold.partingHeights && (
-        <div class="actions"><button type="button" onClick={() => { edit(w.seamsFreed, "", (j) => { j.mold.partingHeights = null; }); settle(); }}>{w.seamFree}</button></div>
+        <div class="actions"><button type="button" onClick={() => { edit(() => w.seamsFreed, "", (j) => { j.mold.partingHeights = null; }); settle(); }}>{w.seamFree}</button></div>
       )}
       {used.length > 0 && <p class="hint">{w.seamHint}</p>}
     </Section>

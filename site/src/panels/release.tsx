@@ -8,7 +8,7 @@ import type { Pull } from "../look";
 import { looked, partOf } from "../looked";
 import { show, volume, withUnit } from "../numbers";
 import { lookAt, now, set } from "../state";
-import { chosen, partName } from "../verdict";
+import { chosen } from "../verdict";
 import { pullOf } from "../view";
 import { w } from "../words";
 import { NearestForm } from "./nearest";
@@ -68,7 +68,7 @@ function Pulls({ plan }: { plan: Plan }) {
       <div class="choices" role="group" aria-label={w.pullGroup}>
         {parts.map((p) => (
           <button key={p.name} type="button" aria-pressed={look.pull === null && p === on} onClick={() => { set({ part: p.name }); lookAt({ pull: null }); }}>
-            <span aria-hidden="true">{arrows[pullOf(p)]}</span>{w.pullOfPart(partName(p.name))}
+            <span aria-hidden="true">{arrows[pullOf(p)]}</span>{w.pullOfPart(p.name)}
           </button>
         ))}
         {([0, 1, 2] as Pull[]).map((pull) => (
@@ -97,7 +97,7 @@ function Bands({ part, least }: { part: Part; least: number }) {
           ))}
         </tbody>
       </table>
-      <p class="hint">{w.minDraft}: {show(part.minDraft, 1)}°. {w.rubsOver(withUnit(part.rubShare, "%"), show(least, 1) + "°")}.</p>
+      <p class="hint">{w.leastOnPart(show(part.minDraft, 1) + "°", withUnit(part.rubShare, "%"), show(least, 1) + "°")}</p>
     </Section>
   );
 }

@@ -28,7 +28,7 @@ export function Remedies() {
                 <li key={i}>
                   <p>{r.text} <b>{r.remedy}</b></p>
                   <div class="actions">
-                    <button type="button" class="small" onClick={() => { edit(w.remedyStep(w.remedyCodes[r.code] ?? r.code), "", (j) => { Object.assign(j, r.job); }); settle(); }}>{w.remedyTake}</button>
+                    <button type="button" class="small" onClick={() => { edit(() => w.remedyStep(w.remedyCodes[r.code] ?? r.code), "", (j) => { Object.assign(j, r.job); }); settle(); }}>{w.remedyTake}</button>
                     <button type="button" class="small" aria-pressed={on} onClick={() => lookAt({ place: on ? null : { zFrom: r.zFrom, zTo: r.zTo, of } })}>{w.showPlace}</button>
                   </div>
                 </li>

@@ -19,7 +19,7 @@ const kinds = Object.keys(first) as Cut["kind"][];
 export function CrossSection({ plan }: { plan: Plan }) {
   const { job } = now(), s = job.form.section;
   const pick = (kind: Cut["kind"]) => {
-    edit(w.changed(w.sectionTitle.toLowerCase()), "", (j) => {
+    edit(() => w.changed(w.sectionTitle), "", (j) => {
       j.form.section = { ...first[kind], ...(s.dimples ? { dimples: s.dimples } : {}) };
     });
     settle();
@@ -80,7 +80,7 @@ function Cross({ plan }: { plan: Plan }) {
 function Dimples() {
   const { job } = now(), d = job.form.section.dimples ?? null;
   const turn = (on: boolean) => {
-    edit(w.changed(w.dimples.toLowerCase()), "", (j) => {
+    edit(() => w.changed(w.dimples), "", (j) => {
       const zs = j.form.outer.map((n) => n.z), mid = Math.round((Math.min(...zs) + Math.max(...zs)) / 2);
       if (on) j.form.section.dimples = { around: 8, heights: [mid], diameter: 8, depth: 1 };
       else delete j.form.section.dimples;
@@ -116,7 +116,7 @@ function Rows({ heights }: { heights: number[] }) {
         onInput={(e) => {
           const text = e.currentTarget.value, zs = parse(text);
           setDraft(text);
-          if (zs.every((x) => x !== null)) edit(w.changed(w.dimples.toLowerCase()), "dimples", (j) => { j.form.section.dimples!.heights = zs as number[]; });
+          if (zs.every((x) => x !== null)) edit(() => w.changed(w.dimples), "dimples", (j) => { j.form.section.dimples!.heights = zs as number[]; });
         }}
         onBlur={() => { if (!bad) setDraft(null); settle(); }}
       />

@@ -3,6 +3,7 @@
 // hash, so that it and nothing else can be run so.
 import type { Job, SolidFile } from "../contract";
 import { coreOf, parse } from "../state";
+import { w } from "../words";
 import type { Open } from "./scene";
 
 const scope = window as unknown as { moldwrightSpace?: Open };
@@ -14,7 +15,7 @@ export function load(): Promise<Open> {
     const script = document.createElement("script");
     script.textContent = await new Response(new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip"))).text();
     document.head.append(script);
-    if (!scope.moldwrightSpace) throw new Error("The view in space did not start.");
+    if (!scope.moldwrightSpace) throw new Error(w.spaceNoStart);
     return scope.moldwrightSpace;
   })();
   return loading;

@@ -7,7 +7,7 @@ import type { Plan } from "../contract";
 import { show, withUnit } from "../numbers";
 import { look as lookOf } from "../parts-look";
 import { lookAt, now } from "../state";
-import { chosen, partName } from "../verdict";
+import { chosen } from "../verdict";
 import { w } from "../words";
 import { load, make, type Made } from "./load";
 import { follow, home, type Orbit, pressed, turned, zoomed } from "./orbit";
@@ -123,7 +123,7 @@ function Table({ plan, made }: { plan: Plan; made: Made }) {
             const pull = f.kind === "plaster" && part ? w.apartPulls[part.pull[2] < 0 ? "down" : part.pull[2] > 0 ? "up" : "out"] : "";
             return (
               <tr key={f.name}>
-                <th scope="row">{f.kind === "plaster" ? partName(f.part) : f.kind === "cast" ? w.spaceCast : f.label}</th>
+                <th scope="row">{f.kind === "plaster" ? w.partName(f.part) : f.kind === "cast" ? w.spaceCast : f.label}</th>
                 <td>{pull}</td>
                 <td class="num">{f.size.map((x) => show(x, 0)).join(" × ")}, {withUnit(f.volume, "ml", 0)}</td>
               </tr>

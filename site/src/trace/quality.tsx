@@ -20,7 +20,7 @@ export function Quality({ found }: { found: Found }) {
       {q.notSeen.length > 0 && (
         <>
           <h4>{t.notSeenTitle}</h4>
-          <ul class="plainlist">{q.notSeen.map((g, i) => <li key={i}>{g.zTo - g.zFrom < 0.05 ? sentence(g.why) : `${t.notSeen(mm(g.zFrom, 1), mm(g.zTo, 1))}: ${g.why}.`}</li>)}</ul>
+          <ul class="plainlist">{q.notSeen.map((g, i) => <li key={i}>{g.zTo - g.zFrom < 0.05 ? sentence(g.why) : t.notSeen(mm(g.zFrom, 1), mm(g.zTo, 1), g.why)}</li>)}</ul>
         </>
       )}
       {q.warnings.length > 0 && (

@@ -7,6 +7,7 @@ import { withUnit } from "../numbers";
 import { Silhouette } from "../shelf";
 import { coreOf, edit, faults, now, parse, say, set, settle } from "../state";
 import { tracing as t, w } from "../words";
+import type { From } from "../words/from";
 import { Given } from "./given";
 
 const SHOWN = 24;
@@ -14,7 +15,7 @@ const SHOWN = 24;
 interface Line { index: number; id: string; line: number; width: number; height: number; closed: boolean; fault?: string }
 interface Read { job: Job | null; why: string }
 export interface Svg {
-  text: string; name: string; units: string; axis: number | null; top: string;
+  text: string; from: From; units: string; axis: number | null; top: string;
   lines: Line[]; more: number; pick: number | null; read: Record<number, Read>; fault: Fault | null;
 }
 
@@ -22,10 +23,10 @@ let newest = 0;
 const put = (p: Partial<Svg>) => { const s = now().svg; if (s) set({ svg: { ...s, ...p } }); };
 
 /** Offers the lines of a drawing; one that does not read is told, and nothing changes. */
-export async function openSvg(text: string, name: string): Promise<void> {
+export async function openSvg(text: string, from: From): Promise<void> {
   const lines = await list(text, "mm");
-  if (!Array.isArray(lines)) return say(w.notOpened(name, lines.message));
-  set({ tab: "form", toast: null, svg: { text, name, units: "", axis: null, top: "auto", lines: [], more: 0, pick: null, read: {}, fault: null } });
+  if (!Array.isArray(lines)) return say(w.notOpened(from, lines.message));
+  set({ tab: "form", toast: null, svg: { text, from, units: "", axis: null, top: "auto", lines: [], more: 0, pick: null, read: {}, fault: null } });
   await refresh();
 }
 
@@ -60,7 +61,7 @@ function ask(p: Partial<Svg>): void { put(p); void refresh(); }
 function take(): void {
   const s = now().svg!, form = s.pick === null ? null : s.read[s.pick]?.job?.form;
   if (!form || !s.units) return;
-  const words = t.svgStep(s.name);
+  const words = () => t.svgStep(s.from);
   edit(words, "", (j) => {
     j.form.outer = form.outer;
     delete j.form.traced;
@@ -68,7 +69,7 @@ function take(): void {
   });
   settle();
   set({ node: null, svg: null });
-  say(words, true);
+  say(words(), true);
 }
 
 export function SvgPanel({ of: s }: { of: Svg }) {
@@ -76,7 +77,7 @@ export function SvgPanel({ of: s }: { of: Svg }) {
   const picked = s.pick === null ? null : s.read[s.pick];
   return (
     <Section title={t.svgTitle}>
-      <p class="hint">{t.svgFrom(s.name)}</p>
+      <p class="hint">{t.svgFrom(s.from)}</p>
       <ul class="svg-lines" role="radiogroup" aria-label={t.svgTitle}>
         {s.lines.map((l, i) => {
           const r = s.read[l.index], job = r?.job;
@@ -87,7 +88,7 @@ export function SvgPanel({ of: s }: { of: Svg }) {
                 <input type="radio" name="svg-line" checked={s.pick === l.index} disabled={!job} onChange={() => put({ pick: l.index })} />
                 <span class="stand">{job && <Silhouette job={job} k={Math.min(72 / tall, 96 / wide)} />}</span>
                 <b>{t.svgPath(i + 1, l.id)}</b>
-                <span class="hint">{s.units ? t.svgSize(withUnit(l.width, "mm"), withUnit(l.height, "mm")) : ""} {r && !job ? `${t.svgNot} ${r.why}` : ""}</span>
+                <span class="hint">{s.units ? t.svgSize(withUnit(l.width, "mm"), withUnit(l.height, "mm")) : ""} {r && !job ? t.svgNot(r.why) : ""}</span>
               </label>
             </li>
           );

@@ -198,7 +198,7 @@ async function run(outline: boolean): Promise<void> {
 export function takeForm(): void {
   const t = now().trace, f = t?.found;
   if (!t || !f) return;
-  const words = w.trace.traceStep(t.name);
+  const words = () => w.trace.traceStep(t.name);
   edit(words, "", (j) => {
     j.form = f.form;
     j.mold.partingHeights = null;
@@ -209,7 +209,7 @@ export function takeForm(): void {
     ...(f.form.traced ? { behind: { of: f.form.traced, shown: t.shown, width: t.opened.width, height: t.opened.height, axis: f.axis, mmPerPixel: f.mmPerPixel, camera: f.camera, opacity: 0.5, on: true } } : {}),
   });
   leave();
-  say(words, true);
+  say(words(), true);
 }
 
 /** The picture behind the profile, where the form is the one traced from it. */

@@ -9,3 +9,19 @@ import type { Readable, Words } from "./like";
 export let w: Readable<Words> = en;
 /** The words of tracing, for the modules that use no others. */
 export let tracing: Readable<Words>["trace"] = w.trace;
+
+/** A text of the table by what it says now, as a text that follows the language;
+ *  any other text stays as it is. */
+export function following(text: string): () => string {
+  const path = find(w, text);
+  return () => (path ? path.reduce<unknown>((at, key) => (at as Record<string, unknown>)[key], w) as string : text);
+}
+
+function find(table: object, text: string): string[] | null {
+  for (const [key, value] of Object.entries(table)) {
+    if (value === text) return [key];
+    const path = typeof value === "object" ? find(value as object, text) : null;
+    if (path) return [key, ...path];
+  }
+  return null;
+}

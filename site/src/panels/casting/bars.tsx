@@ -44,12 +44,12 @@ export function Bars() {
   const same = sum && Math.abs(sum.drying - clay.dryingShrinkage) < 0.005 && Math.abs(sum.firing - clay.firingShrinkage) < 0.005;
   const use = () => {
     if (!sum) return;
-    edit(w.barsUsed, "", (j) => {
+    edit(() => w.barsUsed, "", (j) => {
       j.clay.dryingShrinkage = Math.round(sum.drying * 100) / 100;
       j.clay.firingShrinkage = Math.round(sum.firing * 100) / 100;
     });
     settle();
-    say(w.barsUsed[0]!.toUpperCase() + w.barsUsed.slice(1) + ".", true);
+    say(w.barsSaid, true);
   };
   return (
     <div class="bars">
@@ -64,7 +64,7 @@ export function Bars() {
                 const wrong = (b[m].trim() !== "" && read(b[m]) === null) || (bad?.bar === i && bad.mark === m);
                 return (
                   <td key={m}><span class="field-box"><input
-                    type="text" inputMode="decimal" autocomplete="off" size={5} aria-label={`${w.bar(i + 1)}, ${w.barNames[m]}`} value={b[m]}
+                    type="text" inputMode="decimal" autocomplete="off" size={5} aria-label={w.barLength(i + 1, w.barNames[m])} value={b[m]}
                     aria-invalid={wrong ? "true" : undefined} aria-describedby={wrong ? id : undefined}
                     onInput={(e) => put(bars.map((x, k) => (k === i ? { ...x, [m]: e.currentTarget.value } : x)))}
                   /></span></td>
@@ -80,7 +80,7 @@ export function Bars() {
         {sum && !same && <button type="button" class="small primary" onClick={use}>{w.barsUse}</button>}
       </div>
       <p id={id} role="status" class={bad ? "bad" : ""}>
-        {bad ? `${w.bar(bad.bar + 1)}: ${bad.message}` : sum && (
+        {bad ? w.pair(w.bar(bad.bar + 1), bad.message) : sum && (
           <>
             {w.barsResult(withUnit(sum.drying, "%", 2), withUnit(sum.firing, "%", 2), withUnit(sum.total, "%", 2))}
             {whole.length > 1 && ` ${w.barsSpread(show(sum.spread, 2) + "\u00a0%", whole.length)}`}

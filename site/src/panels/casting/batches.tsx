@@ -2,7 +2,6 @@
 // mixed, and the sum.
 import type { Plan } from "../../contract";
 import { show, withUnit } from "../../numbers";
-import { partName } from "../../verdict";
 import { w } from "../../words";
 import { Tag } from "../parts";
 
@@ -20,7 +19,7 @@ export function Batches({ plan }: { plan: Plan }) {
         </thead>
         <tbody>
           {batches.map((b) => (
-            <tr key={b.part}><th scope="row"><Tag name={b.part} />{partName(b.part)}</th><td class="num">{b.count}</td><td class="num">{grams(b.water)}</td><td class="num">{grams(b.plaster)}</td></tr>
+            <tr key={b.part}><th scope="row"><Tag name={b.part} />{w.partName(b.part)}</th><td class="num">{b.count}</td><td class="num">{grams(b.water)}</td><td class="num">{grams(b.plaster)}</td></tr>
           ))}
         </tbody>
         {batches.length > 1 && (

@@ -51,7 +51,7 @@ function Fig({ r, value }: { r: Row; value: string }) {
       <dd>{value}<button type="button" class="how-button" aria-expanded={open} aria-controls={id} aria-label={w.howOf(r.label)} onClick={() => setOpen(!open)}>{w.how}</button></dd>
       <dd class="how-text" id={id} hidden={!open}>
         <span>{r.formula}</span>
-        <span>{w.source}: {r.source}. <b>{r.status}</b></span>
+        <span>{w.pair(w.figureSource, r.source)}. <b>{r.status}</b></span>
       </dd>
     </div>
   );
@@ -63,7 +63,7 @@ export function More({ rows, casting, group, but }: Of & { group: string; but: s
   if (rest.length === 0) return null;
   return (
     <details class="more">
-      <summary>{rest[0]!.heading}: {w.more(rest.length)}</summary>
+      <summary>{w.pair(rest[0]!.heading, w.more(rest.length))}</summary>
       <Figs rows={rows} casting={casting} keys={rest.map((r) => r.key)} />
     </details>
   );

@@ -8,11 +8,11 @@ export function Trials() {
   const { job } = now();
   const more = job.casting.testCasts;
   const add = () => {
-    edit(w.trialAdded, "", (j) => { j.casting.testCasts.push({ ...(j.casting.testCasts.at(-1) ?? j.clay.testCast) }); });
+    edit(() => w.trialAdded, "", (j) => { j.casting.testCasts.push({ ...(j.casting.testCasts.at(-1) ?? j.clay.testCast) }); });
     settle();
   };
   const remove = (i: number) => {
-    edit(w.trialRemoved, "", (j) => { j.casting.testCasts.splice(i, 1); });
+    edit(() => w.trialRemoved, "", (j) => { j.casting.testCasts.splice(i, 1); });
     settle();
   };
   return (

@@ -14,7 +14,7 @@ export function Pages({ pages, fresh, name, getSvg }: Props) {
     <ol class="pages" aria-busy={!fresh}>
       {pages.map((p, i) => (
         <li key={p.src}>
-          <a href={p.src} target="_blank" rel="noopener" title={w.zoomed}><img src={p.src} alt={`${name}, ${w.pageOf(i + 1, pages.length)}. ${w.zoomed}.`} /></a>
+          <a href={p.src} target="_blank" rel="noopener" title={w.zoomed}><img src={p.src} alt={w.pageAlt(name, i + 1, pages.length)} /></a>
           {pages.length > 1 && (
             <p><span class="hint">{w.pageOf(i + 1, pages.length)}</span>
               <button type="button" class="small" disabled={!fresh} aria-label={w.svgOf(i + 1)} onClick={() => getSvg(p, i)}>SVG</button></p>

@@ -1,7 +1,7 @@
 // The plaster parts and the cast as meshes, where they stand in the closed mold.
 import type { Plan } from "../../contract";
 import { mass, volume } from "../../numbers";
-import { chosen, partName } from "../../verdict";
+import { chosen } from "../../verdict";
 import { w } from "../../words";
 import { Tag } from "../parts";
 import type { What } from "./download";
@@ -18,7 +18,7 @@ export function Bodies({ plan, busy, get }: { plan: Plan; busy: boolean; get: (w
     <div class="kit">
       <p class="hint">{w.bodiesHint}</p>
       <ul>
-        {chosen(plan).parts.map((p, i) => row(partName(p.name), mass(p.dry), "plaster", i, p.name))}
+        {chosen(plan).parts.map((p, i) => row(w.partName(p.name), mass(p.dry), "plaster", i, p.name))}
         {row(w.castName, volume(plan.casting["castVolume"] as number), "cast", 0)}
       </ul>
     </div>

@@ -4,7 +4,6 @@ import type { Plan, Print } from "../../contract";
 import { Icon } from "../../icons";
 import { mass, show, withUnit } from "../../numbers";
 import { now } from "../../state";
-import { partName } from "../../verdict";
 import { w } from "../../words";
 import { Tag } from "../parts";
 
@@ -21,7 +20,7 @@ export function Pieces({ plan, busy, get }: Props) {
     <>
       {parts.map((part) => (
         <div key={part} class="kit">
-          <h4><Tag name={part} />{w.forPart(partName(part))}</h4>
+          <h4><Tag name={part} />{w.forPart(part)}</h4>
           <ul>
             {plan.prints.map((p, i) => p.part === part && (
               <li key={p.name}>
@@ -45,7 +44,7 @@ export function Pieces({ plan, busy, get }: Props) {
 
 function about(p: Print): string {
   const over = p.overhang < 0.5 ? w.noOverhang : (p.overhang > STEEP + 0.5 ? w.overhangHigh : w.overhang)(`${show(p.overhang, 0)}°`);
-  return `${w.weighs(mass(p.mass), withUnit(p.filament, "m", 0))}; ${over}`;
+  return w.weighs(mass(p.mass), withUnit(p.filament, "m", 0), over);
 }
 
 /** The room that a piece takes on the bed. */

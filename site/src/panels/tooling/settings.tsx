@@ -3,10 +3,11 @@
 import { Check, Choice, NumberField } from "../../fields";
 import { edit, now, settle } from "../../state";
 import type { Job } from "../../contract";
-import { w } from "../../words";
+import { following, w } from "../../words";
 
 function change(label: string, set: (j: Job) => void): void {
-  edit(w.changed(label.toLowerCase()), "", set);
+  const of = following(label);
+  edit(() => w.changed(of()), "", set);
   settle();
 }
 

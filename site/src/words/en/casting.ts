@@ -4,7 +4,7 @@ const nth = ["First", "Second", "Third", "Fourth", "Fifth", "Sixth", "Seventh", 
 
 export const casting = {
   // figures
-  how: "how", howOf: (label: string) => `How ${label} comes about`, source: "Source",
+  how: "how", howOf: (label: string) => `How ${label} comes about`, figureSource: "Source",
   more: (n: number) => (n === 1 ? "One more figure" : `${n} more figures`),
   caution: "Caution", cautionsHere: "Take care",
   defaultIs: (v: string) => `unless measured: ${v}`,
@@ -41,11 +41,11 @@ export const casting = {
   forceTitle: "Bands and lifting",
   shrinkTitle: "Shrinkage, from test bars",
   barsHint: "Mark a length on a bar and measure it wet, dry and fired, in any one unit. ASTM C326 asks for ten bars; one is better than none.",
-  bar: (i: number) => `Bar ${i}`, barNames: { wet: "Wet", dry: "Dry", fired: "Fired" },
+  bar: (i: number) => `Bar ${i}`, barLength: (i: number, when: string) => `Bar ${i}, ${when}`, barNames: { wet: "Wet", dry: "Dry", fired: "Fired" },
   addBar: "Add a bar", removeBar: (i: number) => `Remove bar ${i}`,
   barsResult: (d: string, f: string, t: string) => `Drying ${d}, firing ${f}, total ${t}.`,
   barsSpread: (s: string, n: number) => `The totals of ${n} bars spread by ${s}.`,
-  barsUse: "Use these percents", barsUsed: "shrinkage from test bars",
+  barsUse: "Use these percents", barsUsed: "shrinkage from test bars", barsSaid: "Shrinkage from test bars is in use.",
   barsInUse: "These are the percents in use.",
   ownTitle: "Your own measurements",
   ownHint: "Everything works with what stands here. Put in your own figure once you have measured it.",

@@ -1,6 +1,9 @@
 // Words of the class, in the table under class: setting, answering and collecting exercises. Questions,
 // hints, marks and reasons come from the core in its own words.
 
+import type { From } from "../from";
+import { page } from "./page";
+
 export const classroom = {
   kinds: {
     catch: ["Where does it catch?", "mark the wall"],
@@ -19,7 +22,7 @@ export const classroom = {
   draw: "Draw questions", whichKinds: "Ask about", difficulty: "How hard", each: "Of each kind",
   drawHint: "Every question has a code; typed on any machine it asks the same again.",
   add: (n: number) => (n === 0 ? "Tick what to ask about" : n === 1 ? "Add 1 question" : `Add ${n} questions`),
-  bench: "Ask about the pot on the bench", ask: "Question", addBench: "Add this pot",
+  bench: "Ask about the pot on the bench", askOf: (pot: string) => `Question: ${pot}`, addBench: "Add this pot",
   byCode: "Add by code", code: "Code of a question", addCode: "Add",
   showKey: "Show the answer", hideKey: "Hide the answer",
   questions: "Questions, in order", noQuestions: "None yet. Draw some above, or ask about your own pot.",
@@ -38,7 +41,7 @@ export const classroom = {
   linkCopied: "Link copied. It carries the whole exercise.", linkShown: "The link to the exercise now stands in the address bar.",
   longLink: (n: string) => `The link is ${n} characters long, since it carries your own pots. If a message cuts it short, hand out the file.`,
   worksheet: "Worksheet, PDF", key: "Key, PDF",
-  setOpened: (name: string) => `${name} is on the Class panel.`,
+  setOpened: (from: From) => `${page.large(from)} is on the Class panel.`,
   cleared: "Begin a new set",
 
   // collecting
@@ -55,7 +58,7 @@ export const classroom = {
   trial: "A trial: nothing of it is kept.",
   leaveFirst: "An exercise is open. Leave it first, then open this.",
   left: (title: string) => `You left “${title}”. Your answers are kept in this browser.`, goOn: (title: string) => `Go on with “${title}”`,
-  notOpened: (from: string, why: string) => `${from} was not opened as an exercise: ${why}`,
+  notOpened: (from: From, why: string) => `${page.large(from)} was not opened as an exercise: ${why}`,
   badLink: "The link carries no whole exercise; it may have been cut short. Ask for it again, or for the file.",
   count: (n: number) => (n === 1 ? "1 question." : `${n} questions.`),
   helps: (hints: boolean, solutions: boolean) =>
@@ -74,13 +77,12 @@ export const classroom = {
   picture: "What sticks", pictureOf: (i: number, n: number) => `${i} of ${n}`,
   tolerance: "What counts",
   drawing: (name: string) => `${name}: section through the axis, to scale`,
-  pulled: (how: string) => `pulled ${how}`,
-  pullShort: { down: "down", up: "up", out: "outward" },
+  pulled: { down: "pulled down", up: "pulled up", out: "pulled outward" },
   held: (d: string) => `held by ${d}`,
   legendCaught: "wall that is held", legendBlock: "what stands in the way",
   marksHint: "Touch the wall to put a mark there. Drag a mark, or press the arrow keys on it; Delete takes it away.",
   markAt: (n: number, z: string, r: string) => `Mark ${n} on the wall, ${z} above the foot, radius ${r}`,
-  mark: (n: number) => `Mark ${n}`, heightZ: "height", radiusR: "radius", radiusHint: "outermost wall",
+  mark: (n: number) => `Mark ${n}`, heightZ: "height", radiusR: "radius", radiusEmpty: "radius (outermost wall)",
   typeMark: "Type where a mark stands",
   addMark: "Add a mark", removeMark: (n: number) => `Take mark ${n} away`, fullMarks: "There are as many marks as there can be.",
   touchWall: "That was not on the wall. Touch the outline itself.",

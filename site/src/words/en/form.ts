@@ -1,7 +1,7 @@
 // Words of the Form panel.
 
 export const form = {
-  size: "Lengths are those of the", fired: "fired pot", wet: "wet cast (mold size)",
+  size: "Lengths are those of the", fired: "fired pot", wet: "wet cast (mold size)", sizeStep: "size of the lengths changed",
   sizeLine: (h: string, d: string) => `${h} high, ${d} across`,
   sizeFired: "Fired", sizeWet: "Wet, as the mold has it",
   capacity: "Holds, fired, full to the rim",

@@ -1,5 +1,12 @@
 // Words of the head, the foot and the messages; and those used on every panel.
 
+import type { From } from "../from";
+
+const ways = { link: "the link", drop: "what you dropped", paste: "what you pasted" };
+/** What was opened, in the middle of a sentence and at its head. */
+const source = (from: From): string => (typeof from === "string" ? ways[from] : from.file);
+const large = (from: From): string => (typeof from === "string" ? ways[from].charAt(0).toUpperCase() + ways[from].slice(1) : from.file);
+
 export const page = {
   title: "Moldwright",
   skip: "Skip to the panels",
@@ -17,15 +24,22 @@ export const page = {
   linkCopied: "Link copied. It carries the whole job and is sent to nobody.",
   linkShown: "The link now stands in the address bar. It carries the whole job.",
   badLink: "The link carries no whole job; it may have been cut short. Ask for it again.",
-  stepOpened: (s: string) => `Opened ${s}`,
-  notOpened: (s: string, why: string) => `${s} was not opened: ${why} The pot on the bench is unchanged.`,
-  theLink: "the link",
-  dropped: "what you dropped", pasted: "what you pasted",
+  source, large,
+  stepOpened: (from: From) => `Opened ${source(from)}`,
+  notOpened: (from: From, why: string) => `${large(from)} was not opened: ${why} The pot on the bench is unchanged.`,
   dropHere: "Drop a picture, a saved job, a drawing or rows of coordinates",
   rowsWait: "Your rows wait in the Form panel. Say which unit they are in.",
   close: "Close", stop: "Stop", working: "Working",
 
+  // the core
+  coreStopped: "Stopped. Nothing of your job was lost.",
+  coreTooMuch: (why: string) => `This was too much for the core (${why}). Your job is kept; change the last thing you did.`,
+  coreNoStart: (why: string) => `The core does not start in this browser (${why}). Save your job and open the page in a current browser.`,
+  coreEnded: "the core has ended",
+
   // fields
   notNumber: "Write a number, such as 12.5 or 12,5.",
-  changed: (s: string) => `${s} changed`,
+  changed: (label: string) => `${label.toLowerCase()} changed`,
+  /** Two texts of which the second says more of the first. */
+  pair: (a: string, b: string) => `${a}: ${b}`,
 };

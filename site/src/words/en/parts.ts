@@ -1,22 +1,26 @@
 // Words of the Parts panel, of the view in space and of the cut across the axis.
 
+import { partName, thePart } from "./verdict";
+
+const large = (s: string): string => s.charAt(0).toUpperCase() + s.slice(1);
+
 export const parts = {
   schemes: "Ways to part this form", chosen: "chosen", auto: "Choose for me",
   autoHint: "the fewest parts that pull clear",
   whyTitle: "Why not fewer",
-  order: "Take the mold apart in this order", heights: "Parting height",
+  order: "Take the mold apart in this order", heights: "Parting height", heightOf: (i: number) => `Parting height ${i}`,
   heightsAuto: "as planned", sides: "Side parts", sidesAuto: "as planned", natches: "Natches",
   atFootShort: "foot",
   seamHandle: (i: number, n: number) => (n > 1 ? `Parting height ${i} of ${n}` : "Parting height"),
   seamHint: "Drag the seam on the drawing, press the arrow keys on it, or type its height.",
   seamFree: "Free the seam", seamStep: "parting moved", seamsFreed: "parting set free",
   whyShow: "Show why on the drawing",
-  evidenceCatch: (part: string, d: string) => `${part}: held by ${d}`, evidenceRub: (part: string, share: string) => `${part}: rubs on ${share}`,
+  evidenceCatch: (part: string, d: string) => `${large(partName(part))}: held by ${d}`, evidenceRub: (part: string, share: string) => `${large(partName(part))}: rubs on ${share}`,
   apartTitle: "Take the mold apart", apartFrom: "The parts come away from",
   bodies: { positive: "the printed positive", cast: "the cast" },
-  apartClosed: "Closed.", apartMoving: (part: string, n: number, of: number) => `Step ${n} of ${of}: the ${part} moves away.`,
+  apartClosed: "Closed.", apartMoving: (part: string, n: number, of: number) => `Step ${n} of ${of}: ${thePart(part)} moves away.`,
   apartDone: "All parts are off.",
-  apartSticks: (part: string, d: string, z: string) => `The ${part} sticks: it is held by ${d} behind what stands ${z} above the foot. Nothing moves beyond it.`,
+  apartSticks: (part: string, d: string, z: string) => `${large(thePart(part))} sticks: it is held by ${d} behind what stands ${z} above the foot. Nothing moves beyond it.`,
   apartPulls: { down: "down", up: "up", out: "sideways" },
   heightsTitle: "Where the parts meet",
   views: "View of the bench", viewDrawing: "Drawing", viewSpace: "In space",
@@ -25,6 +29,7 @@ export const parts = {
   spaceTurn: "Turn the view", turnLeft: "Turn left", turnRight: "Turn right", turnUp: "Look from higher", turnDown: "Look from lower",
   nearer: "Nearer", farther: "Farther", turnHome: "Reset",
   spaceWait: "Making the solids…", spaceNone: (why: string) => `This browser cannot draw in space (${why}) The table below says what would stand here.`,
+  spaceNoStart: "The view in space did not start.",
   spaceShows: "What is shown", spaceOf: { mold: "Mold and cast", kit: "Printed kit" }, cut: "Cut open", cutAt: "Where it is cut",
   spaceTable: "What stands here, as a table", spaceBody: "Body", spacePull: "Pull", spaceSize: "Size, mm, and volume", spaceCast: "cast",
   sectionTitle: "Cut across the axis", sectionKind: "The pot is", sectionKinds: { round: "round", oval: "oval", polygon: "faceted", flutes: "fluted" },
@@ -40,5 +45,5 @@ export const parts = {
   spare: "Spare above the rim", none: "none",
   plasterWall: "Plaster, least wall", plasterBase: "Plaster, base",
   fillHole: "Fill hole, across", drainHole: "Drain hole, across",
-  advised: "advised", chose: (s: string) => `scheme: ${s}`,
+  advised: "advised", chose: (s: string) => `scheme: ${s}`, choseAuto: "scheme: chosen for me",
 };

@@ -1,8 +1,10 @@
 // Words of the Release panel.
 
+import { partName } from "./verdict";
+
 export const release = {
   pullTitle: "Pull to look at", pullGroup: "Pull",
-  pullOfPart: (part: string) => `${part[0]!.toUpperCase()}${part.slice(1)}`,
+  pullOfPart: (part: string) => `${partName(part)[0]!.toUpperCase()}${partName(part).slice(1)}`,
   pullWhole: ["Whole wall, down", "Whole wall, up", "Whole wall, sideways"] as const,
   pullNoBands: "No scheme holds the whole wall under this pull; the drawing shows its draft and where it catches.",
   stretch: "Stretch radial differences", stretchBy: (n: number) => (n === 1 ? "true" : `×${n}`),
@@ -20,14 +22,15 @@ export const release = {
   clayNone: "The clay forgives none of it.",
   forgiven: (d: string) => `The clay forgives all ${d}; only the rigid positive catches.`,
   trapLine: (a: string, b: string, d: string, v: string) => `Between ${a} and ${b}: ${d} deep, ${v}.`,
-  minDraft: "Least draft on this part", rubsOver: (share: string, least: string) => `${share} of it has less than ${least}`,
+  leastOnPart: (min: string, share: string, least: string) => `Least draft on this part: ${min}. ${share} of it has less than ${least}.`,
   draftLegend: "Draft",
   findings: "To know before you print", showPlace: "Show", showPlaceOf: (t: string) => `Show on the drawing: ${t}`,
   nearTitle: "The nearest form that lets go",
   nearHint: "Only radii change, and as little as they can. The ghost line on the drawing is that form.",
   nearIn: { one: "In one part", two: "In a lower and an upper part" },
   nearChange: (most: string, z: string, rms: string) => `Largest change ${most}, ${z} above the foot; ${rms} over the whole (root mean square).`,
-  nearNone: "It lets go as it is.", nearTake: "Take this form", nearStep: (s: string) => `nearest form taken, ${s.toLowerCase()}`,
+  nearNone: "It lets go as it is.", nearTake: "Take this form", nearTakeIn: { one: "Take this form: in one part", two: "Take this form: in a lower and an upper part" },
+  nearSteps: { one: "nearest form taken, in one part", two: "nearest form taken, in a lower and an upper part" },
   nearGhost: "Ghost line", ghosts: { one: "one part", two: "two parts", none: "none" }, nearWait: "Working it out…", ghost: "nearest form",
   remediesTitle: "Small changes that save a part", remediesFind: "Look for small changes",
   remediesNone: "No change of one place alone saves a part.", remedyTake: "Make this change", remedyStep: (s: string) => `small change made: ${s}`,

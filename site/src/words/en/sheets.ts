@@ -23,5 +23,5 @@ export const sheets = {
   scaleOff: "Back to 100 mm", scaleBad: "That is no bar of 100 mm. Measure again from end to end; 90 to 110 mm can be made up for.",
   pageOf: (i: number, n: number) => `Page ${i} of ${n}`,
   svgOf: (i: number) => `SVG of page ${i}`,
-  zoomed: "Open it larger",
+  zoomed: "Open it larger", pageAlt: (sheet: string, i: number, n: number) => `${sheet}, Page ${i} of ${n}. Open it larger.`,
 };

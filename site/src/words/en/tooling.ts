@@ -1,15 +1,17 @@
 // Words of the Tooling panel.
 
+import { thePart } from "./verdict";
+
 export const tooling = {
   layer: "Layer", clearance: "Clearance", shell: "Shell", staves: "Cottle staves",
   noPrints: "There is nothing to print for this scheme yet.",
 
   printsTitle: "Pieces to print",
   printsHint: "Each piece is turned the way it is printed, its working face letting go upward.",
-  forPart: (part: string) => (part.startsWith("side") ? `For ${part}` : `For the ${part}`),
+  forPart: (part: string) => `For ${thePart(part)}`,
   fits: "fits the bed", fitsNot: "larger than the bed",
   bedPicture: (fit: string) => `Footprint on the bed: ${fit}`,
-  weighs: (m: string, l: string) => `${m} printed full, ${l} of filament`,
+  weighs: (m: string, l: string, overhang: string) => `${m} printed full, ${l} of filament; ${overhang}`,
   overhang: (d: string) => `steepest overhang ${d}, no supports`, overhangHigh: (d: string) => `steepest overhang ${d}, needs supports`,
   noOverhang: "no overhang",
   stl: "STL", stlOf: (name: string) => `Download ${name} as STL`,

@@ -1,5 +1,8 @@
 // Words of tracing a picture and of reading a drawing; in the table under trace.
 
+import type { From } from "../from";
+import { page } from "./page";
+
 export const trace = {
   // where a form comes from
   sourceTitle: "From a picture or a drawing",
@@ -37,7 +40,7 @@ export const trace = {
     middle: "taken as half the pot", none: "not known",
   },
   notSeenTitle: "What the camera did not see",
-  notSeen: (a: string, b: string) => `From ${a} to ${b} above the foot`,
+  notSeen: (a: string, b: string, why: string) => `From ${a} to ${b} above the foot: ${why}.`,
   warnTitle: "To look into", sound: "Nothing stands against it.",
 
   // marks on the picture
@@ -66,14 +69,14 @@ export const trace = {
   marked: { crop: "picture cropped", pot: "pot chosen" },
 
   // drawings
-  svgTitle: "Which line is the profile?", svgFrom: (name: string) => `From ${name}.`,
+  svgTitle: "Which line is the profile?", svgFrom: (from: From) => `From ${page.source(from)}.`,
   svgUnits: "The drawing is in", svgUnitsAsk: "choose", svgUnit: { mm: "mm", cm: "cm", in: "inches", px: "px (96 to the inch)" },
   svgUnitHint: "A drawing that states its own size in mm, cm or in keeps that size.",
   svgAsk: "Choose the unit of the drawing.",
   svgPath: (i: number, id: string) => (id ? `Line ${i}, ${id}` : `Line ${i}`),
   svgSize: (wd: string, h: string) => `${wd} wide, ${h} high`,
-  svgNot: "No profile.", svgMore: (n: number) => `${n} more lines are smaller and not shown.`,
+  svgNot: (why: string) => `No profile. ${why}`, svgMore: (n: number) => `${n} more lines are smaller and not shown.`,
   svgAxis: "Axis at x of the drawing", svgAxisEmpty: "found",
   svgAxisHint: "Right or left of the axis is the same pot: a left half is mirrored.",
-  svgUse: "Use this line", svgStep: (name: string) => `form from ${name}`, svgLeave: "Leave",
+  svgUse: "Use this line", svgStep: (from: From) => `form from ${page.source(from)}`, svgLeave: "Leave",
 };

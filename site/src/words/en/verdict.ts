@@ -2,11 +2,16 @@
 
 const count = ["No", "One", "Two", "Three", "Four", "Five", "Six", "Seven"];
 
+/** A part by its name in the plan. */
+export const partName = (name: string): string => (name === "lower" || name === "upper" ? `${name} part` : name === "core" ? "core" : `side part ${name}`);
+/** The same with its article. */
+export const thePart = (name: string): string => (/^(lower|upper|core)$/.test(name) ? `the ${partName(name)}` : partName(name));
+
 export const verdict = {
   starting: "Setting up the bench…",
-  parts: (n: number) => `${count[n] ?? n} part${n === 1 ? "" : "s"}`,
+  parts: (n: number) => `${count[n] ?? n} part${n === 1 ? "" : "s"}:`,
   verdict: { clear: "Clear", rubs: "Rubs", catches: "Catches" },
-  partName: (name: string) => (name === "lower" || name === "upper" ? `${name} part` : name === "core" ? "core" : `side part ${name}`),
+  partName,
   cannotPlan: "No plan yet.",
   stillShown: "The drawing shows the last form that could be planned.",
   next: "Next",
@@ -22,9 +27,14 @@ export const verdict = {
   atHeight: (z: string) => `at ${z}`,
   betweenHeights: (a: string, b: string) => `between ${a} and ${b}`,
   robustAny: "Holds however much the radii are in error.",
-  robust: (d: string, then: string) => `Holds while every radius is right to ${d}; beyond that, ${then}.`,
-  robustNone: (then: string) => `Stands on the edge: with the least error of a radius, ${then}.`,
-  robustFewer: (s: string) => `${s} might do`,
-  robustCatch: (at: string) => `the wall might catch ${at}`,
-  robustRub: (at: string) => `the wall might rub ${at}`,
+  robust: {
+    fewer: (scheme: string, mm: string) => `Holds while every radius is right to ${mm}; beyond that, ${scheme} might do.`,
+    catches: (at: string, mm: string) => `Holds while every radius is right to ${mm}; beyond that, the wall might catch ${at}.`,
+    rubs: (at: string, mm: string) => `Holds while every radius is right to ${mm}; beyond that, the wall might rub ${at}.`,
+  },
+  robustNone: {
+    fewer: (scheme: string) => `Stands on the edge: with the least error of a radius, ${scheme} might do.`,
+    catches: (at: string) => `Stands on the edge: with the least error of a radius, the wall might catch ${at}.`,
+    rubs: (at: string) => `Stands on the edge: with the least error of a radius, the wall might rub ${at}.`,
+  },
 };
