@@ -43,7 +43,7 @@ func (md *Mold) Order() ([]string, error) {
 		if pick < 0 {
 			var names []words.Text
 			for _, i := range left {
-				names = append(names, nameOf(md.Parts[i].Name))
+				names = append(names, PartName(md.Parts[i].Name))
 			}
 			return nil, job.Faults{job.Faultf("partsLock", "mold.natches",
 				"The parts %s lock one another: none can be moved first. Leave the natches out, or choose another scheme.", words.Join(", ", names...))}
@@ -54,8 +54,8 @@ func (md *Mold) Order() ([]string, error) {
 	return out, nil
 }
 
-// nameOf is a part in a list of parts.
-func nameOf(part string) words.Text {
+// PartName is what a part is called in a list of parts: side parts by their letters.
+func PartName(part string) words.Text {
 	switch part {
 	case "lower":
 		return words.SayIn("part of a mold", "lower")

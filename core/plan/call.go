@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"encoding/json"
 	"errors"
-	"fmt"
 	"maps"
 	"runtime/debug"
 	"slices"
@@ -265,5 +264,9 @@ func choice(field, value string, allowed ...string) error {
 			return nil
 		}
 	}
-	return job.Faultf("badValue", field, "%s is %q; it takes %s.", field, value, fmt.Sprintf("%s or %s", strings.Join(allowed[:len(allowed)-1], ", "), allowed[len(allowed)-1]))
+	list := make([]words.Text, len(allowed))
+	for i, a := range allowed {
+		list[i] = words.Plain(a)
+	}
+	return job.Faultf("badValue", field, "%s is %q; it takes %s.", field, value, words.Or(list...))
 }

@@ -4,7 +4,6 @@ import (
 	"encoding/json"
 	"fmt"
 	"math"
-	"strconv"
 	"strings"
 
 	"moldwright/core/casting"
@@ -13,6 +12,7 @@ import (
 	"moldwright/core/mold"
 	"moldwright/core/sheet"
 	"moldwright/core/solid"
+	"moldwright/core/words"
 )
 
 func sheets(a *call) (any, [][]byte, error) {
@@ -53,7 +53,7 @@ func sheets(a *call) (any, [][]byte, error) {
 	if err != nil {
 		return nil, nil, err
 	}
-	in := p.paper()
+	in := p.paper(a.language)
 	switch q.Sheet {
 	case "profile":
 		lines := map[string]sheet.ProfileLines{"": sheet.FiredLine, "fired": sheet.FiredLine, "wet": sheet.WetLine, "both": sheet.BothLines}
@@ -86,23 +86,26 @@ func letter(part string) string {
 	return part
 }
 
-func partWords(part string, side bool) string {
+func partWords(part string, side bool) words.Text {
 	switch {
 	case side:
-		return "side part"
+		return words.Say("side part")
 	case part == "core":
-		return part
+		return words.SayIn("part of a mold", "core")
+	case part == "upper":
+		return words.Say("upper part")
 	}
-	return part + " part"
+	return words.Say("lower part")
 }
 
-// paper hands the plan to the sheets: the same values that the page shows.
-func (p *Plan) paper() sheet.Input {
+// paper hands the plan to the sheets in a language: the same values that the
+// page shows.
+func (p *Plan) paper(l words.Language) sheet.Input {
 	w := p.work
-	in := sheet.Input{Name: w.job.Name, Inner: w.inner, Verdict: p.Verdict.String(), WhyNotFewer: p.WhyNotFewer.String(), Chosen: p.Chosen,
+	in := sheet.Input{Language: l, Name: w.job.Name, Inner: w.inner, Verdict: p.Verdict.In(l), WhyNotFewer: p.WhyNotFewer.In(l), Chosen: p.Chosen,
 		LaterMinutes: p.Casting.LaterCast}
 	for _, c := range p.Cautions {
-		in.Cautions = append(in.Cautions, c.String())
+		in.Cautions = append(in.Cautions, c.In(l))
 	}
 	in.Wet, _ = form.Thin(w.meridian.Pts, w.meridian.Corner, 0.01)
 	shrink := 1 - w.job.Clay.Shrinkage()
@@ -113,34 +116,35 @@ func (p *Plan) paper() sheet.Input {
 		in.Order = append(in.Order, letter(name))
 	}
 	for i := range p.Schemes {
-		in.Schemes = append(in.Schemes, p.paperScheme(&p.Schemes[i]))
+		in.Schemes = append(in.Schemes, p.paperScheme(&p.Schemes[i], l))
 	}
 	for _, t := range p.Traps {
 		in.Traps = append(in.Traps, sheet.Trap{ZFrom: t.ZFrom, ZTo: t.ZTo, DepthMM: t.Depth, VolumeML: t.Volume})
 	}
-	if words := p.robustWords(); words != "" {
-		in.Findings = append(in.Findings, sheet.Finding{Text: words, Remedy: "Measure the positive against the profile before pouring plaster."})
+	if told := p.robustWords(); !told.IsZero() {
+		in.Findings = append(in.Findings, sheet.Finding{Text: told.In(l), Remedy: words.Say("Measure the positive against the profile before pouring plaster.").In(l)})
 	}
 	for _, f := range p.Findings {
-		in.Findings = append(in.Findings, sheet.Finding{Text: f.Text.String(), Remedy: f.Remedy.String()})
+		in.Findings = append(in.Findings, sheet.Finding{Text: f.Text.In(l), Remedy: f.Remedy.In(l)})
 	}
 	for _, r := range p.Casting.Rows() {
-		in.Casting = append(in.Casting, sheet.Figure{Key: r.Key, Group: casting.Heading(r.Group).String(), Label: r.Label.String(), Value: strings.Replace(strconv.FormatFloat(r.Value, 'f', r.Digits, 64), "-", "−", 1), Unit: r.Unit.String(),
-			Formula: r.Formula.String(), Source: r.Source.String(), Status: r.Status.String()})
+		value := strings.Replace(words.Number(r.Value, r.Digits).In(l), "-", "−", 1)
+		in.Casting = append(in.Casting, sheet.Figure{Key: r.Key, Group: casting.Heading(r.Group).In(l), Label: r.Label.In(l), Value: value, Unit: r.Unit.In(l),
+			Formula: r.Formula.In(l), Source: r.Source.In(l), Status: r.Status.In(l)})
 	}
 	for _, b := range p.Casting.Batches {
 		in.Batches = append(in.Batches, sheet.Batch{Letter: letter(b.Part), Count: b.Count, WaterG: b.Water, PlasterG: b.Plaster})
 	}
-	in.Traced = p.paperTraced()
-	in.Prints = p.paperPrints()
+	in.Traced = p.paperTraced(l)
+	in.Prints = p.paperPrints(l)
 	in.Mold = p.paperMold()
-	in.Assumed = p.assumed()
+	in.Assumed = p.assumed(l)
 	return in
 }
 
 // paperTraced is what is known of a traced form, brought to the finished size
 // and to heights above the foot; nil for one that was not traced.
-func (p *Plan) paperTraced() *sheet.Traced {
+func (p *Plan) paperTraced(l words.Language) *sheet.Traced {
 	j, m := p.work.job, p.work.meridian
 	t := j.Form.Traced
 	if t == nil {
@@ -157,39 +161,38 @@ func (p *Plan) paperTraced() *sheet.Traced {
 		if m.Turned {
 			from, to = m.Lift-wet*g.ZTo, m.Lift-wet*g.ZFrom
 		}
-		out.NotSeen = append(out.NotSeen, sheet.Gap{ZFrom: fired * from, ZTo: fired * to, Why: notSeen(g.Why).String()})
+		out.NotSeen = append(out.NotSeen, sheet.Gap{ZFrom: fired * from, ZTo: fired * to, Why: notSeen(g.Why).In(l)})
 	}
 	return out
 }
 
 // robustWords tell by how much the radii may be wrong before the choice of
 // scheme is in doubt, or nothing where no error could change it.
-func (p *Plan) robustWords() string {
+func (p *Plan) robustWords() words.Text {
 	r := p.Robust
-	var what string
+	if math.IsInf(r.RadiusMM, 0) {
+		return words.Text{}
+	}
 	switch r.Reason {
 	case "fewer":
 		for i := range p.Schemes {
 			if s := &p.Schemes[i]; s.ID == r.Scheme {
-				what = fmt.Sprintf("%s might let go", s.Name)
+				return words.Say("The choice holds while every radius is true to %.2f mm. Beyond that %s might let go, between %.1f and %.1f mm above the foot.", r.RadiusMM, s.Name, r.ZFrom, r.ZTo)
 			}
 		}
 	case "catch":
-		what = "the chosen scheme might catch"
+		return words.Say("The choice holds while every radius is true to %.2f mm. Beyond that the chosen scheme might catch, between %.1f and %.1f mm above the foot.", r.RadiusMM, r.ZFrom, r.ZTo)
 	case "rub":
-		what = "the chosen scheme might rub"
+		return words.Say("The choice holds while every radius is true to %.2f mm. Beyond that the chosen scheme might rub, between %.1f and %.1f mm above the foot.", r.RadiusMM, r.ZFrom, r.ZTo)
 	}
-	if what == "" || math.IsInf(r.RadiusMM, 0) {
-		return ""
-	}
-	return fmt.Sprintf("The choice holds while every radius is true to %.2f mm. Beyond that %s, between %.1f and %.1f mm above the foot.", r.RadiusMM, what, r.ZFrom, r.ZTo)
+	return words.Text{}
 }
 
-func (p *Plan) paperScheme(s *Scheme) sheet.Scheme {
-	out := sheet.Scheme{ID: s.ID, Name: s.Name.String(), Against: s.Against.String(), Count: s.Count, Verdict: string(s.Verdict), PartingHeights: s.PartingHeights}
+func (p *Plan) paperScheme(s *Scheme, l words.Language) sheet.Scheme {
+	out := sheet.Scheme{ID: s.ID, Name: s.Name.In(l), Against: s.Against.In(l), Count: s.Count, Verdict: string(s.Verdict), PartingHeights: s.PartingHeights}
 	for k := range s.Parts {
 		part := &s.Parts[k]
-		o := sheet.Part{Letter: letter(part.Name), Name: partWords(part.Name, part.Sector != nil), Side: part.Sector != nil,
+		o := sheet.Part{Letter: letter(part.Name), Name: partWords(part.Name, part.Sector != nil).In(l), Side: part.Sector != nil,
 			Pull: part.Pull, ZFrom: part.ZFrom, ZTo: part.ZTo, Verdict: string(part.Verdict),
 			MinDraftDeg: part.MinDraft, RubbingAreaCM2: part.RubArea, RubSharePercent: part.RubShare,
 			PlasterG: part.Plaster, WaterG: part.Water, DryG: part.Dry}
@@ -227,7 +230,7 @@ func (p *Plan) paperScheme(s *Scheme) sheet.Scheme {
 
 // paperPrints lists the printed pieces, those alike in one row: "lower cottle
 // stave 1, 2".
-func (p *Plan) paperPrints() (out []sheet.Print) {
+func (p *Plan) paperPrints(l words.Language) (out []sheet.Print) {
 	for i, f := range p.Prints {
 		if i > 0 && f.No > 1 {
 			if b := p.Prints[i-1]; b.No == f.No-1 && f.Part == b.Part && f.Kind == b.Kind && sheet.SameSize(f.Size, b.Size) {
@@ -235,7 +238,7 @@ func (p *Plan) paperPrints() (out []sheet.Print) {
 				continue
 			}
 		}
-		out = append(out, sheet.Print{Name: f.Label.String(), Size: f.Size, FitsBed: f.FitsBed})
+		out = append(out, sheet.Print{Name: f.Label.In(l), Size: f.Size, FitsBed: f.FitsBed})
 	}
 	return out
 }
@@ -272,29 +275,40 @@ func (p *Plan) paperMold() sheet.Mold {
 
 // assumed is what the plan rests on beside the form: the job's settings, and
 // where the job leaves a choice to the program, on what ground it was made.
-func (p *Plan) assumed() []sheet.Figure {
+func (p *Plan) assumed(l words.Language) []sheet.Figure {
 	j := p.work.job
 	var out []sheet.Figure
-	add := func(label, value, unit, source string) {
-		out = append(out, sheet.Figure{Label: label, Value: value, Unit: unit, Source: source})
+	add := func(label, value words.Text, unit string, source words.Text) {
+		out = append(out, sheet.Figure{Label: label.In(l), Value: value.In(l), Unit: unit, Source: source.In(l)})
 	}
-	num := func(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) }
-	add("Drying shrinkage, on the wet length", num(j.Clay.DryingShrinkage), "%", "measure a test bar (ASTM C326)")
-	add("Firing shrinkage, on the dry length", num(j.Clay.FiringShrinkage), "%", "measure a test bar (ASTM C326)")
-	add("Shrinkage when the cast lets go", num(j.Clay.ReleaseShrinkage), "%", "what the clay forgives a catch")
-	add("Wall of the cast", num(j.Clay.Wall), "mm", "")
-	add("Density of the slip", num(j.Clay.SlipDensity), "g/ml", "weigh a litre")
-	add("Density of the dry clay", num(j.Clay.SolidsDensity), "g/ml", "")
-	add("Test cast", num(j.Clay.TestCast.Wall)+" mm in "+num(j.Clay.TestCast.Minutes), "min", "your own trial with this slip and this plaster")
-	add("Consistency of the plaster", num(j.Plaster.Consistency), "", "water to 100 of plaster by mass; the maker's data sheet")
-	add("Plaster wall and base", num(j.Plaster.Wall)+" and "+num(j.Plaster.Base), "mm", "")
-	draft := ""
+	num := func(v float64) words.Text { return words.Number(v, -1) }
+	none, bar := words.Text{}, words.Say("measure a test bar (ASTM C326)")
+	add(words.Say("Drying shrinkage, on the wet length"), num(j.Clay.DryingShrinkage), "%", bar)
+	add(words.Say("Firing shrinkage, on the dry length"), num(j.Clay.FiringShrinkage), "%", bar)
+	add(words.Say("Shrinkage when the cast lets go"), num(j.Clay.ReleaseShrinkage), "%", words.Say("what the clay forgives a catch"))
+	add(words.Say("Wall of the cast"), num(j.Clay.Wall), "mm", none)
+	add(words.Say("Density of the slip"), num(j.Clay.SlipDensity), "g/ml", words.Say("weigh a litre"))
+	add(words.Say("Density of the dry clay"), num(j.Clay.SolidsDensity), "g/ml", none)
+	add(words.Say("Test cast"), words.Say("%s mm in %s", num(j.Clay.TestCast.Wall), num(j.Clay.TestCast.Minutes)), "min", words.Say("your own trial with this slip and this plaster"))
+	add(words.Say("Consistency of the plaster"), num(j.Plaster.Consistency), "", words.Say("water to 100 of plaster by mass; the maker's data sheet"))
+	add(words.Say("Plaster wall and base"), words.And(num(j.Plaster.Wall), num(j.Plaster.Base)), "mm", none)
+	draft := none
 	if j.Rules.LeastDraft == job.LeastDraftFor(j.Printer.Layer) {
-		draft = "1° and 1° more for each 0.025 mm of ridge, a quarter of the layer (texture rule of injection molding practice, by analogy)"
+		draft = words.Say("1° and 1° more for each 0.025 mm of ridge, a quarter of the layer (texture rule of injection molding practice, by analogy)")
 	}
-	add("Least draft", num(j.Rules.LeastDraft), "°", draft)
-	add("Share of a part that may rub", num(j.Rules.RubShare), "%", "")
-	add("Printer's bed", fmt.Sprintf("%s × %s × %s", num(j.Printer.Bed[0]), num(j.Printer.Bed[1]), num(j.Printer.Bed[2])), "mm", "")
-	add("Layer, clearance, shell", num(j.Printer.Layer)+", "+num(j.Printer.Clearance)+", "+num(j.Printer.Shell), "mm", "")
+	add(words.Say("Least draft"), num(j.Rules.LeastDraft), "°", draft)
+	add(words.Say("Share of a part that may rub"), num(j.Rules.RubShare), "%", none)
+	bed := j.Printer.Bed
+	add(words.Say("Printer's bed"), words.Join(" × ", num(bed[0]), num(bed[1]), num(bed[2])), "mm", none)
+	add(words.Say("Layer, clearance, shell"), words.Join(list(l), num(j.Printer.Layer), num(j.Printer.Clearance), num(j.Printer.Shell)), "mm", none)
 	return out
+}
+
+// list is the sign between numbers in a row, which is no comma where that is the
+// decimal sign.
+func list(l words.Language) string {
+	if l == words.English {
+		return ", "
+	}
+	return "; "
 }

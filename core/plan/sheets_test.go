@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"moldwright/core/job"
+	"moldwright/core/words"
 )
 
 // What a trace tells goes to paper at the finished size, whichever size the
@@ -24,7 +25,7 @@ func TestPaperTraced(t *testing.T) {
 		if size == job.SizeMold {
 			k = 1 - j.Clay.Shrinkage()
 		}
-		in := p.paper()
+		in := p.paper(words.English)
 		if in.Traced == nil || len(in.Traced.NotSeen) != 1 {
 			t.Fatalf("%s: %+v", size, in.Traced)
 		}
@@ -33,7 +34,7 @@ func TestPaperTraced(t *testing.T) {
 			t.Errorf("%s: %+v, want times %g", size, in.Traced, k)
 		}
 	}
-	if p, err := Make(wavy(40)); err != nil || p.paper().Traced != nil {
+	if p, err := Make(wavy(40)); err != nil || p.paper(words.English).Traced != nil {
 		t.Errorf("a form that was drawn is called traced (%v)", err)
 	}
 }

@@ -39,7 +39,7 @@ func (p *Plan) Meshes(what string, say func(fraction float64, with words.Text)) 
 	if what == "plaster" || what == "all" {
 		for i := range w.mold.Parts {
 			part := &w.mold.Parts[i]
-			say(float64(i)/float64(len(w.mold.Parts)), words.Say("plaster part %s", part.Name))
+			say(float64(i)/float64(len(w.mold.Parts)), words.Say("plaster part %s", mold.PartName(part.Name)))
 			m, err := so.Part(part)
 			if err != nil {
 				return nil, err
@@ -127,7 +127,7 @@ func solids(a *call) (any, [][]byte, error) {
 			files[i].Name += ".3mf"
 		}
 	case "zip":
-		data, err := p.bundle(files, q.Paper)
+		data, err := p.bundle(files, q.Paper, a.language)
 		if err != nil {
 			return nil, nil, err
 		}

@@ -14,6 +14,7 @@ import (
 
 	"moldwright/core/sheet"
 	"moldwright/core/solid"
+	"moldwright/core/words"
 )
 
 // Gaps in mm between pieces on a plate and between plates; common practice, no
@@ -74,7 +75,7 @@ func plates(files []File, bed [3]float64) []solid.Vec {
 
 // bundle is one zip in a folder of the pot's name: print/, plaster/, sheets/,
 // all prints as one 3MF file, the job, and a list of it all.
-func (p *Plan) bundle(files []File, paperName string) ([]byte, error) {
+func (p *Plan) bundle(files []File, paperName string, l words.Language) ([]byte, error) {
 	if paperName == "" {
 		paperName = "A4"
 	}
@@ -89,31 +90,32 @@ func (p *Plan) bundle(files []File, paperName string) ([]byte, error) {
 	var buf bytes.Buffer
 	z := zip.NewWriter(&buf)
 	var list strings.Builder
-	add := func(name, what string, data []byte) error {
+	add := func(name string, what words.Text, data []byte) error {
 		w, err := z.CreateHeader(&zip.FileHeader{Name: pot + "/" + name, Method: zip.Deflate})
 		if err == nil {
 			_, err = w.Write(data)
 		}
-		fmt.Fprintf(&list, "%s\n    %s\n", name, what)
+		fmt.Fprintf(&list, "%s\n    %s\n", name, what.In(l))
 		return err
 	}
-	fmt.Fprintf(&list, "%s\n%s\n\n", p.work.job.Name, p.Verdict)
+	fmt.Fprintf(&list, "%s\n%s\n\n", p.work.job.Name, p.Verdict.In(l))
 	saved, err := p.work.job.Write()
 	if err != nil {
 		return nil, err
 	}
-	if err := add(pot+".moldwright.json", "The job. Open it in the page to go on with it.", saved); err != nil {
+	if err := add(pot+".moldwright.json", words.Say("The job. Open it in the page to go on with it."), saved); err != nil {
 		return nil, err
 	}
-	in := p.paper()
+	in := p.paper(l)
 	for _, s := range []struct {
-		name, what string
-		make       func() ([][]byte, int, error)
+		name string
+		what words.Text
+		make func() ([][]byte, int, error)
 	}{
-		{"report", "How the mold parts and why, and what to weigh.", func() ([][]byte, int, error) { return sheet.Report(in, paper, sheet.PDF, sheet.ReportOptions{}) }},
-		{"section", "The mold in section.", func() ([][]byte, int, error) { return sheet.Section(in, paper, sheet.PDF) }},
-		{"workshop", "The card for the bench.", func() ([][]byte, int, error) { return sheet.Workshop(in, paper, sheet.PDF) }},
-		{"profile", "The profile at true scale. Print it at 100 % and check the bars.", func() ([][]byte, int, error) { return sheet.Profile(in, paper, sheet.PDF, sheet.ProfileOptions{}) }},
+		{"report", words.Say("How the mold parts and why, and what to weigh."), func() ([][]byte, int, error) { return sheet.Report(in, paper, sheet.PDF, sheet.ReportOptions{}) }},
+		{"section", words.Say("The mold in section."), func() ([][]byte, int, error) { return sheet.Section(in, paper, sheet.PDF) }},
+		{"workshop", words.Say("The card for the bench."), func() ([][]byte, int, error) { return sheet.Workshop(in, paper, sheet.PDF) }},
+		{"profile", words.Say("The profile at true scale. Print it at 100 %% and check the bars."), func() ([][]byte, int, error) { return sheet.Profile(in, paper, sheet.PDF, sheet.ProfileOptions{}) }},
 	} {
 		pages, _, err := s.make()
 		if err != nil {
@@ -125,10 +127,7 @@ func (p *Plan) bundle(files []File, paperName string) ([]byte, error) {
 	}
 	prints := 0
 	for _, f := range files {
-		folder := map[string]string{"print": "print", "plaster": "plaster", "cast": "cast"}[f.Kind]
-		what := map[string]string{"print": "To print, standing as it is printed", "plaster": "A plaster part, to look at: pour it, do not print it", "cast": "The clay cast, to look at"}[f.Kind]
-		what = fmt.Sprintf("%s: %.0f × %.0f × %.0f mm.", what, f.Size[0], f.Size[1], f.Size[2])
-		if err := add(folder+"/"+f.Name+".stl", what, solid.STL(f.mesh, f.Name)); err != nil {
+		if err := add(f.Kind+"/"+f.Name+".stl", f.words(), solid.STL(f.mesh, f.Name)); err != nil {
 			return nil, err
 		}
 		if f.Kind == "print" {
@@ -140,13 +139,25 @@ func (p *Plan) bundle(files []File, paperName string) ([]byte, error) {
 		if err != nil {
 			return nil, err
 		}
-		if err := add(pot+".3mf", "All meshes in one file, the prints laid out on plates.", data); err != nil {
+		if err := add(pot+".3mf", words.Say("All meshes in one file, the prints laid out on plates."), data); err != nil {
 			return nil, err
 		}
 	}
-	if err := add("read-me.txt", "This list.", []byte(list.String())); err != nil {
+	if err := add("read-me.txt", words.Say("This list."), []byte(list.String())); err != nil {
 		return nil, err
 	}
 	err = z.Close()
 	return buf.Bytes(), err
+}
+
+// words tell what a mesh is for, and its size.
+func (f *File) words() words.Text {
+	x, y, z := f.Size[0], f.Size[1], f.Size[2]
+	switch f.Kind {
+	case "print":
+		return words.Say("To print, standing as it is printed: %.0f × %.0f × %.0f mm.", x, y, z)
+	case "plaster":
+		return words.Say("A plaster part, to look at: pour it, do not print it: %.0f × %.0f × %.0f mm.", x, y, z)
+	}
+	return words.Say("The clay cast, to look at: %.0f × %.0f × %.0f mm.", x, y, z)
 }
