@@ -16,41 +16,69 @@ package main
 import (
 	"encoding/json"
 	"fmt"
+	"runtime"
 	"runtime/debug"
 	"syscall/js"
 
 	"moldwright/core/job"
 	"moldwright/core/plan"
+	"moldwright/core/trace"
 	"moldwright/core/words"
 )
 
 // Collecting garbage stops the one thread there is, so it is put off while the
 // heap is small: a plan leaves some 3 MB, the core itself holds about 10. Past
-// the limit it is collected as usual.
+// the limit it is collected as usual. While a picture is held, a trace leaves
+// 13 MB, and what the instance grows by it never gives back: the limit is then
+// the picture and heldLimit.
 const (
 	gcPercent = 400
 	gcLimit   = 128 << 20
+	heldLimit = 36 << 20
 )
 
 func main() {
 	debug.SetGCPercent(gcPercent)
 	debug.SetMemoryLimit(gcLimit)
-	js.Global().Set("moldwright", map[string]any{"call": js.FuncOf(call)})
+	js.Global().Set("moldwright", map[string]any{"call": js.FuncOf(call), "hold": js.FuncOf(hold)})
 	notify("moldwrightReady")
 	select {}
 }
 
-// held is the room for the blob of a call, kept for the next: a picture has
-// some 50 MB, and the memory of an instance never shrinks. The core keeps
-// nothing of a blob.
-var held []byte
+// held is the blob that hold lays out, and kept the room for the blob of a
+// call, used again by the next: a picture has some 50 MB, and the memory of an
+// instance never shrinks. The core keeps nothing of a blob.
+var held, kept []byte
 
-func room(n int) []byte {
-	if n > cap(held) {
-		held = nil // let go before the larger one is made
-		held = make([]byte, n)
+func room(in *[]byte, n int) []byte {
+	if n > cap(*in) {
+		*in = nil // let go before the larger one is made
+		*in = make([]byte, n)
 	}
-	return held[:n]
+	*in = (*in)[:n]
+	return *in
+}
+
+// hold is told above. What does not lie within the room is left out.
+func hold(_ js.Value, args []js.Value) any {
+	if len(args) < 1 || args[0].Type() != js.TypeNumber || !(args[0].Float() > 0) || args[0].Float() > 4*trace.MaxPixels {
+		held = nil
+		debug.SetMemoryLimit(gcLimit)
+		runtime.GC() // its room is wanted for other things
+		return nil
+	}
+	size := args[0].Int()
+	if size != len(held) {
+		room(&held, size)
+		debug.SetMemoryLimit(int64(cap(held)) + heldLimit)
+	}
+	if len(args) < 3 || args[1].Type() != js.TypeNumber || !args[2].InstanceOf(js.Global().Get("Uint8Array")) {
+		return nil
+	}
+	if at := args[1].Float(); at >= 0 && at < float64(size) {
+		js.CopyBytesToGo(held[int(at):], args[2])
+	}
+	return nil
 }
 
 // call answers one request from JavaScript.
@@ -71,11 +99,15 @@ func call(_ js.Value, args []js.Value) (answer any) {
 		return failed("arguments", "request", "The second argument, request, must be a string of JSON.")
 	}
 	var blob []byte
-	if !data.IsNull() && !data.IsUndefined() {
+	switch {
+	case data.IsNull() || data.IsUndefined():
+	case data.Type() == js.TypeBoolean && data.Bool():
+		blob = held
+	default:
 		if !data.InstanceOf(js.Global().Get("Uint8Array")) {
-			return failed("arguments", "blob", "The third argument, blob, must be a Uint8Array or null.")
+			return failed("arguments", "blob", "The third argument, blob, must be a Uint8Array, null, or true for the one that is held.")
 		}
-		blob = room(data.Length())
+		blob = room(&kept, data.Length())
 		js.CopyBytesToGo(blob, data)
 	}
 	reply, blobs := plan.Call(op.String(), []byte(request.String()), blob, progress)

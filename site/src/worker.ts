@@ -1,12 +1,13 @@
 // The worker: unpacks the core, keeps the one long-lived instance, and answers
 // requests in the order they come. It says when it is ready, how far a long
 // request is, and, if the instance has ended, that it has: the page then starts
-// another worker and sends its job again. It also opens pictures, and holds the
-// pixels of the one that is traced.
+// another worker and sends its job again. It also opens pictures, and gives the
+// core the pixels of the one that is traced to hold.
 import { decode, PictureFault } from "./trace/decode";
 
 interface Core {
-  call(op: string, request: string, blob: Uint8Array | null): { reply: string; blobs: Uint8Array[] };
+  call(op: string, request: string, blob: Uint8Array | true | null): { reply: string; blobs: Uint8Array[] };
+  hold(size: number, at?: number, bytes?: Uint8Array): void;
 }
 interface Go { importObject: WebAssembly.Imports; run(i: WebAssembly.Instance): Promise<void> }
 interface Scope {
@@ -28,11 +29,11 @@ export type FromWorker =
 
 let current = 0;
 let ended = false;
-/** The pixels of the picture that is traced, and a small copy of it; which of
- *  them an op looks at, and as which op of the core. */
-let held: { pixels: Uint8Array; small: Uint8Array } | null = null;
-const looks: Record<string, { op: string; at: "pixels" | "small" }> = {
-  trace: { op: "trace", at: "pixels" }, outline: { op: "trace", at: "small" }, wire: { op: "wire", at: "small" },
+/** The small copy of the picture whose pixels the core holds; which of the two
+ *  an op looks at, and as which op of the core. */
+let small: Uint8Array | null = null;
+const looks: Record<string, { op: string; at: "held" | "small" }> = {
+  trace: { op: "trace", at: "held" }, outline: { op: "trace", at: "small" }, wire: { op: "wire", at: "small" },
 };
 
 function die(e: unknown): void {
@@ -52,11 +53,14 @@ function answer(id: number, reply: string, blobs: Uint8Array[] = []): void {
 
 /** Opens a picture and holds it; null puts the held one away. */
 async function picture(id: number, file: Blob | null): Promise<void> {
-  held = null;
-  if (!file) return answer(id, "{}");
+  small = null;
+  if (!file) {
+    scope.moldwright?.hold(0);
+    return answer(id, "{}");
+  }
   try {
-    const d = await decode(file);
-    held = d;
+    const d = await decode(file, (size, at, bytes) => scope.moldwright!.hold(size, at, bytes));
+    small = d.small;
     answer(id, JSON.stringify(d.opened), [d.shown]);
   } catch (e) {
     const { code, megapixels } = e instanceof PictureFault ? e : new PictureFault("unreadable");
@@ -87,9 +91,9 @@ scope.onmessage = (e: MessageEvent<ToWorker>) => {
     return;
   }
   const look = looks[m.op];
-  if (look && !held) return answer(m.id, '{"error":{"code":"noPicture","message":""}}');
+  if (look && !small) return answer(m.id, '{"error":{"code":"noPicture","message":""}}');
   try {
-    const { reply, blobs } = scope.moldwright!.call(look?.op ?? m.op, m.request, look ? held![look.at] : m.blob as Uint8Array | null);
+    const { reply, blobs } = scope.moldwright!.call(look?.op ?? m.op, m.request, look?.at === "held" ? true : look ? small : m.blob as Uint8Array | null);
     answer(m.id, reply, blobs);
   } catch (err) {
     die(err);
