@@ -12,6 +12,7 @@ import (
 	"moldwright/core/mold"
 	"moldwright/core/sheet"
 	"moldwright/core/solid"
+	"moldwright/core/tooling"
 	"moldwright/core/words"
 )
 
@@ -238,9 +239,22 @@ func (p *Plan) paperPrints(l words.Language) (out []sheet.Print) {
 				continue
 			}
 		}
-		out = append(out, sheet.Print{Name: f.Label.In(l), Size: f.Size, FitsBed: f.FitsBed})
+		out = append(out, sheet.Print{Name: f.Label.In(l), Size: f.Size, FitsBed: f.FitsBed, Each: eachPart(&f), Letter: f.Part})
 	}
 	return out
+}
+
+// eachPart tells which of the pieces of a side part this is.
+func eachPart(f *tooling.Piece) sheet.EachPart {
+	switch {
+	case f.Kind == "tray":
+		return sheet.Tray
+	case f.Kind == "board" && strings.HasSuffix(f.Name, " lower end board"):
+		return sheet.LowerEnd
+	case f.Kind == "board" && strings.HasSuffix(f.Name, " upper end board"):
+		return sheet.UpperEnd
+	}
+	return sheet.NoPart
 }
 
 func (p *Plan) paperMold() sheet.Mold {

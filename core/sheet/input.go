@@ -169,7 +169,21 @@ type Print struct {
 	Name    string
 	Size    [3]float64
 	FitsBed bool
+	// Of a piece that every side part has one of: which it is, and the part's
+	// letter.
+	Each   EachPart
+	Letter string
 }
+
+// EachPart tells the pieces that every side part has one of.
+type EachPart int
+
+const (
+	NoPart EachPart = iota // one of a kind, or of several alike
+	Tray
+	LowerEnd
+	UpperEnd
+)
 
 // Region is a closed outline in the half-plane, lettered and hatched.
 type Region struct {

@@ -81,10 +81,10 @@ func sampleInput() Input {
 		LaterMinutes: []float64{18, 21, 24},
 		Assumed:      []Figure{{Label: "Wall of the cast", Value: "4", Unit: "mm"}, {Label: "Drying shrinkage, on the wet length", Value: "6", Unit: "%", Source: "measure a test bar (ASTM C326)"}},
 		Prints: []Print{
-			{"lower positive", [3]float64{176.1, 176.1, 98.6}, true},
-			{"upper positive", [3]float64{176.1, 176.1, 98.7}, true},
-			{"lower cottle stave 1, 2", [3]float64{181, 92.4, 110}, true},
-			{"collar", [3]float64{230, 230, 12}, false},
+			{Name: "lower positive", Size: [3]float64{176.1, 176.1, 98.6}, FitsBed: true},
+			{Name: "upper positive", Size: [3]float64{176.1, 176.1, 98.7}, FitsBed: true},
+			{Name: "lower cottle stave 1, 2", Size: [3]float64{181, 92.4, 110}, FitsBed: true},
+			{Name: "collar", Size: [3]float64{230, 230, 12}, FitsBed: false},
 		},
 		Mold: sampleMold(),
 	}

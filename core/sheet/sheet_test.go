@@ -84,7 +84,7 @@ func cases() []sheetCase {
 	add("report-catches", catches, A4, nil)
 	long := named("Long kit")
 	for i := range 40 {
-		long.Prints = append(long.Prints, Print{fmt.Sprintf("stave %d", i+1), [3]float64{181, 92.4, 110}, true})
+		long.Prints = append(long.Prints, Print{Name: fmt.Sprintf("stave %d", i+1), Size: [3]float64{181, 92.4, 110}, FitsBed: true})
 		long.Cautions = append(long.Cautions, long.Cautions[i%3])
 		long.Schemes = append(long.Schemes, long.Schemes[3])
 	}

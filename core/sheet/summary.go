@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"slices"
 	"strings"
 
 	"moldwright/core/words"
@@ -31,7 +32,7 @@ func (f *flow) figures(in *Input, kits bool) {
 	}
 	kit := &table{cols: []column{{"", 10, left, false}, {"", 13, right, false}}}
 	more := 0
-	for _, p := range alike(in.Prints) {
+	for _, p := range f.alike(in.Prints) {
 		if !kits && p.FitsBed {
 			more++
 			continue
@@ -69,29 +70,39 @@ func (f *flow) figures(in *Input, kits bool) {
 
 // alike are the printed pieces with those that every side part has in one row:
 // "tray, parts A, B". The grounds list them all.
-func alike(prints []Print) (out []Print) {
+func (l tongue) alike(prints []Print) (out []Print) {
+	var letters [][]string
 	for _, p := range prints {
-		of, found := "", false
-		if rest, ok := strings.CutPrefix(p.Name, "part "); ok {
-			of, p.Name, _ = strings.Cut(rest, " ")
+		at := slices.IndexFunc(out, func(o Print) bool {
+			return p.Each != NoPart && o.Each == p.Each && o.FitsBed == p.FitsBed && SameSize(o.Size, p.Size)
+		})
+		if at < 0 {
+			at = len(out)
+			out, letters = append(out, p), append(letters, nil)
 		}
-		for i := range out {
-			if o := &out[i]; of != "" && o.FitsBed == p.FitsBed && SameSize(o.Size, p.Size) {
-				if head, letters, ok := strings.Cut(o.Name, ", part "); ok && head == p.Name {
-					o.Name, found = head+", parts "+letters+", "+of, true
-				} else if head, letters, ok := strings.Cut(o.Name, ", parts "); ok && head == p.Name {
-					o.Name, found = head+", parts "+letters+", "+of, true
-				}
-			}
-		}
-		if !found {
-			if of != "" {
-				p.Name += ", part " + of
-			}
-			out = append(out, p)
+		if letters[at] = append(letters[at], p.Letter); p.Each != NoPart {
+			out[at].Name = l.each(p.Each, letters[at])
 		}
 	}
 	return out
+}
+
+// each is a piece of one side part, or of several.
+func (l tongue) each(piece EachPart, letters []string) string {
+	list, one := strings.Join(letters, ", "), len(letters) == 1
+	switch {
+	case piece == Tray && one:
+		return l.say("tray, part %s", list)
+	case piece == Tray:
+		return l.say("tray, parts %s", list)
+	case piece == LowerEnd && one:
+		return l.say("lower end board, part %s", list)
+	case piece == LowerEnd:
+		return l.say("lower end board, parts %s", list)
+	case one:
+		return l.say("upper end board, part %s", list)
+	}
+	return l.say("upper end board, parts %s", list)
 }
 
 // take splits off the rows that fit the room, at least one.
