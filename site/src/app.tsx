@@ -7,6 +7,8 @@ import { room } from "./class/room";
 import { Drawing } from "./drawing";
 import { NodeBar } from "./editor/bar";
 import { save, takeFile, toLink } from "./files";
+import { HelpCard } from "./help/card";
+import { HelpButton, HelpWindow } from "./help/window";
 import { Icon } from "./icons";
 import { DamagedFile } from "./keep/damaged";
 import { Versions } from "./keep/dialog";
@@ -31,7 +33,7 @@ import { w } from "./words";
 export function App() {
   const { plan, look, tab } = now(), trace = tab === "form" ? underTrace() : null;
   const opens = plan && (look.space ? look.what === "mold" : tab === "parts"), ofClass = tab === "class" && onClassBench();
-  if (room().inside || room().opening) return <><ExerciseMode /><Below /></>;
+  if (room().inside || room().opening) return <><ExerciseMode /><Below /><HelpCard /><HelpWindow /></>;
   return (
     <>
       <a class="skip" href="#panel">{w.skip}</a>
@@ -49,6 +51,8 @@ export function App() {
       {trace ? <TraceNext of={trace} /> : tab !== "class" && <NextStep />}
       <Below />
       <DamagedFile />
+      <HelpCard />
+      <HelpWindow />
       <div class="drop" aria-hidden="true">{w.dropHere}</div>
     </>
   );
@@ -93,6 +97,7 @@ function Head() {
         </label>
         <button type="button" onClick={() => void link()}><Icon name="link" />{w.link}</button>
         <button type="button" onClick={save}><Icon name="save" />{w.save}</button>
+        <HelpButton />
       </div>
     </header>
   );

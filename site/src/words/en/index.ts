@@ -4,6 +4,7 @@ import { casting } from "./casting";
 import { classroom } from "./class";
 import { drawing } from "./drawing";
 import { form } from "./form";
+import { help } from "./help";
 import { keep } from "./keep";
 import { page } from "./page";
 import { parts } from "./parts";
@@ -15,5 +16,5 @@ import { trace } from "./trace";
 import { verdict } from "./verdict";
 
 export const en = {
-  ...page, ...verdict, ...drawing, ...form, ...release, ...parts, ...tooling, ...casting, ...sheets, ...shelf, trace, keep, class: classroom,
+  ...page, ...verdict, ...drawing, ...form, ...release, ...parts, ...tooling, ...casting, ...sheets, ...shelf, trace, keep, class: classroom, help,
 };
