@@ -5,6 +5,8 @@
 import type { ComponentChildren } from "preact";
 import { useState } from "preact/hooks";
 import type { Job } from "./contract";
+import { Term, Told } from "./help/term";
+import type { TermId } from "./help/terms";
 import { useId } from "./ids";
 import { plain, read } from "./numbers";
 import { edit, now, settle } from "./state";
@@ -22,6 +24,8 @@ interface NumberProps {
   length?: boolean;
   hint?: string;
   bare?: boolean;
+  /** The word of the trade that its label stands for. */
+  ask?: TermId | undefined;
 }
 
 export function NumberField(p: NumberProps) {
@@ -57,7 +61,7 @@ export function NumberField(p: NumberProps) {
   if (p.bare) return <>{input}{note}</>;
   return (
     <div class="field">
-      <label for={id}>{p.label}</label>
+      <Label id={id} label={p.label} ask={p.ask} />
       {input}
       {p.hint && <span class="hint" id={id + "h"}>{p.hint}</span>}
       {note}
@@ -65,18 +69,25 @@ export function NumberField(p: NumberProps) {
   );
 }
 
+/** A label, with the mark by which its word can be asked. */
+function Label({ id, label, ask }: { id: string; label: string; ask?: TermId | undefined }) {
+  if (!ask) return <label for={id}>{label}</label>;
+  return <span class="labelled"><label for={id}>{label}</label><Term of={ask} word={label} mark /></span>;
+}
+
 interface ChoiceProps<T extends string> {
   label: string;
   value: T;
   options: readonly (readonly [T, string])[];
   pick: (v: T) => void;
+  ask?: TermId;
 }
 
 export function Choice<T extends string>(p: ChoiceProps<T>) {
   const id = useId();
   return (
     <div class="field">
-      <label for={id}>{p.label}</label>
+      <Label id={id} label={p.label} ask={p.ask} />
       <select id={id} value={p.value} onChange={(e) => p.pick(e.currentTarget.value as T)}>
         {p.options.map(([v, words]) => <option key={v} value={v} selected={v === p.value}>{words}</option>)}
       </select>
@@ -84,16 +95,18 @@ export function Choice<T extends string>(p: ChoiceProps<T>) {
   );
 }
 
-export function Check(p: { label: string; hint?: string; value: boolean; pick: (v: boolean) => void }) {
+export function Check(p: { label: string; hint?: string; value: boolean; pick: (v: boolean) => void; ask?: TermId }) {
   const id = useId();
   return (
     <div class="field check">
       <input id={id} type="checkbox" checked={p.value} onChange={(e) => p.pick(e.currentTarget.checked)} />
       <label for={id}>{p.label}{p.hint && <span class="hint">{p.hint}</span>}</label>
+      {p.ask && <Term of={p.ask} word={p.label} mark />}
     </div>
   );
 }
 
-export function Section(p: { title: string; children: ComponentChildren }) {
-  return <section class="group"><h3>{p.title}</h3>{p.children}</section>;
+/** A part of a panel under its title, in which words of the trade can be asked. */
+export function Section(p: { title: string; of?: readonly TermId[]; children: ComponentChildren }) {
+  return <section class="group">{p.of ? <h3 aria-label={p.title}><Told text={p.title} of={p.of} always /></h3> : <h3>{p.title}</h3>}{p.children}</section>;
 }

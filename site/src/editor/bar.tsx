@@ -1,5 +1,6 @@
 // The bar of the selected node: in figures and buttons, all that dragging does.
 import { NumberField } from "../fields";
+import { Told } from "../help/term";
 import { now, set } from "../state";
 import { w } from "../words";
 import { addNode, lineUp, nodeKind, removeNode, straighten, turnNode } from "./steps";
@@ -17,7 +18,7 @@ export function NodeBar() {
     return (
       <div class="nodebar">
         <button type="button" class="small" onClick={() => set({ node: 0 })}>{w.firstNode}</button>
-        <span class="hint">{w.noNode}</span>
+        <span class="hint"><Told text={w.noNode} of={["node"]} /></span>
       </div>
     );
   }

@@ -2,6 +2,7 @@
 // picture, and where it stands in this job. Escape and a press elsewhere close
 // it, and the focus goes back; on a narrow screen it is a sheet at the foot.
 import { useLayoutEffect, useRef } from "preact/hooks";
+import { room } from "../class/room";
 import { now } from "../state";
 import { w } from "../words";
 import { pictures } from "./pictures";
@@ -14,7 +15,7 @@ const GAP = 8, NARROW = 600;
 /** The words, the picture and the place of one word. */
 export function Explained({ id }: { id: TermId }) {
   const { job, plan, planned } = now(), t = w.help.terms[id];
-  const at = plan && planned === job ? here(id, job, plan) : null;
+  const at = plan && planned === job && !room().inside ? here(id, job, plan) : null;
   return (
     <div class="explained">
       <Sketch id={`sketch-${id}`}>{pictures[id](`sketch-${id}`)}</Sketch>
@@ -72,6 +73,8 @@ export function HelpCard() {
 function place(el: HTMLElement, from: HTMLElement): void {
   if (innerWidth <= NARROW) {
     el.style.left = el.style.top = "";
+    const under = from.getBoundingClientRect().bottom + GAP - (innerHeight - el.offsetHeight);
+    if (under > 0) scrollBy(0, under);
     return;
   }
   const at = from.getBoundingClientRect(), { offsetWidth: wide, offsetHeight: high } = el;

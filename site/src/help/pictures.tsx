@@ -84,7 +84,7 @@ export const pictures: Record<TermId, (id: string) => JSX.Element> = {
       <path class="gone" d={both("M0 96L20 96L34 18L0 18Z")} />
       <Clay d="M0 94L15 94L28 24L23 24L11 89L0 89Z" />
       <path class="outline" d={both("M0 94L15 94L28 24")} />
-      <On d="M106 60h7.5m-3 -3l3 3 -3 3M62 60h-7.5m3 -3l-3 3 3 3" />
+      <On d="M116 46h-9m4 -4l-4 4 4 4M52 46h9m-4 -4l4 4 -4 4" />
     </>
   ),
   ripple: (id) => (
@@ -236,7 +236,7 @@ export const pictures: Record<TermId, (id: string) => JSX.Element> = {
   cast: (id) => <><Plaster id={id} part="lower" d={beakerUnder} pale /><Clay d={beakerClay} /><path class="outline" d={both("M0 91L16 91L29 18L34 18L20 96L0 96")} /></>,
   wall: () => (
     <>
-      <path class="clay" d="M34 96C36 70 52 56 72 52C96 46 116 40 146 36V96Z" fill-opacity={0.35} />
+      <path class="clay" d="M34 96C35 80 46 68 62 62C90 50 116 38 146 30V96Z" fill-opacity={0.35} />
       <path class="edges" d="M24 96H156M34 104V12" />
       <path class="outline" d="M34 96C35 80 46 68 62 62C90 50 116 38 146 30" />
       <path class="reference" d="M62 96V62H34M146 96V30H34" />

@@ -11,14 +11,14 @@ export function Term({ of, word, mark = false }: { of: TermId; word?: string; ma
   let wasOpen = false; // a press outside the card closes it, so that one on its own word must not open it again
   return (
     <button
-      type="button" class={mark ? "ask-mark" : "term"} aria-label={w.help.ask(shown)} aria-haspopup="dialog" data-term={of}
+      type="button" class={mark ? "ask-mark" : "term"} aria-label={mark ? undefined : w.help.ask(shown)} aria-haspopup="dialog" data-term={of}
       onPointerDown={() => { wasOpen = help().asked?.id === of; }}
       onClick={(e) => {
         e.preventDefault();
         if (!wasOpen) put({ asked: { id: of, from: e.currentTarget } });
         wasOpen = false;
       }}
-    >{mark ? <span aria-hidden="true">?</span> : shown}</button>
+    >{mark ? <><span class="away">{w.help.ask(shown)}</span><span class="sign" aria-hidden="true">?</span></> : shown}</button>
   );
 }
 
@@ -37,8 +37,9 @@ function find(text: string, forms: readonly string[]): [number, number] | null {
   return null;
 }
 
-/** Text in which the first standing of each of the words can be asked. */
-export function Told({ text, of }: { text: string; of: readonly TermId[] }) {
+/** Text in which the first standing of each of the words can be asked; a word
+ *  that does not stand in it follows as a mark, if it must always be there. */
+export function Told({ text, of, always = false }: { text: string; of: readonly TermId[]; always?: boolean }) {
   const marks = of.flatMap((id) => {
     const at = find(text, w.help.terms[id].forms);
     return at ? [{ id, from: at[0], to: at[1] }] : [];
@@ -50,5 +51,6 @@ export function Told({ text, of }: { text: string; of: readonly TermId[] }) {
     out.push(text.slice(done, m.from), <Term key={m.id} of={m.id} word={text.slice(m.from, m.to)} />);
     done = m.to;
   }
-  return <>{out}{text.slice(done)}</>;
+  const missing = always ? of.filter((id) => !marks.some((m) => m.id === id)) : [];
+  return <>{out}{text.slice(done)}{missing.map((id) => <Term key={id} of={id} mark />)}</>;
 }

@@ -35,7 +35,7 @@ export function ApartBar({ plan }: { plan: Plan }) {
 export function Order({ plan }: { plan: Plan }) {
   const { look } = now(), scheme = chosen(plan), state = apart(plan, scheme, look);
   return (
-    <Section title={w.order}>
+    <Section title={w.order} of={["pull"]}>
       <ol class="order">
         {plan.order.map((name, i) => {
           const part = scheme.parts.find((p) => p.name === name);

@@ -25,14 +25,14 @@ export function CastingPanel({ plan }: { plan: Plan }) {
       <GeneralCautions plan={plan} />
       <Section title={w.mix}>
         <Batches plan={plan} />
-        <NumberField label={w.consistency} field="plaster.consistency" value={job.plaster.consistency} set={(j, x) => { j.plaster.consistency = x; }} hint={w.consistencyHint} />
+        <NumberField ask="consistency" label={w.consistency} field="plaster.consistency" value={job.plaster.consistency} set={(j, x) => { j.plaster.consistency = x; }} hint={w.consistencyHint} />
         <Figs {...of} keys={["moldWet", "moldDry", "dryingLeast"]} />
         <More {...of} group="Plaster" but={["moldWet", "moldDry", "dryingLeast"]} />
         <Cautions plan={plan} of={["consistency", "plasterBurn", "setHeat", "flotation", "cottle", "drains", "disposal"]} />
       </Section>
-      <Section title={w.castTitle}>
+      <Section title={w.castTitle} of={["slip"]}>
         <div class="row">
-          <NumberField length label={w.wall} unit="mm" field="clay.wall" value={job.clay.wall} set={(j, x) => { j.clay.wall = x; }} />
+          <NumberField length ask="wall" label={w.wall} unit="mm" field="clay.wall" value={job.clay.wall} set={(j, x) => { j.clay.wall = x; }} />
           <SlipWeight />
         </div>
         <Figs {...of} keys={["minutes", "minutesLow", "minutesHigh", "slipFill", "slipTaken", "slipReturned", "levelDrop"]} />
@@ -52,17 +52,17 @@ export function CastingPanel({ plan }: { plan: Plan }) {
         <More {...of} group="The mold's water" but={["castsPerDay", "waterPerCast", "castsToHalfRate", "dryingBetween"]} />
         <Cautions plan={plan} of={["thinMold", "drying"]} />
       </Section>
-      <Section title={w.potTitle}>
+      <Section title={w.potTitle} of={["cast"]}>
         <Figs {...of} keys={["castWet", "castDry", "castFired", "castGlazed", "capacityFired", "fillFired"]} />
         <More {...of} group="Weights and capacity" but={["castWet", "castDry", "castFired", "castGlazed", "capacityFired", "fillFired"]} />
         <Cautions plan={plan} of={["silicaDust", "plasterCrumbs", "foodGlaze"]} />
       </Section>
-      <Section title={w.forceTitle}>
+      <Section title={w.forceTitle} of={["bands"]}>
         <Figs {...of} keys={["bandForce", "bandsRound", "bandsOver", "liftFull", "liftPart", "liftLimit", "liftingIndex"]} />
         <More {...of} group="Forces" but={["bandForce", "bandsRound", "bandsOver"]} />
         <Cautions plan={plan} of={["bands", "tooHeavy", "lifting"]} />
       </Section>
-      <Section title={w.shrinkTitle}>
+      <Section title={w.shrinkTitle} of={["shrinkage", "testBar"]}>
         <Bars />
         <More {...of} group="Shrinkage" but={[]} />
         <Cautions plan={plan} of={["shrinkage"]} />

@@ -2,6 +2,7 @@
 // of coordinates, rows to type or paste, and the clay's shrinkage. While a
 // picture is traced or a drawing's line is chosen, that stands in its place.
 import { Choice, NumberField, Section } from "../fields";
+import { Term, Told } from "../help/term";
 import { show, volume, withUnit } from "../numbers";
 import { edit, now, settle } from "../state";
 import { TracePanel, underTrace } from "../trace/panel";
@@ -21,26 +22,26 @@ export function FormPanel() {
       {plan && (
         <dl class="figures">
           <div><dt>{w.sizeFired}</dt><dd>{line(plan.size.firedHeight, plan.size.firedRadius)}</dd></div>
-          <div><dt>{w.sizeWet}</dt><dd>{line(plan.size.height, plan.size.maxRadius)}</dd></div>
+          <div><dt>{w.sizeWet}<Term of="oversize" mark /></dt><dd>{line(plan.size.height, plan.size.maxRadius)}</dd></div>
           <div><dt>{w.capacity}</dt><dd>{volume(plan.size.capacityFired)}</dd></div>
         </dl>
       )}
       <Source />
-      <Section title={w.nodes}>
+      <Section title={w.nodes} of={["node"]}>
         <Choice
           label={w.size} value={job.form.size} options={[["fired", w.fired], ["mold", w.wet]]}
           pick={(v) => { edit(() => w.sizeStep, "", (j) => { j.form.size = v; }); settle(); }}
         />
-        <p class="hint">{w.nodesHint}</p>
+        <p class="hint"><Told text={w.nodesHint} of={["foot"]} /></p>
         <Coordinates />
         <Rows />
       </Section>
       <TakeOut />
-      <Section title={w.shrinkage}>
+      <Section title={w.shrinkage} of={["shrinkage"]}>
         <div class="row">
           <NumberField label={w.drying} unit="%" field="clay.dryingShrinkage" value={job.clay.dryingShrinkage} set={(j, x) => { j.clay.dryingShrinkage = x; }} />
           <NumberField label={w.firing} unit="%" field="clay.firingShrinkage" value={job.clay.firingShrinkage} set={(j, x) => { j.clay.firingShrinkage = x; }} />
-          <NumberField label={w.atRelease} unit="%" field="clay.releaseShrinkage" value={job.clay.releaseShrinkage} set={(j, x) => { j.clay.releaseShrinkage = x; }} />
+          <NumberField ask="letGo" label={w.atRelease} unit="%" field="clay.releaseShrinkage" value={job.clay.releaseShrinkage} set={(j, x) => { j.clay.releaseShrinkage = x; }} />
         </div>
         <p class="hint">{w.shrinkageHint} {plan && w.enlarged(show(plan.scale, 3))}</p>
       </Section>

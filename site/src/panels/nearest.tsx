@@ -14,7 +14,7 @@ export function NearestForm({ plan }: { plan: Plan }) {
   const near = look.near, on = ghostOf(look, plan);
   const stale = near?.of !== job;
   return (
-    <Section title={w.nearTitle}>
+    <Section title={w.nearTitle} of={["ghost"]}>
       {!near ? <p class="hint">{w.nearWait}</p> : (
         <dl class={`near${stale ? " stale" : ""}`} aria-busy={stale}>
           {(["one", "two"] as const).map((k) => {

@@ -23,7 +23,7 @@ export function PartsPanel({ plan }: { plan: Plan }) {
   };
   return (
     <>
-      <Section title={w.schemes}>
+      <Section title={w.schemes} of={["partingLine"]}>
         <ul class="schemes">
           <li>
             <label><input type="radio" name="scheme" checked={job.mold.scheme === "auto"} onChange={() => use("auto", () => w.choseAuto)} />
@@ -73,7 +73,7 @@ function Heights({ plan }: { plan: Plan }) {
   const used = plan.schemes.find((s) => s.id === plan.chosen)?.partingHeights ?? [];
   const sides: [string, string][] = [["", w.sidesAuto], ...["2", "3", "4", "6"].map((n): [string, string] => [n, n])];
   return (
-    <Section title={w.heightsTitle}>
+    <Section title={w.heightsTitle} of={["seam"]}>
       <div class="row">
         {used.map((z, i) => (
           <NumberField
@@ -84,7 +84,7 @@ function Heights({ plan }: { plan: Plan }) {
           />
         ))}
         <Choice
-          label={w.sides} value={String(job.mold.sides ?? "")} options={sides}
+          ask="side" label={w.sides} value={String(job.mold.sides ?? "")} options={sides}
           pick={(v) => { edit(() => w.changed(w.sides), "", (j) => { j.mold.sides = v ? Number(v) : null; }); settle(); }}
         />
       </div>

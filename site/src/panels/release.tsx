@@ -4,6 +4,7 @@
 import { draftColour, FULL } from "../cividis";
 import type { Catch, Part, Plan } from "../contract";
 import { NumberField, Section } from "../fields";
+import { Told } from "../help/term";
 import type { Pull } from "../look";
 import { looked, partOf } from "../looked";
 import { show, volume, withUnit } from "../numbers";
@@ -23,12 +24,12 @@ export function ReleasePanel({ plan }: { plan: Plan }) {
       <Pulls plan={plan} />
       {part ? <Bands part={part} least={job.rules.leastDraft} /> : <p class="hint">{w.pullNoBands}</p>}
       {part && (
-        <Section title={w.catchesTitle}>
+        <Section title={w.catchesTitle} of={["catch"]}>
           {part.catches.length === 0 ? <p>{w.noCatch}</p> : <ul class="plainlist">{part.catches.map((c, i) => <li key={i}>{caught(c)}</li>)}</ul>}
         </Section>
       )}
       {plan.traps.length > 0 && (
-        <Section title={w.trapsTitle}>
+        <Section title={w.trapsTitle} of={["trap"]}>
           <ul class="plainlist">
             {plan.traps.map((t, i) => <li key={i}>{w.trapLine(withUnit(t.zFrom, "mm"), withUnit(t.zTo, "mm"), withUnit(t.depth, "mm", 2), volume(t.volume))}</li>)}
           </ul>
@@ -41,8 +42,8 @@ export function ReleasePanel({ plan }: { plan: Plan }) {
       <Flow plan={plan} />
       <Section title={w.rulesTitle}>
         <div class="row">
-          <NumberField label={w.leastDraft} unit="°" field="rules.leastDraft" value={job.rules.leastDraft} set={(j, x) => { j.rules.leastDraft = x; }} />
-          <NumberField label={w.rubShare} unit="%" field="rules.rubShare" value={job.rules.rubShare} set={(j, x) => { j.rules.rubShare = x; }} hint={w.rubShareHint} />
+          <NumberField ask="draft" label={w.leastDraft} unit="°" field="rules.leastDraft" value={job.rules.leastDraft} set={(j, x) => { j.rules.leastDraft = x; }} />
+          <NumberField ask="rub" label={w.rubShare} unit="%" field="rules.rubShare" value={job.rules.rubShare} set={(j, x) => { j.rules.rubShare = x; }} hint={w.rubShareHint} />
         </div>
       </Section>
     </>
@@ -64,7 +65,7 @@ function Pulls({ plan }: { plan: Plan }) {
   const { look } = now();
   const scheme = chosen(plan), { parts } = scheme, on = partOf(scheme, now().part);
   return (
-    <Section title={w.pullTitle}>
+    <Section title={w.pullTitle} of={["pull"]}>
       <div class="choices" role="group" aria-label={w.pullGroup}>
         {parts.map((p) => (
           <button key={p.name} type="button" aria-pressed={look.pull === null && p === on} onClick={() => { set({ part: p.name }); lookAt({ pull: null }); }}>
@@ -84,7 +85,7 @@ function Pulls({ plan }: { plan: Plan }) {
 function Bands({ part, least }: { part: Part; least: number }) {
   const most = Math.max(...part.draftBands.map((b) => b.area), 1e-9);
   return (
-    <Section title={w.draftTitle}>
+    <Section title={w.draftTitle} of={["draft"]}>
       <table class="bands">
         <thead><tr><th scope="col">{w.draftLegend}</th><th scope="col" colSpan={2}>{w.area}</th></tr></thead>
         <tbody>
@@ -112,7 +113,7 @@ function Findings({ plan }: { plan: Plan }) {
           const of = `${f.code}${i}`, on = place?.of === of;
           return (
             <li key={of}>
-              <p>{f.text} <span class="hint">{f.remedy}</span></p>
+              <p><Told text={f.text} of={["seam", "ripple", "natch", "draft"]} /> <span class="hint">{f.remedy}</span></p>
               <button
                 type="button" class="small" aria-pressed={on} aria-label={w.showPlaceOf(f.text)}
                 onClick={() => lookAt({ place: on ? null : { zFrom: f.zFrom, zTo: f.zTo, of } })}
@@ -128,7 +129,7 @@ function Findings({ plan }: { plan: Plan }) {
 function Flow({ plan }: { plan: Plan }) {
   const { air, slip, drains } = plan.flow;
   return (
-    <Section title={w.flowTitle}>
+    <Section title={w.flowTitle} of={["pocket"]}>
       <ul class="plainlist">
         {air.length === 0 && <li>{w.flowFills}</li>}
         {air.map((p, i) => <li key={`a${i}`}>{w.flowAir(withUnit(p.volume, "ml"), show(p.zFrom), withUnit(p.zTo, "mm"))}</li>)}

@@ -4,6 +4,8 @@
 import { useState } from "preact/hooks";
 import type { Plan } from "../contract";
 import { Section } from "../fields";
+import { Term } from "../help/term";
+import type { TermId } from "../help/terms";
 import { Icon } from "../icons";
 import { w } from "../words";
 import { Bodies } from "./tooling/bodies";
@@ -27,6 +29,7 @@ export function ToolingPanel({ plan }: { plan: Plan }) {
           <span class="hint" role="status">{busy ? w.making3d : ""}</span>
         </div>
         <p class="hint">{w.everythingHint}</p>
+        {plan.prints.length > 0 && <Kinds plan={plan} />}
         <Pieces plan={plan} busy={busy} get={(i) => run(() => getPiece("prints", i))} />
         <ul class="cautions" aria-label={w.cautionsHere}>
           {w.printCautions.map((c) => <li key={c}><Icon name="caution" /><span>{c}</span></li>)}
@@ -37,7 +40,15 @@ export function ToolingPanel({ plan }: { plan: Plan }) {
       </Section>
       <Section title={w.printerTitle}><PrinterSettings /></Section>
       <Section title={w.kitTitle}><KitSettings /></Section>
-      <Section title={w.blockTitle}><BlockSettings /></Section>
+      <Section title={w.blockTitle} of={["block"]}><BlockSettings /></Section>
     </>
   );
+}
+
+const words: Record<string, TermId[]> = { positive: ["positive", "plate"], stave: ["stave"], collar: ["collar"], tray: ["tray"] };
+
+/** What the kinds of pieces are called, to be asked. */
+function Kinds({ plan }: { plan: Plan }) {
+  const kinds = [...new Set(plan.prints.map((p) => p.kind))].flatMap((k) => words[k] ?? []);
+  return <p class="hint kinds">{w.help.kinds} {kinds.map((id) => <Term key={id} of={id} />)}</p>;
 }

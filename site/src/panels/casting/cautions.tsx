@@ -2,6 +2,7 @@
 // mold calls for stand quietly; those that this mold's own figures call for stand
 // out. A caution that no place asks for is shown at the top, never dropped.
 import type { Plan } from "../../contract";
+import { Term } from "../../help/term";
 import { Icon } from "../../icons";
 import { w } from "../../words";
 
@@ -19,7 +20,7 @@ export function Cautions({ plan, of }: { plan: Plan; of: string[] }) {
   if (list.length === 0) return null;
   return (
     <ul class="cautions" aria-label={w.cautionsHere}>
-      {list.map((c) => <li key={c.code} class={called.has(c.code) ? "called" : ""}><Icon name="caution" /><span>{c.text}</span></li>)}
+      {list.map((c) => <li key={c.code} class={called.has(c.code) ? "called" : ""}><Icon name="caution" /><span>{c.text}{c.code === "flotation" && <Term of="flotation" mark />}</span></li>)}
     </ul>
   );
 }
