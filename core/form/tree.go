@@ -11,16 +11,25 @@ type Tree struct {
 	box  []box // heap order, box[1] the root
 }
 
-type box struct{ r0, r1, z0, z1 float64 }
+// box spans lo to hi along r (0) and z (1).
+type box struct{ lo, hi [2]float64 }
 
-var noBox = box{math.Inf(1), math.Inf(-1), math.Inf(1), math.Inf(-1)}
+var noBox = box{[2]float64{math.Inf(1), math.Inf(1)}, [2]float64{math.Inf(-1), math.Inf(-1)}}
 
-func (b box) with(c box) box {
-	return box{min(b.r0, c.r0), max(b.r1, c.r1), min(b.z0, c.z0), max(b.z1, c.z1)}
+// grow widens b to hold c.
+func (b *box) grow(c *box) {
+	for k := range 2 {
+		if c.lo[k] < b.lo[k] {
+			b.lo[k] = c.lo[k]
+		}
+		if c.hi[k] > b.hi[k] {
+			b.hi[k] = c.hi[k]
+		}
+	}
 }
 
-func (b box) meets(c box) bool {
-	return b.r0 <= c.r1 && c.r0 <= b.r1 && b.z0 <= c.z1 && c.z0 <= b.z1
+func (b *box) meets(c *box) bool {
+	return b.lo[0] <= c.hi[0] && c.lo[0] <= b.hi[0] && b.lo[1] <= c.hi[1] && c.lo[1] <= b.hi[1]
 }
 
 // NewTree is the tree of the chords between neighbours of pts.
@@ -31,27 +40,35 @@ func NewTree(pts []Point) *Tree {
 		t.size *= 2
 	}
 	t.box = make([]box, 2*t.size)
-	for i := range t.size {
-		b := noBox
-		if i < n {
-			p, q := pts[i], pts[i+1]
-			b = box{min(p.R, q.R), max(p.R, q.R), min(p.Z, q.Z), max(p.Z, q.Z)}
-		}
-		t.box[t.size+i] = b
+	for i := range t.box {
+		t.box[i] = noBox
+	}
+	for i := range n {
+		b := &t.box[t.size+i]
+		b.lo[0], b.hi[0] = sorted(pts[i].R, pts[i+1].R)
+		b.lo[1], b.hi[1] = sorted(pts[i].Z, pts[i+1].Z)
 	}
 	for i := t.size - 1; i > 0; i-- {
-		t.box[i] = t.box[2*i].with(t.box[2*i+1])
+		t.box[i] = t.box[2*i]
+		t.box[i].grow(&t.box[2*i+1])
 	}
 	return t
+}
+
+func sorted(a, b float64) (lo, hi float64) {
+	if b < a {
+		return b, a
+	}
+	return a, b
 }
 
 // Visit calls f with every chord whose box meets the given ranges, in order
 // along the polyline.
 func (t *Tree) Visit(r0, r1, z0, z1 float64, f func(chord int)) {
-	t.visit(1, box{r0, r1, z0, z1}, f)
+	t.visit(1, &box{[2]float64{r0, z0}, [2]float64{r1, z1}}, f)
 }
 
-func (t *Tree) visit(k int, b box, f func(int)) {
+func (t *Tree) visit(k int, b *box, f func(int)) {
 	if !t.box[k].meets(b) {
 		return
 	}
@@ -68,67 +85,84 @@ func (t *Tree) visit(k int, b box, f func(int)) {
 // 1 or -1, dz 0) or upright (dr 0, dz 1 or -1). Chords that lie along the ray
 // do not count.
 func (t *Tree) First(p Point, dr, dz int, within float64) (chord int, dist float64) {
+	ray := ray{at: [2]float64{p.R, p.Z}, way: dr}
+	if dz != 0 {
+		ray.along, ray.way = 1, dz
+	}
 	chord, dist = -1, within
-	if t.gap(1, p, dr, dz) < dist {
-		t.first(1, p, dr, dz, &chord, &dist)
+	var stack [64]struct { // what is yet to be looked into, the nearest on top
+		k   int
+		gap float64
 	}
-	return chord, dist
-}
-
-func (t *Tree) first(k int, p Point, dr, dz int, chord *int, dist *float64) {
-	if k < t.size {
-		a, b := 2*k, 2*k+1
-		ga, gb := t.gap(a, p, dr, dz), t.gap(b, p, dr, dz)
-		if gb < ga {
-			a, b, ga, gb = b, a, gb, ga
+	top := 0
+	for k, gap := 1, ray.gap(&t.box[1]); ; {
+		if gap < dist {
+			if k < t.size {
+				a, b := 2*k, 2*k+1
+				ga, gb := ray.gap(&t.box[a]), ray.gap(&t.box[b])
+				if gb < ga {
+					a, b, ga, gb = b, a, gb, ga
+				}
+				if gb < dist {
+					stack[top].k, stack[top].gap = b, gb
+					top++
+				}
+				k, gap = a, ga
+				continue
+			}
+			if d := ray.meet(t.pts[k-t.size], t.pts[k-t.size+1]); d > 0 && d < dist {
+				chord, dist = k-t.size, d
+			}
 		}
-		if ga < *dist {
-			t.first(a, p, dr, dz, chord, dist)
+		if top == 0 {
+			return chord, dist
 		}
-		if gb < *dist {
-			t.first(b, p, dr, dz, chord, dist)
-		}
-		return
-	}
-	a, b := t.pts[k-t.size], t.pts[k-t.size+1]
-	var d float64
-	if dz == 0 {
-		if (a.Z >= p.Z) == (b.Z >= p.Z) {
-			return
-		}
-		d = float64(dr) * (a.R + (p.Z-a.Z)/(b.Z-a.Z)*(b.R-a.R) - p.R)
-	} else {
-		if (a.R >= p.R) == (b.R >= p.R) {
-			return
-		}
-		d = float64(dz) * (a.Z + (p.R-a.R)/(b.R-a.R)*(b.Z-a.Z) - p.Z)
-	}
-	if d > 0 && d < *dist {
-		*chord, *dist = k-t.size, d
+		top--
+		k, gap = stack[top].k, stack[top].gap
 	}
 }
 
-// gap is how far along a ray from p a box begins, infinite where the ray
-// misses it.
-func (t *Tree) gap(k int, p Point, dr, dz int) float64 {
-	b := &t.box[k]
-	var d, end float64
+// ray runs from a place along r (0) or z (1), up or down it by way.
+type ray struct {
+	at    [2]float64
+	along int
+	way   int
+}
+
+// gap is how far along the ray a box begins, infinite where it misses it.
+func (r *ray) gap(b *box) float64 {
+	a, c := r.along&1, r.along&1^1
+	if r.at[c] < b.lo[c] || r.at[c] > b.hi[c] {
+		return math.Inf(1)
+	}
+	d, end := b.lo[a]-r.at[a], b.hi[a]-r.at[a]
+	if r.way < 0 {
+		d, end = -end, -d
+	}
 	switch {
-	case dz == 0 && (p.Z < b.z0 || p.Z > b.z1), dr == 0 && (p.R < b.r0 || p.R > b.r1):
+	case end < 0:
 		return math.Inf(1)
-	case dr > 0:
-		d, end = b.r0-p.R, b.r1-p.R
-	case dr < 0:
-		d, end = p.R-b.r1, p.R-b.r0
-	case dz > 0:
-		d, end = b.z0-p.Z, b.z1-p.Z
-	default:
-		d, end = p.Z-b.z1, p.Z-b.z0
+	case d < 0:
+		return 0
 	}
-	if end < 0 {
-		return math.Inf(1)
+	return d
+}
+
+// meet is how far along the ray the chord a-b crosses it, negative where it
+// does not.
+func (r *ray) meet(a, b Point) float64 {
+	if r.along == 0 {
+		z := r.at[1]
+		if (a.Z >= z) == (b.Z >= z) {
+			return -1
+		}
+		return float64(r.way) * (a.R + (z-a.Z)/(b.Z-a.Z)*(b.R-a.R) - r.at[0])
 	}
-	return max(0, d)
+	x := r.at[0]
+	if (a.R >= x) == (b.R >= x) {
+		return -1
+	}
+	return float64(r.way) * (a.Z + (x-a.R)/(b.R-a.R)*(b.Z-a.Z) - r.at[1])
 }
 
 // crossing finds two chords of the meridian that meet otherwise than as
@@ -141,7 +175,7 @@ func (m *Meridian) crossing() (i, j int, ok bool) {
 // cross looks for a meeting between a chord under box a and one under box b,
 // a at or before b.
 func (t *Tree) cross(a, b int) (i, j int, ok bool) {
-	if !t.box[a].meets(t.box[b]) {
+	if !t.box[a].meets(&t.box[b]) {
 		return 0, 0, false
 	}
 	if a >= t.size && b >= t.size {

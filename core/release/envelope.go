@@ -1,9 +1,6 @@
 package release
 
-import (
-	"math"
-	"sort"
-)
+import "math"
 
 // envelope is the lower envelope y(x) of the chords of a connected curve that
 // does not cross itself: of all the curve above a place x, the least y. Built
@@ -17,6 +14,7 @@ type envelope struct {
 	// most is a heap-ordered tree of the greatest y of runs of pieces.
 	most []float64
 	size int
+	near int // the piece found last: places are asked for along the curve
 }
 
 type vec struct{ x, y float64 }
@@ -164,8 +162,23 @@ func (e *envelope) index() {
 
 // find is the index of the piece over x, or -1.
 func (e *envelope) find(x float64) int {
-	k := sort.Search(len(e.pieces), func(i int) bool { return e.pieces[i].x1 > x })
-	if k == len(e.pieces) || e.pieces[k].x0 > x {
+	n := len(e.pieces)
+	k := e.near
+	if !(k < n && e.pieces[k].x1 > x && (k == 0 || e.pieces[k-1].x1 <= x)) {
+		lo, hi := 0, n // the first that ends beyond x
+		for lo < hi {
+			if mid := int(uint(lo+hi) >> 1); e.pieces[mid].x1 > x {
+				hi = mid
+			} else {
+				lo = mid + 1
+			}
+		}
+		if k = lo; k == n {
+			return -1
+		}
+		e.near = k
+	}
+	if e.pieces[k].x0 > x {
 		return -1
 	}
 	return k
@@ -194,12 +207,16 @@ func (e *envelope) next(x, y float64, dir int) exit {
 	if k < 0 {
 		return exit{x, y, -1, true}
 	}
+	return e.from(k, x, y, dir)
+}
+
+// from is next where piece k lies over x.
+func (e *envelope) from(k int, x, y float64, dir int) exit {
 	far := e.pieces[k].x1
 	if dir < 0 {
 		far = e.pieces[k].x0
 	}
-	if yf := e.on(e.pieces[k].chord, far); yf >= y && e.on(e.pieces[k].chord, x) < y {
-		yx := e.on(e.pieces[k].chord, x)
+	if yf, yx := e.on(e.pieces[k].chord, far), e.on(e.pieces[k].chord, x); yf >= y && yx < y {
 		return exit{x + (y-yx)/(yf-yx)*(far-x), y, k, false}
 	}
 	// the rest of this piece is blocked, whatever it was behind x

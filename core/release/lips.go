@@ -116,7 +116,7 @@ func (f *frame) first(t *form.Tree, v vec, dir int, within float64) (chord int, 
 // least in a gap shut on both sides, where the nearest free place lies beyond the pot and may
 // pass along many pieces of it, until the deepest place in between is found to
 // within depthStep.
-func (s *Survey) peaks(f *frame, a, b Sample, out []Sample, left int) []Sample {
+func (s *Survey) peaks(f *frame, a, b *Sample, out []Sample, left int) []Sample {
 	if left == 0 || a.Depth <= Free || b.Depth <= Free || !a.hook.shut && !b.hook.shut ||
 		a.hook.piece == b.hook.piece && a.hook.dir == b.hook.dir {
 		return out
@@ -125,9 +125,9 @@ func (s *Survey) peaks(f *frame, a, b Sample, out []Sample, left int) []Sample {
 		return out
 	}
 	mid := s.at(f, a.Span, (a.T+b.T)/2)
-	out = s.peaks(f, a, mid, out, left-1)
+	out = s.peaks(f, a, &mid, out, left-1)
 	out = append(out, mid)
-	return s.peaks(f, mid, b, out, left-1)
+	return s.peaks(f, &mid, b, out, left-1)
 }
 
 // depthStep is by how much, in mm, the deepest place in a shut gap may be
@@ -136,7 +136,7 @@ const depthStep = 0.005
 
 // bound is more than any depth between two samples of a span. The higher a
 // place, the farther the nearest free ones on its level.
-func (f *frame) bound(a, b Sample) float64 {
+func (f *frame) bound(a, b *Sample) float64 {
 	p, q := f.to(a.P), f.to(b.P)
 	lo, hi, y := min(p.x, q.x), max(p.x, q.x), max(p.y, q.y)
 	up := f.env.next(hi, y, 1)

@@ -129,37 +129,38 @@ func (s *Survey) sweep(f *frame) []Sample {
 	out := make([]Sample, 0, 2*len(m.Spans)+len(extra))
 	next := 0
 	for i := range m.Spans {
-		l := m.Pts[i].Dist(m.Pts[i+1])
-		e := min(along/l, 0.25)
-		last := s.at(f, i, e)
-		out = append(out, last)
-		step := func(t float64) {
-			n := s.at(f, i, t)
-			if (n.Depth > Free) != (last.Depth > Free) {
-				on := s.onset(f, i, last, n)
-				out = append(s.peaks(f, last, on, out, 40), on)
-				last = on
-			}
-			out = append(s.peaks(f, last, n, out, 40), n)
-			last = n
-		}
+		e := min(along/m.Pts[i].Dist(m.Pts[i+1]), 0.25)
+		out = append(out, s.at(f, i, e))
 		for ; next < len(extra) && extra[next].span == i; next++ {
-			if t := extra[next].t; t > last.T && t < 1-e {
-				step(t)
+			if t := extra[next].t; t > out[len(out)-1].T && t < 1-e {
+				out = s.step(f, i, t, out)
 			}
 		}
-		step(1 - e)
+		out = s.step(f, i, 1-e, out)
 	}
 	return out
 }
 
+// step appends the sample of a span at share t, after those that are due
+// between the last one and it.
+func (s *Survey) step(f *frame, span int, t float64, out []Sample) []Sample {
+	last := out[len(out)-1]
+	n := s.at(f, span, t)
+	if (n.Depth > Free) != (last.Depth > Free) {
+		on := s.onset(f, span, &last, &n)
+		out = append(s.peaks(f, &last, &on, out, 40), on)
+		last = on
+	}
+	return append(s.peaks(f, &last, &n, out, 40), n)
+}
+
 // onset is the place between two samples of a span, one free and one caught,
 // where catching begins; it is told as the caught side of that place.
-func (s *Survey) onset(f *frame, span int, a, b Sample) Sample {
-	caught := b
+func (s *Survey) onset(f *frame, span int, a, b *Sample) Sample {
+	caught := *b
 	lo, hi := a.T, b.T
 	if a.Depth > Free {
-		caught, lo, hi = a, b.T, a.T
+		caught, lo, hi = *a, b.T, a.T
 	}
 	for range 40 {
 		if c := s.at(f, span, (lo+hi)/2); c.Depth > Free {
@@ -193,12 +194,13 @@ func (s *Survey) beside(span int, t float64) (at, plaster form.Point) {
 // beyond the pot: what would have to go for it to leave.
 func (s *Survey) depth(f *frame, p form.Point) Sample {
 	v := f.to(p)
-	if f.env.free(v.x, v.y) {
+	k := f.env.find(v.x)
+	if k < 0 || f.env.on(f.env.pieces[k].chord, v.x) >= v.y { // free
 		return Sample{}
 	}
 	best := Sample{Depth: math.Inf(1), hook: hook{shut: true}}
 	for _, dir := range [2]int{1, -1} {
-		to := f.env.next(v.x, v.y, dir)
+		to := f.env.from(k, v.x, v.y, dir)
 		if to.beyond && dir < 0 && f.pull != Out {
 			continue // the axis: the other side of the pot is the same pot
 		}

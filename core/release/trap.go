@@ -122,16 +122,18 @@ func (t *Trap) join(o Trap) {
 // of catching, which the samples hold.
 func (s *Survey) anyTrap() bool {
 	for _, pull := range Pulls {
-		for _, c := range s.Samples[pull] {
+		for i := range s.Samples[pull] {
+			c := &s.Samples[pull][i]
 			if c.Depth <= Free {
 				continue
 			}
+			_, plaster := s.beside(c.Span, c.T)
 			all := true
 			for _, other := range Pulls {
-				f := &s.frames[other]
-				_, plaster := s.beside(c.Span, c.T)
-				v := f.to(plaster)
-				all = all && !f.env.free(v.x, v.y)
+				if f := &s.frames[other]; all && other != pull {
+					v := f.to(plaster)
+					all = !f.env.free(v.x, v.y)
+				}
 			}
 			if all {
 				return true
