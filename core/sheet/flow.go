@@ -1,5 +1,7 @@
 package sheet
 
+import "math"
+
 // A flow sets blocks one under the other in a column grid and goes on to a
 // new page where the next block would not fit. Twelve columns of the frame's
 // width with gutters of 6 mm; one space between sections, one within.
@@ -89,8 +91,73 @@ func (t *table) add(cells ...string) *tableRow {
 	return &t.rows[len(t.rows)-1]
 }
 
-// places are the left edges and widths of the columns.
-func (t *table) places(x, w float64) (xs, ws []float64) {
+// places are the left edges and widths of the columns. In a language whose
+// names of columns would lie on one another, wide columns give some room.
+func (t *table) places(f *fonts, x, w float64) (xs, ws []float64) {
+	for range 60 {
+		xs, ws = t.shares(x, w)
+		at := t.crowded(f, xs, ws)
+		if at < 0 {
+			break
+		}
+		widest := 0
+		for i := range ws {
+			if ws[i] > ws[widest] {
+				widest = i
+			}
+		}
+		step := 0.04 * t.cols[widest].share
+		t.cols[widest].share -= step
+		t.cols[at].share += step
+	}
+	return xs, ws
+}
+
+// besideName tells whether the names of the columns have room beside the heading
+// of the table.
+func (t *table) besideName(f *fonts, name string, st style, w float64) bool {
+	xs, ws := t.places(f, 0, w)
+	for i, c := range t.cols {
+		if c.name == "" {
+			continue
+		}
+		from := xs[i]
+		if c.side == right {
+			from += ws[i] - f.width(c.name, faint(sizeSmall))
+		}
+		return from > f.width(name, st)+2
+	}
+	return true
+}
+
+// crowded is a column whose name lies on its neighbour's, or -1.
+func (t *table) crowded(f *fonts, xs, ws []float64) int {
+	end, last := math.Inf(-1), -1
+	for i, c := range t.cols {
+		if c.name == "" {
+			continue
+		}
+		wide := f.width(c.name, faint(sizeSmall))
+		from := xs[i]
+		switch c.side {
+		case center:
+			from += (ws[i] - wide) / 2
+		case right:
+			from += ws[i] - wide
+		}
+		if from < end+0.8 {
+			if c.side == left || last >= 0 && f.width(t.cols[last].name, faint(sizeSmall))-ws[last] > wide-ws[i] {
+				return last
+			}
+			return i
+		}
+		end, last = from+wide, i
+	}
+	return -1
+}
+
+// shares are the columns by their shares of the width.
+func (t *table) shares(x, w float64) (xs, ws []float64) {
 	sum := 0.0
 	for _, c := range t.cols {
 		sum += c.share
@@ -125,7 +192,7 @@ func (t *table) headHeight() float64 {
 }
 
 func (t *table) rowHeight(f *fonts, r tableRow, w float64, st style) float64 {
-	_, ws := t.places(0, w)
+	_, ws := t.places(f, 0, w)
 	_, lines := t.rowLines(f, r, ws, st)
 	h := float64(lines)*st.lead() + 2*st.cellPad()
 	if r.note != "" {
@@ -146,7 +213,7 @@ func (t *table) setHead(p *page, x, y, w float64) float64 {
 	if t.headHeight() == 0 {
 		return y
 	}
-	xs, ws := t.places(x, w)
+	xs, ws := t.places(p.doc.fonts, x, w)
 	for i, c := range t.cols {
 		p.cellText(xs[i], ws[i], y-2.4, c.name, faint(sizeSmall), c.side)
 	}
@@ -154,7 +221,7 @@ func (t *table) setHead(p *page, x, y, w float64) float64 {
 }
 
 func (t *table) setRow(p *page, r tableRow, x, y, w float64, st style) float64 {
-	xs, ws := t.places(x, w)
+	xs, ws := t.places(p.doc.fonts, x, w)
 	cells, lines := t.rowLines(p.doc.fonts, r, ws, st)
 	p.line(x, y, x+w, y, hair)
 	y -= st.cellPad()

@@ -219,7 +219,7 @@ func (d *profileDrawing) lineWords(s silhouette, wet bool) string {
 // key is a sample of a line and what it stands for.
 func (p *page) key(x, y float64, l lineType, words string) {
 	p.line(x, y+0.8, x+14, y+0.8, l)
-	p.text(x+16, y, words, plain(sizeSmall), left)
+	p.textIn(x+16, y, drawingFrame(p.paper).x1-x-17, words, plain(sizeSmall), left)
 }
 
 // lines are the drawn lines in model mm, outlines first.
@@ -359,7 +359,7 @@ func (d *profileDrawing) dimensions(p *page, v view) {
 	if s.open {
 		extend(s.rim.R, s.rim.Z, top+9)
 		across(s.rim.R, top+7)
-		p.text(side+3.5, v.y(s.rim.Z)+0.9, p.sayIn("of a pot", "Rim"), faint(sizeSmall), left)
+		p.textIn(side+3.5, v.y(s.rim.Z)+0.9, 10.5, p.sayIn("of a pot", "Rim"), faint(sizeSmall), left)
 		p.line(v.x(s.rim.R)+1, v.y(s.rim.Z), side+10, v.y(s.rim.Z), thin)
 	}
 	atRim := s.open && s.maxR-s.rim.R < 0.5 && s.rim.Z-s.maxRZ < 8
@@ -371,7 +371,7 @@ func (d *profileDrawing) dimensions(p *page, v view) {
 		extend(s.footR, 0, v.y(0)-11)
 		across(s.footR, v.y(0)-9)
 	}
-	p.text(side+3.5, v.y(0)+0.9, p.sayIn("of a pot", "Foot"), faint(sizeSmall), left)
+	p.textIn(side+3.5, v.y(0)+0.9, 10.5, p.sayIn("of a pot", "Foot"), faint(sizeSmall), left)
 	dx := side + 15
 	p.line(side+3, v.y(0), dx+2, v.y(0), thin)
 	p.line(v.x(s.radiusAt(s.height))+1, v.y(s.height), dx+2, v.y(s.height), thin)

@@ -79,12 +79,12 @@ func reportHead(p *page, in *Input) float64 {
 	fr := drawingFrame(p.paper)
 	shown, lost := p.doc.shownName(in.title())
 	if len(p.doc.pages) > 1 {
-		lines, st := p.doc.fonts.fit(shown, plain(sizeBody).heavy(), fr.w()-40, sizeSmall, 1)
+		lines, st := p.doc.fonts.fit(shown, plain(sizeBody).heavy(), fr.w()-max(40, p.doc.fonts.width(p.say("Mold report"), faint(sizeSmall))+6), sizeSmall, 1)
 		p.text(fr.x0, fr.y1-3.2, lines[0], st, left)
 		p.text(fr.x1, fr.y1-3.2, p.say("Mold report"), faint(sizeSmall), right)
 		return fr.y1 - 8
 	}
-	lines, st := p.doc.fonts.fit(shown, plain(sizeTitle).heavy(), fr.w()-32, sizeHead, 2)
+	lines, st := p.doc.fonts.fit(shown, plain(sizeTitle).heavy(), fr.w()-max(32, p.doc.fonts.width(p.say("Mold report"), faint(sizeBody))+6), sizeHead, 2)
 	y := fr.y1
 	for i, line := range lines {
 		if i == 0 {
@@ -97,7 +97,7 @@ func reportHead(p *page, in *Input) float64 {
 	p.text(fr.x1, fr.y1-plain(sizeTitle).capHeight(), p.say("Mold report"), faint(sizeBody), right)
 	y -= 3
 	if lost {
-		p.text(fr.x0, y-1.6, p.lostNote(), faint(sizeSmall), left)
+		p.textIn(fr.x0, y-1.6, fr.w(), p.lostNote(), faint(sizeSmall), left)
 		y -= 4
 	}
 	return y
@@ -107,8 +107,7 @@ func reportHead(p *page, in *Input) float64 {
 func (p *page) foot(s string) {
 	fr := drawingFrame(p.paper)
 	p.line(fr.x0, fr.y0+4.4, fr.x1, fr.y0+4.4, hair)
-	p.text(fr.x0, fr.y0+1, p.say("Lengths at mold size (wet), heights above the foot. Follow local rules and the makers' sheets."), faint(sizeSmall), left)
-	p.text(fr.x1, fr.y0+1, s, faint(sizeSmall), right)
+	p.textEnds(fr.x0, fr.x1, fr.y0+1, p.say("Lengths at mold size (wet), heights above the foot. Follow local rules and the makers' sheets."), s, faint(sizeSmall))
 }
 
 // overview is the picture at the left, the reasons and the order at the right.
@@ -234,10 +233,18 @@ func (f *flow) flowTable(name string, t *table) {
 	}
 	x, w := f.span(1, 12)
 	// The names of the columns stand beside the heading, over the columns that
-	// it leaves free.
-	f.need(headingHeight + t.rowHeight(f.doc.fonts, t.rows[0], w, f.st))
-	t.setHead(f.p, x, f.y-2.2, w)
-	f.y = f.p.heading(x, f.y, w, name)
+	// it leaves free, or, where the heading is too long, under it.
+	room := headingHeight + t.rowHeight(f.doc.fonts, t.rows[0], w, f.st)
+	beside := t.besideName(f.doc.fonts, name, plain(f.paper.body()).heavy(), w)
+	if !beside {
+		room += t.headHeight()
+	}
+	if f.need(room); beside {
+		t.setHead(f.p, x, f.y-2.2, w)
+	}
+	if f.y = f.p.heading(x, f.y, w, name); !beside {
+		f.y = t.setHead(f.p, x, f.y, w)
+	}
 	for _, r := range t.rows {
 		if h := t.rowHeight(f.doc.fonts, r, w, f.st); f.y-h < f.fr.y0+footRoom {
 			f.turn()

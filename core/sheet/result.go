@@ -85,7 +85,7 @@ func resultHead(p *page, r *ClassResult, name string) float64 {
 	}
 	if lost {
 		y -= 4
-		p.text(fr.x0, y, p.lostNote(), faint(sizeSmall), left)
+		p.textIn(fr.x0, y, fr.w(), p.lostNote(), faint(sizeSmall), left)
 	}
 	y -= 9
 	p.blank(fr.x0, y, fr.w()-64, p.say("Name"), student)

@@ -218,16 +218,22 @@ func TestNothingOverlapsOrRunsOver(t *testing.T) {
 			t.Fatalf("%s: %v", c.name, err)
 		}
 		for n, p := range d.pages {
-			const room = 7 // mm that every printer leaves; the bar stands in the filing margin
-			for i, a := range p.boxes {
-				if a.x0 < room || a.y0 < room || a.x1 > p.paper.W-marginOther+0.01 || a.y1 > p.paper.H-marginOther+0.01 {
-					t.Errorf("%s page %d: %q runs out to %.1f %.1f %.1f %.1f", c.name, n+1, a.text, a.x0, a.y0, a.x1, a.y1)
-				}
-				for _, b := range p.boxes[:i] {
-					if min(a.x1, b.x1)-max(a.x0, b.x0) > 0.05 && min(a.y1, b.y1)-max(a.y0, b.y0) > 0.05 {
-						t.Errorf("%s page %d: %q lies on %q", c.name, n+1, a.text, b.text)
-					}
-				}
+			checkPage(t, c.name, n+1, p)
+		}
+	}
+}
+
+// checkPage finds text that runs out of the page, and text that lies on other.
+func checkPage(t *testing.T, name string, n int, p *page) {
+	t.Helper()
+	const room = 7 // mm that every printer leaves; the bar stands in the filing margin
+	for i, a := range p.boxes {
+		if a.x0 < room || a.y0 < room || a.x1 > p.paper.W-marginOther+0.01 || a.y1 > p.paper.H-marginOther+0.01 {
+			t.Errorf("%s page %d: %q runs out to %.1f %.1f %.1f %.1f", name, n, a.text, a.x0, a.y0, a.x1, a.y1)
+		}
+		for _, b := range p.boxes[:i] {
+			if min(a.x1, b.x1)-max(a.x0, b.x0) > 0.05 && min(a.y1, b.y1)-max(a.y0, b.y0) > 0.05 {
+				t.Errorf("%s page %d: %q lies on %q", name, n, a.text, b.text)
 			}
 		}
 	}

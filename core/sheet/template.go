@@ -32,7 +32,7 @@ func (d *profileDrawing) template(p *page, v view) {
 	d.draw(p, v, nil)
 	s, e := d.main, d.extent()
 	st := faint(sizeSmall)
-	p.text(v.x(0)+1.5, v.y(e.y1)+1.2, p.say("Cut along the wide line and the edge. Dashed: foot and rim, to line up by."), st, left)
+	p.textIn(v.x(0)+1.5, v.y(e.y1)+1.2, drawingFrame(p.paper).x1-v.x(0)-3, p.say("Cut along the wide line and the edge. Dashed: foot and rim, to line up by."), st, left)
 	p.textUp(v.x(0)-1.2, v.y(s.height/2), p.say("Axis"), st, center)
 	shown, _ := p.doc.shownName(d.in.title())
 	words := shown + " · " + d.sizeTag

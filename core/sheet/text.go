@@ -165,6 +165,25 @@ func (f *fonts) fit(s string, st style, w, least float64, max int) ([]string, st
 	}
 }
 
+// sizeLeast is the smallest type that a label may shrink to in a language whose
+// words are long for its room.
+const sizeLeast = 5.5
+
+// textIn sets one line as text does, smaller where the room of width w asks it.
+func (p *page) textIn(x, y, w float64, s string, st style, a align) {
+	lines, st := p.doc.fonts.fit(s, st, w, sizeLeast, 1)
+	if len(lines) > 0 {
+		p.text(x, y, lines[0], st, a)
+	}
+}
+
+// textEnds sets a line at the left and one at the right end of a room, the left
+// one smaller where they would meet.
+func (p *page) textEnds(x0, x1, y float64, at, end string, st style) {
+	p.textIn(x0, y, x1-x0-p.doc.fonts.width(end, st)-3, at, st, left)
+	p.text(x1, y, end, st, right)
+}
+
 // paragraph sets wrapped text with the top of its first line at y and gives
 // the y below its last line.
 func (p *page) paragraph(x, y, w float64, s string, st style) float64 {

@@ -50,7 +50,7 @@ func (p *page) titleBlock(f blockFields) rect {
 	tx, tw := fr.x0+1.6, x0+lower[0].w-fr.x0-3.2
 	base := y0 + 1.8
 	if lost {
-		p.text(tx, y0+1.2, p.lostNote(), faint(sizeSmall), left)
+		p.textIn(tx, y0+1.2, tw, p.lostNote(), faint(sizeSmall), left)
 		base += 2
 	}
 	lines, st := p.doc.fonts.fit(shown, plain(sizeLead).heavy(), tw, sizeSmall, 1)
@@ -78,7 +78,7 @@ func (p *page) cells(row []cell, x, xFrame, y0, y1 float64) {
 		} else {
 			p.line(x, y0, x, y1, thin)
 		}
-		p.text(cx+1.6, y1-2.9, c.label, faint(sizeSmall), left)
+		p.textIn(cx+1.6, y1-2.9, cw-2.4, c.label, faint(sizeSmall), left)
 		lines, st := p.doc.fonts.fit(c.value, plain(sizeBody), cw-3.2, sizeSmall, 1)
 		if len(lines) > 0 {
 			p.text(cx+1.6, y0+2.2, lines[0], st, left)

@@ -139,7 +139,7 @@ func sheetHead(p *page, set *ClassSet, key string, small bool) float64 {
 	}
 	if lost {
 		y -= 4
-		p.text(fr.x0, y, p.lostNote(), faint(sizeSmall), left)
+		p.textIn(fr.x0, y, fr.w(), p.lostNote(), faint(sizeSmall), left)
 	}
 	switch {
 	case key == "":
@@ -175,8 +175,7 @@ func (p *page) classFoot(number, s string) {
 	if number != "" {
 		words += " " + p.say("Set %s.", number)
 	}
-	p.text(fr.x0, fr.y0+1, words, faint(sizeSmall), left)
-	p.text(fr.x1, fr.y0+1, s, faint(sizeSmall), right)
+	p.textEnds(fr.x0, fr.x1, fr.y0+1, words, s, faint(sizeSmall))
 }
 
 // measure is the height that a block takes, laid out dry.
@@ -355,7 +354,7 @@ func (w *worksheet) beside(q *Question, n int) {
 	d.k = d.fit(lw, math.Min(h, 95)-4)
 	_, dh := d.size()
 	d.draw(w.p, x, y-dh)
-	w.p.text(x, y-dh-3, w.say("Not to scale; the ruler tells heights in mm."), faint(sizeSmall), left)
+	w.p.textIn(x, y-dh-3, lw, w.say("Not to scale; the ruler tells heights in mm."), faint(sizeSmall), left)
 	q.asks(w.p, rx, y, rw, lines)
 	w.y = y - math.Max(words, dh+4) - w.gap
 }

@@ -52,6 +52,9 @@ func (l Language) catalog() []entry {
 
 // format is the format of a key in the language, or the English one.
 func (l Language) format(context, english string) string {
+	if l == Long {
+		return lengthen(english)
+	}
 	list := l.catalog()
 	if len(list) == 0 {
 		return english

@@ -37,3 +37,21 @@ func TestNumber(t *testing.T) {
 		}
 	}
 }
+
+func TestLong(t *testing.T) {
+	for format, want := range map[string]string{
+		"Plaster burns, and it dries.": "Pllastter buurnss, annd it drriess.",
+		"Tries":                        "TTrriieess",
+		"Least draft":                  "Leeasst drrafft",
+		"%d of %[2]s, %.1f mm %%":      "%d of %[2]s, %.1f mm %%",
+		"{part} sticks":                "{part} ssttiicckkss",
+		"":                             "",
+	} {
+		if got := lengthen(format); got != want {
+			t.Errorf("%q becomes %q, want %q", format, got, want)
+		}
+	}
+	if got := Say("Seam at %.1f mm, from above", 2.5).In(Long); got != "Seeam at 2,5 mm, frrom abbovee" {
+		t.Errorf("%q", got)
+	}
+}
