@@ -18,18 +18,18 @@ var kept = regexp.MustCompile(`%[-+# 0]*[0-9]*(?:\.[0-9]+)?(?:\[[0-9]+\])?.|\{[a
 
 var longWord = regexp.MustCompile(`\pL{3,}`)
 
-// lengthen is a format in the language Long.
-func lengthen(format string) string {
+// lengthen is an English format in the language Long.
+func lengthen(english string) string {
 	var b strings.Builder
 	at, step := 0, 3
-	switch n := letters(kept.ReplaceAllString(format, "")); {
+	switch n := letters(kept.ReplaceAllString(english, "")); {
 	case n <= 6:
 		step = 1
 	case n <= 12:
 		step = 2
 	}
 	stretch := func(to int) {
-		b.WriteString(longWord.ReplaceAllStringFunc(format[at:to], func(word string) string {
+		b.WriteString(longWord.ReplaceAllStringFunc(english[at:to], func(word string) string {
 			var out []rune
 			for i, r := range []rune(word) {
 				if out = append(out, r); i%step == step/2 {
@@ -39,12 +39,12 @@ func lengthen(format string) string {
 			return string(out)
 		}))
 	}
-	for _, k := range kept.FindAllStringIndex(format, -1) {
+	for _, k := range kept.FindAllStringIndex(english, -1) {
 		stretch(k[0])
-		b.WriteString(format[k[0]:k[1]])
+		b.WriteString(english[k[0]:k[1]])
 		at = k[1]
 	}
-	stretch(len(format))
+	stretch(len(english))
 	return b.String()
 }
 
