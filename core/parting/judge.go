@@ -3,6 +3,7 @@ package parting
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"moldwright/core/form"
 	"moldwright/core/job"
@@ -102,9 +103,27 @@ func round(v float64) float64 {
 	return v
 }
 
-// part tells in full how the contour from point a to point b lets go.
+// stretch is the contour from point a to point b under a way.
+type stretch struct {
+	way
+	a, b int
+}
+
+// part tells in full how the contour from point a to point b lets go. Many
+// schemes have the same part, which is told once.
 func (l *ledger) part(name string, vector [3]float64, w way, a, b int) Part {
-	p := Part{Name: name, Pull: vector, ZFrom: math.Inf(1), ZTo: math.Inf(-1), Catches: []Catch{}}
+	at := stretch{w, a, b}
+	p, ok := l.told[at]
+	if !ok {
+		p = l.tell(w, a, b)
+		l.told[at] = p
+	}
+	p.Name, p.Pull = name, vector
+	return p
+}
+
+func (l *ledger) tell(w way, a, b int) Part {
+	p := Part{ZFrom: math.Inf(1), ZTo: math.Inf(-1), Bands: make([]Band, 0, len(bandEdges)-1)}
 	t := l.of(w)
 	p.MinDraft = t.leastDraft(a, b)
 	for _, q := range l.m.Pts[a : b+1] {
@@ -156,10 +175,10 @@ func (l *ledger) catches(w way, a, b int) []Catch {
 		}
 		open = false
 	}
-	for _, s := range l.s.Samples[w.pull] {
-		if s.Span < a || s.Span >= b {
-			continue
-		}
+	samples := l.s.Samples[w.pull]
+	first, _ := slices.BinarySearchFunc(samples, a, func(s release.Sample, a int) int { return s.Span - a })
+	for i := first; i < len(samples) && samples[i].Span < b; i++ {
+		s := &samples[i]
 		if s.Depth <= release.Free {
 			shut()
 			continue

@@ -22,8 +22,10 @@ type ledger struct {
 	extra   map[way][]extra         // catches that the half-plane does not show
 	caps    [2]*table               // of Down and Up
 	sides   [maxSides + 1]*surround // by their number
+	out     [][]float64             // ranges of the half-plane's Out catches, once found
 	seam    []bool                  // a seam may run straight outward from point k
 	some    []int                   // the points to try first as seams, once found
+	told    map[stretch]Part        // without name and pull
 }
 
 // way is a pull; where it is Out, with the number of side parts and, where
@@ -123,7 +125,7 @@ func (l *ledger) around(numbers []int, edges release.Edges) []*table {
 
 func newLedger(s *release.Survey, end int, rules Rules, sides []int) *ledger {
 	m := s.M
-	l := &ledger{m: m, s: s, rules: rules, end: end, extra: map[way][]extra{}}
+	l := &ledger{m: m, s: s, rules: rules, end: end, extra: map[way][]extra{}, told: map[stretch]Part{}}
 	for _, pull := range release.Pulls {
 		l.deepest[pull] = make([]float64, len(m.Spans))
 		for _, c := range s.Samples[pull] {

@@ -40,10 +40,18 @@ func (l *ledger) surround(a *surround, n int, edges release.Edges) {
 			deepest[i] = max(deepest[i], a.hook*max(m.Pts[i].R, m.Pts[i+1].R))
 		}
 	}
-	for _, e := range l.dimple(way{release.Out, n, 0}) {
+	dimples := l.dimple(way{release.Out, n, 0})
+	for _, e := range dimples {
 		deepest[e.span] = max(deepest[e.span], e.catch.Depth)
 	}
-	a.out = ranges(deepest)
+	if a.hook > 0 || len(dimples) > 0 {
+		a.out = ranges(deepest)
+		return
+	}
+	if l.out == nil { // the same for every number
+		l.out = ranges(deepest)
+	}
+	a.out = l.out
 }
 
 // settle turns the section so that n side parts, so many of them unlike, hook
