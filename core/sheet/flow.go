@@ -1,6 +1,9 @@
 package sheet
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // A flow sets blocks one under the other in a column grid and goes on to a
 // new page where the next block would not fit. Twelve columns of the frame's
@@ -91,12 +94,16 @@ func (t *table) add(cells ...string) *tableRow {
 	return &t.rows[len(t.rows)-1]
 }
 
-// places are the left edges and widths of the columns. In a language whose
-// names of columns would lie on one another, wide columns give some room.
-func (t *table) places(f *fonts, x, w float64) (xs, ws []float64) {
+// places are the left edges and widths of the columns. In a language whose words
+// are too long for a column, or whose names of columns would lie on one another,
+// the widest column gives some room.
+func (t *table) places(f *fonts, x, w float64, st style) (xs, ws []float64) {
 	for range 60 {
 		xs, ws = t.shares(x, w)
 		at := t.crowded(f, xs, ws)
+		if at < 0 {
+			at = t.broken(f, ws, st)
+		}
 		if at < 0 {
 			break
 		}
@@ -115,8 +122,8 @@ func (t *table) places(f *fonts, x, w float64) (xs, ws []float64) {
 
 // besideName tells whether the names of the columns have room beside the heading
 // of the table.
-func (t *table) besideName(f *fonts, name string, st style, w float64) bool {
-	xs, ws := t.places(f, 0, w)
+func (t *table) besideName(f *fonts, name string, head, st style, w float64) bool {
+	xs, ws := t.places(f, 0, w, st)
 	for i, c := range t.cols {
 		if c.name == "" {
 			continue
@@ -125,7 +132,7 @@ func (t *table) besideName(f *fonts, name string, st style, w float64) bool {
 		if c.side == right {
 			from += ws[i] - f.width(c.name, faint(sizeSmall))
 		}
-		return from > f.width(name, st)+2
+		return from > f.width(name, head)+2
 	}
 	return true
 }
@@ -152,6 +159,22 @@ func (t *table) crowded(f *fonts, xs, ws []float64) int {
 			return i
 		}
 		end, last = from+wide, i
+	}
+	return -1
+}
+
+// broken is a column that is narrower than a word in it, or -1; the widest is none.
+func (t *table) broken(f *fonts, ws []float64, st style) int {
+	for i := range t.cols {
+		if ws[i] == slices.Max(ws) {
+			continue
+		}
+		for _, r := range t.rows {
+			st.bold = r.bold || t.cols[i].bold
+			if i < len(r.cells) && f.widest(r.cells[i], st) > ws[i] {
+				return i
+			}
+		}
 	}
 	return -1
 }
@@ -192,7 +215,7 @@ func (t *table) headHeight() float64 {
 }
 
 func (t *table) rowHeight(f *fonts, r tableRow, w float64, st style) float64 {
-	_, ws := t.places(f, 0, w)
+	_, ws := t.places(f, 0, w, st)
 	_, lines := t.rowLines(f, r, ws, st)
 	h := float64(lines)*st.lead() + 2*st.cellPad()
 	if r.note != "" {
@@ -209,11 +232,11 @@ func (t *table) height(f *fonts, w float64, st style) float64 {
 	return h
 }
 
-func (t *table) setHead(p *page, x, y, w float64) float64 {
+func (t *table) setHead(p *page, x, y, w float64, st style) float64 {
 	if t.headHeight() == 0 {
 		return y
 	}
-	xs, ws := t.places(p.doc.fonts, x, w)
+	xs, ws := t.places(p.doc.fonts, x, w, st)
 	for i, c := range t.cols {
 		p.cellText(xs[i], ws[i], y-2.4, c.name, faint(sizeSmall), c.side)
 	}
@@ -221,7 +244,7 @@ func (t *table) setHead(p *page, x, y, w float64) float64 {
 }
 
 func (t *table) setRow(p *page, r tableRow, x, y, w float64, st style) float64 {
-	xs, ws := t.places(p.doc.fonts, x, w)
+	xs, ws := t.places(p.doc.fonts, x, w, st)
 	cells, lines := t.rowLines(p.doc.fonts, r, ws, st)
 	p.line(x, y, x+w, y, hair)
 	y -= st.cellPad()
@@ -241,7 +264,7 @@ func (t *table) setRow(p *page, r tableRow, x, y, w float64, st style) float64 {
 
 // set draws the whole table at a place with room for it.
 func (t *table) set(p *page, x, y, w float64, st style) float64 {
-	y = t.setHead(p, x, y, w)
+	y = t.setHead(p, x, y, w, st)
 	for _, r := range t.rows {
 		y = t.setRow(p, r, x, y, w, st)
 	}

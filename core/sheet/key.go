@@ -146,7 +146,7 @@ func (k *key) question(q *Question, n int) {
 		return y
 	})
 	h := words
-	d := potView{shape: &q.Shape, full: true, key: &q.Key}
+	d := potView{shape: &q.Shape, full: true, key: &q.Key, more: k.p.moreRoom(q.Key.Held)}
 	dh := 0.0
 	if q.drawn() {
 		d.k = d.fit(dw, min(max(h, keyDrawing), keyMost))
@@ -177,7 +177,7 @@ func (k *key) long(q *Question, n int, lines []reasonLine) {
 	k.need(head + keyDrawing)
 	k.y = q.keyHead(k.p, n, x, k.y, w)
 	if q.drawn() {
-		d := potView{shape: &q.Shape, full: true, key: &q.Key}
+		d := potView{shape: &q.Shape, full: true, key: &q.Key, more: k.p.moreRoom(q.Key.Held)}
 		d.k = d.fit(w, keyDrawing)
 		_, dh := d.size()
 		k.y -= dh

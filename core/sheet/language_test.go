@@ -3,6 +3,7 @@ package sheet
 import (
 	"strings"
 	"testing"
+	"unicode"
 
 	"moldwright/core/words"
 )
@@ -107,6 +108,39 @@ func TestEveryLanguageFits(t *testing.T) {
 			}
 			if pages == 1 && len(d.pages) > 1 {
 				t.Errorf("%s %s: %d pages, one in English", c.name, l, len(d.pages))
+			}
+		}
+	}
+}
+
+// In the made-up language no word is broken: each is one of English made longer.
+func TestNoWordIsBroken(t *testing.T) {
+	told := func(c sheetCase) (out []string) {
+		d, err := c.document()
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, p := range d.pages {
+			for _, b := range p.boxes {
+				out = append(out, strings.FieldsFunc(strings.ToLower(b.text), func(r rune) bool { return !unicode.IsLetter(r) })...)
+			}
+		}
+		return out
+	}
+	long := func(s string) string { return words.Template(s).With().In(words.Long) }
+	for _, c := range cases() {
+		known := map[string]bool{}
+		for _, w := range told(c) {
+			// as it is, and as it stands alone, in few words and in a sentence
+			for _, s := range []string{w, long(w), long(w + " abcdefg"[:min(8, max(1, 13-len(w)))]), long(w + " in a long sentence")} {
+				s, _, _ = strings.Cut(s, " ")
+				known[s] = true
+			}
+		}
+		for _, w := range told(c.inLanguage(words.Long)) {
+			if !known[w] {
+				known[w] = true // told once
+				t.Errorf("%s: %q is no whole word", c.name, w)
 			}
 		}
 	}

@@ -20,6 +20,9 @@ type potView struct {
 	k     float64 // 1 is true size
 	full  bool    // both sides of the axis
 	key   *Worked // what the key adds, or nil
+	// more is room in mm at the right for pulls whose word is longer than
+	// pullWord allows for.
+	more float64
 }
 
 // tint fills the pot: light enough for pencil marks to show.
@@ -66,13 +69,22 @@ func (d *potView) pads() (l, r, t, b float64) {
 	}
 	if d.key != nil && (len(d.key.Held) > 0 || len(d.key.Levels) > 0) {
 		if r = heldRoom; d.tellsPull() {
-			r += pullWord
+			r += pullWord + d.more
 		}
 	}
 	if d.shape.Turned {
 		b += 3
 	}
 	return l, r, t, b
+}
+
+// moreRoom is the room beyond pullWord that the longest word for a pull takes.
+func (p *page) moreRoom(held []Held) (more float64) {
+	const heldBy = 11.2 // mm, with its comma
+	for _, h := range held {
+		more = math.Max(more, p.doc.fonts.width(", "+p.way(h.Pull), smallLook.text)-heldBy)
+	}
+	return more
 }
 
 // tellsPull tells whether each depth of the key needs its pull beside it.
@@ -203,7 +215,7 @@ func (d *potView) pull(p *page, v view, way [3]float64, r, z0, z1 float64) {
 	default:
 		y := v.y((z0 + z1) / 2)
 		p.pullArrow(point{v.x(r) + 2.5, y}, 1, 0, length)
-		p.text(v.x(r)+3, y+3, p.sayIn("an arrow", "Pull"), plain(sizeBody).heavy(), left)
+		p.textIn(v.x(r)+3, y+3, pullRoom-1, p.sayIn("an arrow", "Pull"), plain(sizeBody).heavy(), left)
 	}
 }
 

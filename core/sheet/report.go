@@ -235,20 +235,20 @@ func (f *flow) flowTable(name string, t *table) {
 	// The names of the columns stand beside the heading, over the columns that
 	// it leaves free, or, where the heading is too long, under it.
 	room := headingHeight + t.rowHeight(f.doc.fonts, t.rows[0], w, f.st)
-	beside := t.besideName(f.doc.fonts, name, plain(f.paper.body()).heavy(), w)
+	beside := t.besideName(f.doc.fonts, name, plain(f.paper.body()).heavy(), f.st, w)
 	if !beside {
 		room += t.headHeight()
 	}
 	if f.need(room); beside {
-		t.setHead(f.p, x, f.y-2.2, w)
+		t.setHead(f.p, x, f.y-2.2, w, f.st)
 	}
 	if f.y = f.p.heading(x, f.y, w, name); !beside {
-		f.y = t.setHead(f.p, x, f.y, w)
+		f.y = t.setHead(f.p, x, f.y, w, f.st)
 	}
 	for _, r := range t.rows {
 		if h := t.rowHeight(f.doc.fonts, r, w, f.st); f.y-h < f.fr.y0+footRoom {
 			f.turn()
-			f.y = t.setHead(f.p, x, f.y, w)
+			f.y = t.setHead(f.p, x, f.y, w, f.st)
 		}
 		f.y = t.setRow(f.p, r, x, f.y, w, f.st)
 	}

@@ -101,6 +101,14 @@ func (f *fonts) wrap(s string, st style, w float64) []string {
 	return lines
 }
 
+// widest is the width in mm of the longest word of a text.
+func (f *fonts) widest(s string, st style) (w float64) {
+	for _, word := range unbroken(strings.Split(tidy(s), " ")) {
+		w = math.Max(w, f.width(f.printable(word), st))
+	}
+	return w
+}
+
 // units are held to the number before them.
 var units = map[string]bool{"mm": true, "cm²": true, "ml": true, "g": true, "kg": true, "N": true, "kPa": true, "K": true, "°C": true, "%": true, "min": true, "h": true}
 
