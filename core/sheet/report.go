@@ -24,7 +24,7 @@ type ReportOptions struct {
 var summaryFits = [...]struct {
 	size       float64
 	also, kits bool
-}{{12.5, true, true}, {sizeLead, true, true}, {10, true, true}, {sizeBody, true, true}, {8, true, true}, {7.5, true, true}, {sizeSmall, true, true}, {sizeSmall, false, true}, {sizeSmall, false, false}}
+}{{12.5, true, true}, {sizeLead, true, true}, {10, true, true}, {sizeBody, true, true}, {8, true, true}, {7.5, true, true}, {sizeSmall, true, true}, {sizeSmall, false, true}, {sizeSmall, false, false}, {6.5, false, false}, {6, false, false}}
 
 func reportDocument(in Input, paper Paper, opt ReportOptions) (*document, error) {
 	if len(in.Wet) > 0 || len(in.Fired) == 0 {
@@ -71,7 +71,7 @@ func (f *flow) summary(in *Input, also, kits bool) {
 		f.schemes(in)
 	}
 	f.figures(in, kits)
-	f.cautions(in, plain(math.Max(sizeSmall, smallShare*f.st.size)))
+	f.cautions(in, plain(math.Min(f.st.size, math.Max(sizeSmall, smallShare*f.st.size))))
 }
 
 // reportHead sets the name: large on the first page, small on those after.

@@ -34,14 +34,23 @@ func (d *profileDrawing) template(p *page, v view) {
 	st := faint(sizeSmall)
 	p.textIn(v.x(0)+1.5, v.y(e.y1)+1.2, drawingFrame(p.paper).x1-v.x(0)-3, p.say("Cut along the wide line and the edge. Dashed: foot and rim, to line up by."), st, left)
 	p.textUp(v.x(0)-1.2, v.y(s.height/2), p.say("Axis"), st, center)
-	shown, _ := p.doc.shownName(d.in.title())
-	words := shown + " · " + d.sizeTag
-	room := v.ky * (s.height + 2*cardMargin - 12)
-	lines, name := p.doc.fonts.fit(words+" · "+p.sayIn("side of a template", "outside"), plain(sizeBody), room, sizeSmall, 1)
-	p.textUp(v.x(e.x1)-4, v.y(s.height/2), lines[0], name, center)
+	outside, inside := p.sayIn("side of a template", "outside"), p.sayIn("side of a template", "inside")
+	p.pieceName(d, outside, v.x(e.x1)-4, v.y(s.height/2), v.ky*(s.height+2*cardMargin-12))
 	// Within the profile, where it is wide enough.
 	if v.kx*s.radiusAt(s.height/2) > 16 && v.ky*s.height > 30 {
-		lines, name = p.doc.fonts.fit(words+" · "+p.sayIn("side of a template", "inside"), plain(sizeBody), v.ky*s.height-12, sizeSmall, 1)
-		p.textUp(v.x(0)+8, v.y(s.height/2), lines[0], name, center)
+		p.pieceName(d, inside, v.x(0)+8, v.y(s.height/2), v.ky*s.height-12)
 	}
+}
+
+// pieceName sets the name of the pot and which piece of the card this is,
+// upward; where that is too long, without the pot's name.
+func (p *page) pieceName(d *profileDrawing, piece string, x, y, room float64) {
+	shown, _ := p.doc.shownName(d.in.title())
+	f, st := p.doc.fonts, plain(sizeBody)
+	words := shown + " · " + d.sizeTag + " · " + piece
+	if f.width(f.printable(words), st.at(sizeSmall)) > room {
+		words = d.sizeTag + " · " + piece
+	}
+	lines, st := f.fit(words, st, room, sizeLeast, 1)
+	p.textUp(x, y, lines[0], st, center)
 }
