@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"encoding/json"
 	"fmt"
 	"math"
 	"os"
@@ -160,5 +161,31 @@ func TestWorksheetsInEveryLanguage(t *testing.T) {
 				}
 			}
 		}
+	}
+}
+
+// At the boundary the key "language" chooses: a worksheet says so, and a result
+// handed in in one language is put on paper in another.
+func TestSheetRequestLanguage(t *testing.T) {
+	var handed struct{ Text string }
+	set := `{"format":"moldwright-class","version":1,"title":"T","questions":[{"code":"` + exercise.Code("size", 1, 7) + `"}]}`
+	reply, _ := Call("exercise", []byte(`{"language":"fr","do":"result","student":"Ann","set":`+set+`,"answers":[{"tries":[{"value":"100,5 mm"}]}]}`), nil, nil)
+	if err := json.Unmarshal(reply, &handed); err != nil || handed.Text == "" {
+		t.Fatalf("%v: %s", err, reply)
+	}
+	result, err := json.Marshal(handed.Text)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, rest := range []string{`"sheet":"worksheet","set":` + set, `"sheet":"key","set":` + set, `"sheet":"result","result":` + string(result)} {
+		for _, l := range words.Languages() {
+			n, blobs, fault := ask(t, `{"language":"`+string(l)+`","paper":"A4","as":"pdf",`+rest+`}`)
+			if n != 1 || fault != "" || !strings.Contains(string(blobs[0]), "/Lang("+string(l)+")") {
+				t.Errorf("%s %.20s: %d pages, %s", l, rest, n, fault)
+			}
+		}
+	}
+	if _, _, fault := ask(t, `{"language":"long","paper":"A4","as":"pdf","sheet":"worksheet","set":`+set+`}`); fault != "badValue" {
+		t.Errorf("the made-up language may be asked for: %q", fault)
 	}
 }

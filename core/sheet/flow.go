@@ -76,8 +76,16 @@ type column struct {
 // table is rows of short texts under small column names. A note stands under
 // its row over the whole width.
 type table struct {
-	cols []column
-	rows []tableRow
+	cols   []column
+	rows   []tableRow
+	fitted fitKey // what the columns were last given room for
+}
+
+// fitKey is what the room of columns hangs on: width, type and number of rows.
+type fitKey struct {
+	w    float64
+	st   style
+	rows int
 }
 
 type tableRow struct {
@@ -98,6 +106,11 @@ func (t *table) add(cells ...string) *tableRow {
 // are too long for a column, or whose names of columns would lie on one another,
 // the widest column gives some room.
 func (t *table) places(f *fonts, x, w float64, st style) (xs, ws []float64) {
+	key := fitKey{w, st, len(t.rows)}
+	if t.fitted == key {
+		return t.shares(x, w)
+	}
+	t.fitted = key
 	for range 60 {
 		xs, ws = t.shares(x, w)
 		at := t.crowded(f, xs, ws)
