@@ -171,3 +171,12 @@ func TestLettersAndTagOfEveryLanguage(t *testing.T) {
 		}
 	}
 }
+
+// A capital letter leaves a sign that is more than one byte whole.
+func TestUpperFirst(t *testing.T) {
+	for s, want := range map[string]string{"": "", "clear": "Clear", "−18.1°": "−18.1°", "émail": "Émail", "ñandú": "Ñandú"} {
+		if got := upperFirst(s); got != want {
+			t.Errorf("%q becomes %q, want %q", s, got, want)
+		}
+	}
+}
