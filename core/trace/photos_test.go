@@ -317,6 +317,30 @@ func report(t *testing.T, s *shot, res Result) {
 	}
 }
 
+// The camera of the pictures is level, so the row of z = 0 in the plane of the
+// axis follows from its height and the frame alone.
+func TestSeat(t *testing.T) {
+	looked := 0
+	for _, s := range readShots(t) {
+		if s.tilt != 0 || s.d < 600 {
+			continue
+		}
+		res, err := Trace(s.request(), s.rgba)
+		if err != nil {
+			t.Fatal(s.file, err)
+		}
+		looked++
+		perMM := float64(s.height) / (2 * s.hh)
+		want := float64(s.height)/2 + s.zc*perMM
+		if e := (res.Seat[1] - want) / perMM; math.Abs(e) > 0.8 {
+			t.Errorf("%s: z = 0 lies %.2f mm off", s.file, e)
+		}
+	}
+	if looked < 8 {
+		t.Errorf("only %d pictures", looked)
+	}
+}
+
 // overlay draws the outline over the picture when MOLDWRIGHT_OVERLAY names a
 // directory.
 func overlay(t testing.TB, s *shot, res Result) {

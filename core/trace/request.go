@@ -260,6 +260,10 @@ type Result struct {
 	Contour [][2]float64 `json:"contour"`
 	// Axis is the axis in pixels, foot first.
 	Axis [4]float64 `json:"axis"`
+	// Seat is where r = 0, z = 0 of the profile lies in the picture, in pixels:
+	// on the axis, above the lowest place of the outline by what a foot's front
+	// edge, nearer to the lens, shows below it.
+	Seat [2]float64 `json:"seat"`
 	// Camera is what the perspective was taken out with; distance 0 is none.
 	Camera Viewpoint `json:"camera"`
 	// MMPerPixel holds in the plane through the axis.

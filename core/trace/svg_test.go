@@ -212,15 +212,38 @@ func TestSVGFaults(t *testing.T) {
 		`<svg><path d=""/></svg>`:             "noPath",
 		"<svg>\n<path d=\"X\"/></svg>":        "badPath",
 		`<svg><path d="M0 0L1e9 1e9"/></svg>`: "absurdSize",
-		`<svg><path d="M0 0L50 10L60 60L20 80Z"/></svg>`:               "noAxis",
-		`<svg><g transform="wobble(3)"><path d="M0 0L1 1"/></g></svg>`: "badTransform",
-		"<svg>" + strings.Repeat("<g>", 5000):                          "tooDeep",
+		`<svg><path d="M9 9l.1 .1"/></svg>`:   "absurdSize",
+		`<svg><path d="M30 0V80"/></svg>`:     "noWidth",
+		`<svg><path d="M0 30H80"/></svg>`:     "noHeight",
+		// a line straight up whose ends differ in the last bits
+		`<svg><g transform="rotate(90)"><path d="M0 30H80"/></g></svg>`: "noWidth",
+		`<svg><path d="M0 0L50 10L60 60L20 80Z"/></svg>`:                "noAxis",
+		`<svg><g transform="wobble(3)"><path d="M0 0L1 1"/></g></svg>`:  "badTransform",
+		"<svg>" + strings.Repeat("<g>", 5000):                           "tooDeep",
 	} {
 		_, err := ReadSVG([]byte(text), SVGOptions{Units: "mm", Path: -1})
 		var f *job.Fault
 		if !errors.As(err, &f) || f.Code != code {
 			t.Errorf("%.60q: %v, not %s", text, err, code)
 		}
+	}
+}
+
+// A line straight up is a cylinder where the axis is told, and what is said of
+// one without is a sentence without a measure of nothing.
+func TestSVGLineStraightUp(t *testing.T) {
+	text := []byte(`<svg><path d="M30 0V80"/></svg>`)
+	axis := 5.0
+	nodes, err := ReadSVG(text, SVGOptions{Units: "mm", Path: -1, AxisMM: &axis})
+	if err != nil {
+		t.Fatal(err)
+	}
+	meridian(t, nodes)
+	if n := len(nodes); nodes[0].R != 0 || math.Abs(nodes[n-1].R-25) > 0.01 || math.Abs(nodes[n-1].Z-80) > 0.01 {
+		t.Errorf("not a cylinder of radius 25, 80 high: %v", nodes)
+	}
+	if _, err = ReadSVG(text, SVGOptions{Units: "mm", Path: -1}); err == nil || strings.ContainsAny(err.Error(), "0123456789") {
+		t.Errorf("said: %v", err)
 	}
 }
 

@@ -82,8 +82,16 @@ func halfOf(p []pt, corner []bool, closed bool, o SVGOptions) ([]rz, []bool, *jo
 		hi = pt{math.Max(hi.x, q.x), math.Max(hi.y, q.y)}
 	}
 	w, h := hi.x-lo.x, hi.y-lo.y
-	if w < 0.5 || h < 0.5 || w > 5000 || h > 5000 {
+	const least = 0.5 // mm
+	switch {
+	case w > 5000 || h > 5000:
 		return nil, nil, job.Faultf("absurdSize", "units", "The path is %.3g mm wide and %.3g mm high; check the drawing's units.", w, h)
+	case w < least && h < least:
+		return nil, nil, job.Faultf("absurdSize", "units", "The path is less than half a millimetre wide and high; check the drawing's units.")
+	case h < least:
+		return nil, nil, job.Faultf("noHeight", "", "The path is a level line, with no height; a profile runs from the foot up.")
+	case w < least && (o.AxisMM == nil || math.Abs(lo.x-*o.AxisMM) < least):
+		return nil, nil, job.Faultf("noWidth", "axis", "The path is a line straight up, and nothing tells how far from the axis it stands; draw the foot with it, or say where the axis is.")
 	}
 	near := 0.004 * math.Max(w, h)
 	n := len(p)

@@ -244,6 +244,8 @@ func (d *drawn) finish(r *Request, s *settled, a axis, h half, residual float64,
 	}
 	up := a.from(pt{0, top})
 	res.Axis = [4]float64{a.o.x, a.o.y, up.x, up.y}
+	seat := a.from(pt{0, s.low / s.mm})
+	res.Seat = [2]float64{seat.x, seat.y}
 	return res, nil
 }
 

@@ -1,28 +1,20 @@
 // The picture a form was traced from, laid behind its profile on the drawing:
-// its axis on the pot's axis, its foot on z = 0, in the same scale.
+// its axis on the pot's axis, its seat on z = 0, in the same scale.
 import type { Plan } from "../contract";
 import { now } from "../state";
 import { seat, type View, X, Y } from "../view";
-import { behind, type Behind } from "./tracing";
-
-/** Px by which the foot's front edge, the lowest of the outline, shows below the
- *  foot's own height at the axis: it stands nearer to a lens that looks down. */
-function foot(b: Behind): number {
-  const { distance, height } = b.camera, r = b.of.contour[0]?.[0] ?? 0;
-  return distance > r && height > 0 ? (height * r) / (distance - r) / b.mmPerPixel : 0;
-}
+import { behind } from "./tracing";
 
 export function PictureBehind({ v, plan }: { v: View; plan: Plan }) {
   const drawn = now().planned; // which may still be of the form before
   const b = drawn && behind(drawn.form);
   if (!b?.on) return null;
   const [x0, y0, x1, y1] = b.axis, turn = Math.atan2(x1 - x0, y0 - y1); // lean of the axis, clockwise
-  const lift = foot(b);
   const k = b.mmPerPixel * plan.scale * v.k, up = plan.drawing.turned ? -1 : 1;
   return (
     <image
       class="behind-picture" href={b.shown} width={b.width} height={b.height} opacity={b.opacity} preserveAspectRatio="none"
-      transform={`translate(${X(v, 0)} ${Y(v, seat(plan, 0))}) scale(${k} ${k * up}) rotate(${(-turn * 180) / Math.PI}) translate(${-x0} ${-y0 + lift})`}
+      transform={`translate(${X(v, 0)} ${Y(v, seat(plan, 0))}) scale(${k} ${k * up}) rotate(${(-turn * 180) / Math.PI}) translate(${-b.seat[0]} ${-b.seat[1]})`}
     />
   );
 }

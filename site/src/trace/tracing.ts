@@ -31,7 +31,7 @@ export interface Found {
     rms: number; max: number; errorBand: number; tilt: number; symmetryResidual: number; tolerance: number;
     notSeen: { zFrom: number; zTo: number; why: string }[]; warnings: Note[];
   };
-  outline: Place[]; contour: Place[]; axis: Box;
+  outline: Place[]; contour: Place[]; axis: Box; seat: Place;
   camera: { distance: number; height: number; distanceFrom: string; heightFrom: string };
   mmPerPixel: number;
 }
@@ -58,7 +58,7 @@ export interface Tracing {
 
 /** The picture a form was traced from, kept behind its profile. */
 export interface Behind {
-  of: Traced; shown: string; width: number; height: number; axis: Box; mmPerPixel: number; camera: Found["camera"]; opacity: number; on: boolean;
+  of: Traced; shown: string; width: number; height: number; axis: Box; seat: Place; mmPerPixel: number; opacity: number; on: boolean;
 }
 
 const bare: Marks = { crop: null, point: null, strokes: [], wire: [], around: false, axis: [], bar: [] };
@@ -206,7 +206,7 @@ export function takeForm(): void {
   settle();
   set({
     node: null,
-    ...(f.form.traced ? { behind: { of: f.form.traced, shown: t.shown, width: t.opened.width, height: t.opened.height, axis: f.axis, mmPerPixel: f.mmPerPixel, camera: f.camera, opacity: 0.5, on: true } } : {}),
+    ...(f.form.traced ? { behind: { of: f.form.traced, shown: t.shown, width: t.opened.width, height: t.opened.height, axis: f.axis, seat: f.seat, mmPerPixel: f.mmPerPixel, opacity: 0.5, on: true } } : {}),
   });
   leave();
   say(words(), true);
