@@ -12,13 +12,18 @@ func Put(l Language, v any) {
 	if l == English {
 		return
 	}
-	p := putter{l, map[reflect.Type]bool{}}
-	p.put(reflect.ValueOf(v).Elem())
+	p := putter{l, map[reflect.Type]bool{textType: true}, map[reflect.Type][]int{}}
+	if e := reflect.ValueOf(v).Elem(); p.can(e.Type()) {
+		p.put(e)
+	}
 }
 
+// putter knows the types that it has met: whether they can hold a Text, and in
+// which fields a struct can.
 type putter struct {
-	l     Language
-	holds map[reflect.Type]bool // of the types met: whether they can hold a Text
+	l      Language
+	holds  map[reflect.Type]bool
+	fields map[reflect.Type][]int
 }
 
 var textType = reflect.TypeFor[Text]()
@@ -26,28 +31,27 @@ var textType = reflect.TypeFor[Text]()
 // can tells whether a value of the type can hold a Text. A type that is met
 // within itself counts as one that can.
 func (p *putter) can(t reflect.Type) bool {
-	if t == textType {
+	switch t.Kind() {
+	case reflect.Interface:
 		return true
+	case reflect.Pointer, reflect.Slice, reflect.Array, reflect.Map:
+		return p.can(t.Elem())
+	case reflect.Struct:
+	default:
+		return false
 	}
 	if known, ok := p.holds[t]; ok {
 		return known
 	}
 	p.holds[t] = true
-	can := false
-	switch t.Kind() {
-	case reflect.Interface:
-		can = true
-	case reflect.Pointer, reflect.Slice, reflect.Array, reflect.Map:
-		can = p.can(t.Elem())
-	case reflect.Struct:
-		for i := range t.NumField() {
-			if f := t.Field(i); written(f) && p.can(f.Type) {
-				can = true
-			}
+	var fields []int
+	for i := range t.NumField() {
+		if f := t.Field(i); written(f) && p.can(f.Type) {
+			fields = append(fields, i)
 		}
 	}
-	p.holds[t] = can
-	return can
+	p.holds[t], p.fields[t] = fields != nil, fields
+	return fields != nil
 }
 
 // written tells whether JSON writes the field.
@@ -56,18 +60,8 @@ func written(f reflect.StructField) bool {
 	return (f.IsExported() || f.Anonymous) && name != "-"
 }
 
-// put walks a value that can be set.
+// put walks a value that can be set and whose type can hold a Text.
 func (p *putter) put(v reflect.Value) {
-	if !p.can(v.Type()) {
-		return
-	}
-	if v.Type() == textType {
-		t := v.Addr().Interface().(*Text)
-		if t.bound() {
-			t.said = t.In(p.l)
-		}
-		return
-	}
 	switch v.Kind() {
 	case reflect.Pointer:
 		if !v.IsNil() {
@@ -86,11 +80,14 @@ func (p *putter) put(v reflect.Value) {
 			v.SetMapIndex(k, p.copied(v.MapIndex(k)))
 		}
 	case reflect.Struct:
-		t := v.Type()
-		for i := range t.NumField() {
-			if f := t.Field(i); written(f) {
-				p.put(v.Field(i))
+		if v.Type() == textType {
+			if t := v.Addr().Interface().(*Text); t.bound() {
+				t.said = t.In(p.l)
 			}
+			return
+		}
+		for _, i := range p.fields[v.Type()] {
+			p.put(v.Field(i))
 		}
 	}
 }
