@@ -42,9 +42,9 @@ var divisions = func() [][2]int {
 // pieces that do, keyed to one another. full gives the piece without its hollow,
 // whose wall is too thin for level joints; nil where it has none.
 func divided(j *job.Job, p Piece, t *turned, full func() *turned) []Piece {
-	one := func(t *turned, label words.Text) Piece {
+	one := func(t *turned) Piece {
 		q := p
-		q.Label, q.build = label, t.build
+		q.build = t.build
 		lo, hi := t.levels()
 		high := math.Max(hi-lo+t.coneHigh(), t.domeHigh(p.up[2]))
 		var box [][2]float64
@@ -63,7 +63,7 @@ func divided(j *job.Job, p Piece, t *turned, full func() *turned) []Piece {
 		q.Overhang = t.overhang(p.up[2] < 0)
 		return q
 	}
-	whole := one(t, p.Label)
+	whole := one(t)
 	if whole.FitsBed {
 		return []Piece{whole}
 	}
@@ -107,14 +107,11 @@ func divided(j *job.Job, p Piece, t *turned, full func() *turned) []Piece {
 					part.to = part.from + 360/float64(n)
 					part.key()
 				}
-				q := one(&part, words.Say("%s, %d of %d", p.Label, i*n+k+1, m*n))
+				q := one(&part)
 				if m > 1 || n > 1 {
 					q.Overhang = math.Max(q.Overhang, 45) // of the keys
 				}
-				q.Note = words.Say("It is made in %d pieces to fit the bed; glue them at their keys.", m*n)
-				if !p.Note.IsZero() {
-					q.Note = words.Join(" ", p.Note, q.Note)
-				}
+				q.share(i*n+k, m*n)
 				fit = fit && q.FitsBed
 				out = append(out, q)
 			}

@@ -128,7 +128,7 @@ func TestDividedPieces(t *testing.T) {
 					}
 				}
 			}
-			if w := whole[base]; sum < 0.97*w-1 || len(heights) == 1 && sum > 1.03*w+1 {
+			if w := whole[base]; !strings.Contains(list[0].Note.String(), "staves to fit") && (sum < 0.97*w-1 || len(heights) == 1 && sum > 1.03*w+1) {
 				t.Errorf("%s, %s: %d pieces of %.1f ml, the whole has %.1f", name, base, len(list), sum, w)
 			}
 		}

@@ -66,6 +66,32 @@ func closeKeys(b *solid.Builder, holes []solid.Hole, keys []key) {
 	}
 }
 
+// keyHoles makes the holes of keys in a face that is laid with Face: place gives
+// a point of the face's coordinates. open are the holes, to be closed as keys,
+// and loops what the face leaves out.
+func keyHoles(b *solid.Builder, keys []key, clearance float64, normal solid.Vec, place func(x, y float64) solid.Vec) (open []solid.Hole, loops []solid.Loop) {
+	for _, k := range keys {
+		r := k.wide(clearance)
+		o, x, y := place(k.at[0], k.at[1]), place(k.at[0]+1, k.at[1]), place(k.at[0], k.at[1]+1)
+		var u, v solid.Vec
+		for i := range 3 {
+			u[i], v[i] = x[i]-o[i], y[i]-o[i]
+		}
+		way := 1.0 // of the circle, counterclockwise seen from outside
+		if normal[0]*(u[1]*v[2]-u[2]*v[1])+normal[1]*(u[2]*v[0]-u[0]*v[2])+normal[2]*(u[0]*v[1]-u[1]*v[0]) < 0 {
+			way = -1
+		}
+		h := solid.Hole{Centre: o, Normal: normal, RadiusMM: r}
+		for i := range keySteps {
+			sin, cos := solid.SinCosDeg(way * 360 / keySteps * float64(i))
+			h.Loop = append(h.Loop, b.Vertex(place(k.at[0]+r*cos, k.at[1]+r*sin)))
+		}
+		open = append(open, h)
+		loops = append(loops, reversed(h.Loop))
+	}
+	return open, loops
+}
+
 // roomiest is the point inside a simple loop that is farthest from its edges,
 // up to the room that the largest key takes and then farthest from the keys
 // that are there, and its distance from the edges: the best of a grid, then of

@@ -23,7 +23,7 @@ func Kit(j *job.Job, md *mold.Mold) []Piece {
 			out = append(out, capKit(j, md, p)...)
 			continue
 		}
-		t := newTray(md, p)
+		t := newTray(j, md, p)
 		if t == nil {
 			out = append(out, Piece{Label: words.Say("part %s tray", p.Name), Part: p.Name, Kind: "tray", FitsBed: true, Verdict: p.Verdict,
 				Note: words.Say("There is no tray for this part: the pot reaches past the part's ends, so that no flat board could close it. Part the mold elsewhere.")})
@@ -109,6 +109,16 @@ func (p *Piece) number(n int) {
 	p.Label = words.Say("%s %d", p.Together, n)
 }
 
+// share makes the piece the one at i of n that a print is divided into.
+func (p *Piece) share(i, n int) {
+	p.Label, p.Together, p.No = words.Say("%s, %d of %d", p.Label, i+1, n), words.Text{}, 0
+	note := words.Say("It is made in %d pieces to fit the bed; glue them at their keys.", n)
+	if !p.Note.IsZero() {
+		note = words.Join(" ", p.Note, note)
+	}
+	p.Note = note
+}
+
 // stavesFor are the staves of a cottle: as many as asked, or the fewest more
 // that fit the bed.
 func stavesFor(j *job.Job, md *mold.Mold, p *mold.Part, up solid.Vec) []Piece {
@@ -123,20 +133,19 @@ func stavesFor(j *job.Job, md *mold.Mold, p *mold.Part, up solid.Vec) []Piece {
 		fit := true
 		for k := range n {
 			s := newStave(j, md, p, k, n)
-			piece := Piece{Label: capLabel(p.Name, "stave"), Part: p.Name, Kind: "stave", up: up, build: s.build}
+			piece := Piece{Label: capLabel(p.Name, "stave"), Part: p.Name, Kind: "stave", up: up}
 			piece.number(k + 1)
 			piece.Draft, piece.Verdict = sideways(md, s.from, s.to, j.Rules)
 			if piece.Verdict != parting.Clear {
 				piece.Note = words.Say("It rubs as it is taken off sideways; ask for more staves.")
 			}
-			plan, ml := s.points(up)
-			piece.measure(j, plan, s.top+grooveDepth, ml)
 			if n > asked {
 				piece.Note = words.Say("The cottle is made in %d staves to fit the bed.", n)
 			}
-			piece.Overhang = 45
-			fit = fit && piece.FitsBed
-			list = append(list, piece)
+			for _, course := range s.inCourses(j, piece) {
+				fit = fit && course.FitsBed
+				list = append(list, course)
+			}
 		}
 		if out == nil {
 			out = list
@@ -144,9 +153,39 @@ func stavesFor(j *job.Job, md *mold.Mold, p *mold.Part, up solid.Vec) []Piece {
 		if fit {
 			return list
 		}
-		if !fit && list[0].Size[2] > j.Printer.Bed[2] {
+		if list[0].Size[2] > j.Printer.Bed[2] {
 			break // more staves are no lower
 		}
+	}
+	return out
+}
+
+// inCourses is the stave whole, or in the fewest courses that are no higher than
+// the bed.
+func (s *stave) inCourses(j *job.Job, p Piece) []Piece {
+	heights := s.courses(j.Printer.Bed[2])
+	if heights == nil {
+		heights = []float64{s.lo, s.hi}
+	}
+	n := len(heights) - 1
+	var out []Piece
+	for i := range n {
+		course := *s
+		course.lo, course.hi = heights[i], heights[i+1]
+		q := p
+		q.build, q.Overhang = course.build, 45
+		if n > 1 {
+			q.share(i, n)
+		}
+		high := course.hi - course.lo
+		if course.hi < s.top {
+			for _, k := range s.keys(course.hi, true) {
+				high = math.Max(high, course.hi-course.lo+k.radius)
+			}
+		}
+		plan, ml := course.points(p.up)
+		q.measure(j, plan, high, ml)
+		out = append(out, q)
 	}
 	return out
 }
@@ -173,72 +212,4 @@ func sideways(md *mold.Mold, from, to float64, rules job.Rules) (float64, partin
 		return least, parting.Rubs
 	}
 	return least, parting.Clear
-}
-
-// trayKit is the tray and boards of a side part. The side boards serve every
-// side part in turn, so they are made once.
-func trayKit(j *job.Job, t *tray, sides bool) []Piece {
-	sin, cos := solid.SinCosDeg(t.mid)
-	pull := solid.Vec{cos, sin, 0}
-	piece := Piece{Label: words.Say("part %s tray", t.p.Name), Part: t.p.Name, Kind: "tray", up: pull, build: t.build,
-		Draft: math.Min(t.p.MinDraft, t.half), Verdict: t.p.Verdict, Overhang: math.Max(0, -t.p.MinDraft)}
-	most := 0.0
-	for _, q := range t.line() {
-		most = math.Max(most, q.R)
-	}
-	foot, ground := t.side()
-	u, v := t.edge()
-	wide := math.Max(v, math.Max(foot[1], ground[1]))
-	// as printed, -z of the mold lies along x
-	box := [][2]float64{{-t.hi, -wide}, {-t.lo, -wide}, {-t.lo, wide}, {-t.hi, wide}}
-	piece.measure(j, box, math.Max(u, most*t.reachAlong())-t.floor(), t.volume())
-	out := []Piece{piece}
-	for _, end := range [2]struct {
-		label words.Text
-		z, w  float64
-	}{{words.Say("part %s lower end board", t.p.Name), t.lo, -1}, {words.Say("part %s upper end board", t.p.Name), t.hi, 1}} {
-		e := &endBoard{t, end.z, end.w, j}
-		board := Piece{Label: end.label, Part: t.p.Name, Kind: "board", up: solid.Vec{0, 0, -end.w}, build: e.build, Draft: 90, Verdict: parting.Clear}
-		w, f, top := e.reach(), e.floor(), e.back()
-		corners := [][2]float64{{f, -w}, {top, -w}, {top, w}, {f, w}}
-		for i, c := range corners { // from the part's frame to the bed's
-			x, y := c[0]*cos-c[1]*sin, c[0]*sin+c[1]*cos
-			corners[i] = [2]float64{x, -end.w * y}
-		}
-		board.measure(j, corners, e.thick()+e.proud(), ((top-f)*2*w*e.thick()+e.ledgeVolume())/1000)
-		out = append(out, board)
-	}
-	if !sides {
-		return out
-	}
-	for k, w := range [2]float64{1, -1} {
-		s := &sideBoard{t, w}
-		du, dv := t.along()
-		in := t.at(dv, -w*du, 0) // towards the plaster
-		board := Piece{Label: words.Say("side board"), Part: t.p.Name, Kind: "board", up: in, build: s.build, Draft: 90, Verdict: parting.Clear,
-			Note: words.Say("It serves each side part in turn.")}
-		board.number(k + 1)
-		from, to := s.spanUV()
-		sec := s.section()
-		deep := boardWall
-		for _, q := range sec {
-			deep = math.Max(deep, boardWall-q[0])
-		}
-		l, h := to-from, t.hi-t.lo
-		board.measure(j, [][2]float64{{0, 0}, {h, 0}, {h, l}, {0, l}}, deep, math.Abs(loopArea(sec))*l/1000)
-		board.Overhang = 0
-		out = append(out, board)
-	}
-	return out
-}
-
-// reachAlong is how far along the pull the pot of radius 1 reaches.
-func (t *tray) reachAlong() float64 {
-	most := 0.0
-	for d := -t.half; d <= t.half; d++ {
-		_, cos := solid.SinCosDeg(d)
-		g, _ := t.md.Section.At((t.mid + d) * math.Pi / 180)
-		most = math.Max(most, g*cos)
-	}
-	return most
 }

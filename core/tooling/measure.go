@@ -48,7 +48,8 @@ func box(plan [][2]float64, deg float64) (w, d float64) {
 	return x1 - x0, y1 - y0
 }
 
-// points are the stave's corners in plan as printed, and its volume in ml.
+// points are the corners of a stave's course in plan as printed, and its volume
+// in ml.
 func (s *stave) points(up solid.Vec) ([][2]float64, float64) {
 	const steps = 144
 	foot, full, tips := s.plan(steps)
@@ -60,7 +61,13 @@ func (s *stave) points(up solid.Vec) ([][2]float64, float64) {
 	}
 	rise := flangeHigh - grooveRib
 	low, high := loopArea(foot), loopArea(full)
-	v := low*grooveDepth + (low+high)/2*rise + high*(s.flangeEnd-rise) + loopArea(bare)*(s.top-s.flangeEnd)
+	v := high*max(0, min(s.hi, s.flangeEnd)-max(s.lo, rise)) + loopArea(bare)*max(0, s.hi-max(s.lo, s.flangeEnd))
+	if s.lo < 0 {
+		v += low*grooveDepth + (low+high)/2*rise
+	}
+	if s.lo >= s.flangeEnd {
+		full = bare
+	}
 	if up[2] < 0 {
 		for i := range full {
 			full[i][1] = -full[i][1]
@@ -90,13 +97,4 @@ func (t *turned) points() [][2]float64 {
 		out = append(out, [2]float64{k.at[0]*cos + k.radius*sin, k.at[0]*sin - k.radius*cos})
 	}
 	return out
-}
-
-// ledgeVolume is that of an end board's ledges, mm3.
-func (e *endBoard) ledgeVolume() float64 {
-	v := 0.0
-	for _, l := range e.ledges() {
-		v += loopArea(l) * ledge
-	}
-	return v
 }

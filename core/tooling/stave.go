@@ -80,13 +80,18 @@ type stave struct {
 	flangeEnd float64 // where the flanges end: at the collar, or at the top
 	wide, gap float64
 	over      [2]bool // at start and end: laps over the neighbour
+	// lo and hi are the ends of this course of the stave: the groove's floor and
+	// the top where it is made in one.
+	lo, hi float64
+	clear  float64 // of keys in their sockets
 }
 
 func newStave(j *job.Job, md *mold.Mold, p *mold.Part, k, n int) *stave {
 	seam, far, way := wallOf(md, p)
 	from := staveFrom(md) + 360/float64(n)*float64(k)
 	s := &stave{md: md, from: from, to: from + 360/float64(n), seam: seam, way: way, top: math.Abs(far-seam) + freeboard,
-		wide: staveThickness(j), gap: j.Printer.Clearance / 2}
+		wide: staveThickness(j), gap: j.Printer.Clearance / 2, lo: -grooveDepth, clear: j.Printer.Clearance}
+	s.hi = s.top
 	s.over = [2]bool{k == 0, k+1 < n}
 	s.flangeEnd = s.top
 	if collared(s.top) {
@@ -199,31 +204,61 @@ func (s *stave) build(so *mold.Solids) (*solid.Mesh, error) {
 		side(b, below, l)
 		below = l
 	}
-	level(foot, -grooveDepth)
-	b.Face(solid.Vec{0, 0, -1}, reversed(below))
-	level(foot, 0)
-	level(full, flangeHigh-grooveRib)
-	level(full, s.flangeEnd)
-	if s.flangeEnd < s.top {
-		var bare solid.Loop
+	bare := func() { // the flanges end
+		var rest solid.Loop
 		n := len(below)
 		for i, v := range below {
 			if !tips[i] {
-				bare = append(bare, v)
+				rest = append(rest, v)
 			} else if tips[(i+1)%n] {
 				b.Face(solid.Vec{0, 0, 1}, solid.Loop{below[i-1], v, below[i+1], below[(i+2)%n]})
 			}
 		}
-		below = bare
-		plain := make([][2]float64, 0, len(bare))
-		for i, q := range full {
-			if !tips[i] {
-				plain = append(plain, q)
-			}
-		}
-		level(plain, s.top)
+		below = rest
 	}
-	b.Face(solid.Vec{0, 0, 1}, below)
+	close := func(h, way float64, joint bool) {
+		var keys []key
+		if joint {
+			keys = s.keys(h, way > 0)
+		}
+		open, holes := keyHoles(b, keys, s.clear, solid.Vec{0, 0, way}, func(x, y float64) solid.Vec { return solid.Vec{x, y, h} })
+		loop := below
+		if way < 0 {
+			loop = reversed(below)
+		}
+		b.Face(solid.Vec{0, 0, way}, loop, holes...)
+		closeKeys(b, open, keys)
+	}
+	plain := full[:0:0]
+	for i, q := range full {
+		if !tips[i] {
+			plain = append(plain, q)
+		}
+	}
+	rise := flangeHigh - grooveRib
+	switch {
+	case s.lo < 0:
+		level(foot, s.lo)
+	case s.lo < s.flangeEnd:
+		level(full, s.lo)
+	default:
+		level(plain, s.lo)
+	}
+	close(s.lo, -1, s.lo > -grooveDepth)
+	if s.lo < 0 {
+		level(foot, 0)
+		level(full, rise)
+	}
+	if s.lo < s.flangeEnd {
+		level(full, min(s.flangeEnd, s.hi))
+		if s.flangeEnd < s.hi {
+			bare()
+		}
+	}
+	if s.flangeEnd < s.hi {
+		level(plain, s.hi)
+	}
+	close(s.hi, 1, s.hi < s.top)
 	m, err := b.Done()
 	if err != nil {
 		return nil, err
@@ -233,6 +268,83 @@ func (s *stave) build(so *mold.Solids) (*solid.Mesh, error) {
 	}
 	m.Translate(solid.Vec{0, 0, s.seam})
 	return m, nil
+}
+
+// courses are the heights, ends included, at which the stave is divided into
+// the fewest courses no higher than the bed: above the foot of its flanges and
+// clear of where they end. Nil where it cannot be.
+func (s *stave) courses(bed float64) []float64 {
+	if s.hi-s.lo <= bed+1e-6 {
+		return []float64{s.lo, s.hi}
+	}
+	const clear = keyMost + 4
+	n := math.Ceil((s.hi - s.lo) / (bed - keyMost))
+	high := (s.hi - s.lo) / n
+	out := []float64{s.lo}
+	for k := 1.0; k < n; k++ {
+		h := s.lo + k*high
+		if math.Abs(h-s.flangeEnd) < clear {
+			h = s.flangeEnd - clear
+		}
+		last := out[len(out)-1]
+		if h < flangeHigh+clear || h-last < clear || h-last > bed-keyMost {
+			return nil
+		}
+		out = append(out, h)
+	}
+	if s.hi-out[len(out)-1] > bed {
+		return nil
+	}
+	return append(out, s.hi)
+}
+
+// keys are those of a joint at a height: behind the flanges, where there is
+// most room, or in the middle of the wall.
+func (s *stave) keys(h float64, out bool) []key {
+	var list []key
+	put := func(az, from, mid, room float64) {
+		r := keyRadius(room, s.clear)
+		if r == 0 {
+			return
+		}
+		sin, cos := solid.SinCosDeg(az)
+		f := (s.md.Block.R+from)*s.md.Block.Reach(az) + mid
+		list = append(list, key{at: [2]float64{f * cos, f * sin}, radius: r, out: out})
+	}
+	one, two := s.flanges()
+	if h >= s.flangeEnd {
+		put(s.from+0.25*(s.to-s.from), 0, s.wide/2, s.wide/2)
+		put(s.to-0.25*(s.to-s.from), 0, s.wide/2, s.wide/2)
+		return list
+	}
+	for i, az := range [2]float64{one, two} {
+		from := 0.0
+		if s.over[i] { // on the lap
+			from = s.wide/2 + s.gap
+		}
+		// the circle that the inside and the flange's corners leave
+		w := s.wide - from
+		mid := (w*w + flangeWide*flangeWide/4) / (2 * w)
+		put(az, from, mid, mid)
+	}
+	return list
+}
+
+// flanges are the azimuths of the middles of the flanges, degrees.
+func (s *stave) flanges() (one, two float64) {
+	deg := func(mm float64) float64 { return mm / s.md.Block.R * 180 / math.Pi }
+	one, two = s.from+deg(1+flangeWide/2), s.to-deg(1+flangeWide/2)
+	if s.over[0] {
+		one -= deg(lapLong)
+	} else {
+		one += deg(lapLong) + deg(s.gap)
+	}
+	if s.over[1] {
+		two += deg(lapLong)
+	} else {
+		two -= deg(lapLong) + deg(s.gap)
+	}
+	return one, two
 }
 
 // side lays the band between two closed loops, one above the other.

@@ -33,12 +33,17 @@ type tray struct {
 	half   float64 // of the sector, degrees
 	mid    float64 // azimuth of the pull
 	lo, hi float64 // the part's ends
+	// from and to are the ends of this piece of the tray or board; w is the side
+	// of the middle that it lies on, +v 1, -v -1, or 0 for both.
+	from, to float64
+	w        float64
+	clear    float64 // of keys in their sockets
 }
 
 // newTray is nil where the pot's surface reaches past the part's ends, so that
 // no flat board could close them.
-func newTray(md *mold.Mold, p *mold.Part) *tray {
-	t := &tray{md: md, p: p, half: (p.Sector[1] - p.Sector[0]) / 2, mid: (p.Sector[0] + p.Sector[1]) / 2}
+func newTray(j *job.Job, md *mold.Mold, p *mold.Part) *tray {
+	t := &tray{clear: j.Printer.Clearance, md: md, p: p, half: (p.Sector[1] - p.Sector[0]) / 2, mid: (p.Sector[0] + p.Sector[1]) / 2}
 	t.lo, t.hi = math.Inf(1), math.Inf(-1)
 	for _, q := range p.Outline[p.Pot+1:] {
 		t.lo, t.hi = math.Min(t.lo, q.Z), math.Max(t.hi, q.Z)
@@ -48,6 +53,7 @@ func newTray(md *mold.Mold, p *mold.Part) *tray {
 			return nil
 		}
 	}
+	t.from, t.to = t.lo, t.hi
 	return t
 }
 
@@ -109,15 +115,21 @@ func (t *tray) line() []form.Point {
 	return line
 }
 
-// build makes the tray in the mold's frame.
+// build makes the tray, or a piece of it, in the mold's frame.
 func (t *tray) build(so *mold.Solids) (*solid.Mesh, error) {
 	n := so.Turn.Steps()
 	at := func(deg float64) int { return int(math.Round(deg / 360 * float64(n))) }
-	b := solid.NewBuilder(so.Place, solid.Span{Steps: n, From: at(t.p.Sector[0]), To: at(t.p.Sector[1])})
+	first, last := t.p.Sector[0], t.p.Sector[1]
+	if t.w > 0 {
+		first = t.mid
+	} else if t.w < 0 {
+		last = t.mid
+	}
+	b := solid.NewBuilder(so.Place, solid.Span{Steps: n, From: at(first), To: at(last)})
 	// the pot's surface, along the contour
 	var rings []solid.Loop
-	line := t.line()
-	room := (len(line) + 1) * (at(t.p.Sector[1]) - at(t.p.Sector[0]) + 1)
+	line := t.piece()
+	room := (len(line) + 1) * (at(last) - at(first) + 1)
 	b.Grow(room, 2*room)
 	for _, q := range line {
 		rings = append(rings, b.Ring(q.R, q.Z))
@@ -125,63 +137,116 @@ func (t *tray) build(so *mold.Solids) (*solid.Mesh, error) {
 	for i := 1; i < len(rings); i++ {
 		b.Wall(rings[i-1], rings[i]) // matter toward the axis
 	}
-	// the outer edges: near at the sector's start (-v), far at its end (+v)
+	// the outer edges, on the side of -v and of +v; on a side that is cut off
+	// the floor ends at the middle
+	heights := [2]float64{t.from, t.to}
+	post := func(u, v float64) (l [2]int32) {
+		for k, z := range heights {
+			l[k] = b.Vertex(t.at(u, v, z))
+		}
+		return l
+	}
 	u, v := t.edge()
 	foot, ground := t.side()
-	post := func(u, v float64) [2]solid.Loop {
-		return [2]solid.Loop{{b.Vertex(t.at(u, -v, t.lo)), b.Vertex(t.at(u, v, t.lo))}, {b.Vertex(t.at(u, -v, t.hi)), b.Vertex(t.at(u, v, t.hi))}}
-	}
-	e, f, g := post(u, v), post(foot[0], foot[1]), post(ground[0], ground[1])
-	// seam faces: outline counterclockwise in (r, z), seen from the tray's side
-	turn := func(l solid.Loop) solid.Loop { return reversed(l) }
-	loops := []solid.Loop{}
-	for i := len(rings) - 1; i >= 0; i-- {
-		loops = append(loops, turn(rings[i]))
-	}
-	loops = append(loops, turn(e[0]), turn(e[1]))
-	for _, end := range [2]struct {
-		side solid.Side
-		seam mold.Seam
-	}{{solid.Far, mold.Start}, {solid.Near, mold.End}} {
-		var list []mold.Natch
-		var circles []solid.Circle
-		for _, n := range t.p.Natches {
-			if n.Seam == end.seam {
-				list = append(list, n)
-				circles = append(circles, mold.UprightCircle(n))
-			}
-		}
-		mold.CloseCast(b, b.End(end.side, loops, circles...), list)
-	}
-	// flanks, sides and floor
-	quad := func(normal solid.Vec, l ...int32) { b.Face(normal, l) }
+	var sides [2][3][2]int32 // by side: the seam's edge, the flank's foot, the floor
 	for s := range 2 {
-		w := float64(2*s - 1) // -1 on the side of -v
-		face := func(normal solid.Vec, a, c [2]solid.Loop) {
-			l := solid.Loop{a[0][s], c[0][s], c[1][s], a[1][s]}
+		w := float64(2*s - 1)
+		if t.w == -w {
+			sides[s][2] = post(ground[0], 0)
+			continue
+		}
+		sides[s] = [3][2]int32{post(u, w*v), post(foot[0], w*foot[1]), post(ground[0], w*ground[1])}
+	}
+	for s := range 2 {
+		w := float64(2*s - 1)
+		e := sides[s]
+		if t.w == -w { // the joint in the middle
+			loop := solid.Loop{e[2][0]}
+			for _, r := range rings {
+				if s == 0 {
+					loop = append(loop, r[0])
+				} else {
+					loop = append(loop, r[len(r)-1])
+				}
+			}
+			loop = append(loop, e[2][1])
+			if s == 1 {
+				loop = reversed(loop)
+			}
+			normal := t.at(0, w, 0)
+			keys := t.middleKeys()
+			open, holes := keyHoles(b, keys, t.clear, normal, func(x, y float64) solid.Vec { return t.at(x, 0, y) })
+			b.Face(normal, loop, holes...)
+			closeKeys(b, open, keys)
+			continue
+		}
+		t.seamFace(b, s, rings, e[0])
+		face := func(normal solid.Vec, a, c [2]int32) {
+			l := solid.Loop{a[0], c[0], c[1], a[1]}
 			if s == 0 {
 				l = reversed(l)
 			}
-			quad(normal, l...)
+			b.Face(normal, l)
 		}
 		du, dv := t.along()
-		face(t.at(-dv, w*du, 0), e, f)
-		face(t.at(0, w, 0), f, g)
+		face(t.at(-dv, w*du, 0), e[0], e[1])
+		face(t.at(0, w, 0), e[1], e[2])
 	}
-	quad(t.at(-1, 0, 0), g[0][0], g[1][0], g[1][1], g[0][1])
+	g := [2][2]int32{sides[0][2], sides[1][2]}
+	b.Face(t.at(-1, 0, 0), solid.Loop{g[0][0], g[0][1], g[1][1], g[1][0]})
 	// ends: seen from above the loop runs from -v round the pot to +v
-	for s, ring := range [2]solid.Loop{rings[0], rings[len(rings)-1]} {
-		l := solid.Loop{e[s][0]}
-		l = append(l, ring...)
-		l = append(l, e[s][1], f[s][1], g[s][1], g[s][0], f[s][0])
-		// with u to the right and v up the page this runs counterclockwise
-		if s == 1 {
-			b.Face(solid.Vec{0, 0, 1}, l)
-		} else {
-			b.Face(solid.Vec{0, 0, -1}, reversed(l))
+	for k, ring := range [2]solid.Loop{rings[0], rings[len(rings)-1]} {
+		var l solid.Loop
+		if t.w <= 0 {
+			l = append(l, sides[0][0][k])
 		}
+		l = append(l, ring...)
+		if t.w >= 0 {
+			l = append(l, sides[1][0][k], sides[1][1][k])
+		}
+		l = append(l, sides[1][2][k], sides[0][2][k])
+		if t.w <= 0 {
+			l = append(l, sides[0][1][k])
+		}
+		way := float64(2*k - 1)
+		if k == 0 {
+			l = reversed(l)
+		}
+		var keys []key
+		if z := heights[k]; z > t.lo && z < t.hi {
+			keys = t.endKeys(z, k == 1)
+		}
+		open, holes := keyHoles(b, keys, t.clear, solid.Vec{0, 0, way}, func(x, y float64) solid.Vec { return t.at(x, y, heights[k]) })
+		b.Face(solid.Vec{0, 0, way}, l, holes...)
+		closeKeys(b, open, keys)
 	}
 	return b.Done()
+}
+
+// seamFace lays the seam face on the side of -v (s = 0) or +v (1), between the
+// pot and the edge e, with the piece's natches.
+func (t *tray) seamFace(b *solid.Builder, s int, rings []solid.Loop, e [2]int32) {
+	// outline counterclockwise in (r, z), seen from the tray's side
+	var loops []solid.Loop
+	for i := len(rings) - 1; i >= 0; i-- {
+		loops = append(loops, reversed(rings[i]))
+	}
+	for _, v := range e {
+		loops = append(loops, solid.Loop{v})
+	}
+	seam, side := mold.Start, solid.Far
+	if s == 1 {
+		seam, side = mold.End, solid.Near
+	}
+	var list []mold.Natch
+	var circles []solid.Circle
+	for _, n := range t.p.Natches {
+		if n.Seam == seam && n.At.Z > t.from && n.At.Z < t.to {
+			list = append(list, n)
+			circles = append(circles, mold.UprightCircle(n))
+		}
+	}
+	mold.CloseCast(b, b.End(side, loops, circles...), list)
 }
 
 // volume of the tray in ml: the prism under its seam planes and the sector of
@@ -190,17 +255,22 @@ func (t *tray) volume() float64 {
 	u, v := t.edge()
 	foot, ground := t.side()
 	half := [][2]float64{{0, 0}, {u, v}, foot, ground, {ground[0], 0}}
-	area := 0.0
-	for i, a := range half {
-		c := half[(i+1)%len(half)]
-		area += a[0]*c[1] - a[1]*c[0]
+	area := math.Abs(loopArea(half))
+	sector := *t.p.Sector
+	if t.w == 0 {
+		area *= 2
+	} else if t.w > 0 {
+		sector[0] = t.mid
+	} else {
+		sector[1] = t.mid
 	}
 	pot := 0.0
-	for k := t.p.Pot; k > 0; k-- {
-		a, c := t.p.Outline[k], t.p.Outline[k-1]
+	line := t.piece()
+	for k := 1; k < len(line); k++ {
+		a, c := line[k-1], line[k]
 		pot += (a.R*a.R + a.R*c.R + c.R*c.R) * (c.Z - a.Z) * math.Pi / 3
 	}
-	return (math.Abs(area)*(t.hi-t.lo) + pot*2*t.half/360*t.md.SectionShare(t.p.Sector)) / 1000
+	return (area*(t.to-t.from) + pot*(sector[1]-sector[0])/360*t.md.SectionShare(&sector)) / 1000
 }
 
 // back is how far from the axis the plaster reaches along the pull, with what
@@ -210,8 +280,9 @@ func (t *tray) back() float64 { return t.md.Block.R + freeboard }
 // endBoard closes the end at height z, on the side way of it.
 type endBoard struct {
 	*tray
-	z, way float64
-	j      *job.Job
+	z, way   float64
+	j        *job.Job
+	from, to float64 // its ends across the pull, or those of this piece of it
 }
 
 // reach is how far across a board goes on either side.
@@ -245,9 +316,14 @@ func (e *endBoard) thick() float64 {
 }
 
 func (e *endBoard) proud() float64 {
-	h := ledge
+	h := 0.0
+	if len(e.held(e.ledges())) > 0 {
+		h = ledge
+	} else if len(e.held(e.letters())) > 0 {
+		h = markRaised
+	}
 	for _, n := range e.natches() {
-		if n.Socket {
+		if v := e.across(n); n.Socket && v > e.from && v < e.to {
 			h = math.Max(h, solid.DomeHeight(n.Radius, n.HalfAngle))
 		}
 	}
@@ -256,8 +332,8 @@ func (e *endBoard) proud() float64 {
 
 func (e *endBoard) build(so *mold.Solids) (*solid.Mesh, error) {
 	b := solid.NewBuilder(so.Place, solid.FullTurn(so.Turn.Steps()))
-	w, f, top := e.reach(), e.floor(), e.back()
-	corners := [4][2]float64{{f, -w}, {top, -w}, {top, w}, {f, w}}
+	f, top := e.floor(), e.back()
+	corners := [4][2]float64{{f, e.from}, {top, e.from}, {top, e.to}, {f, e.to}}
 	var in, out solid.Loop
 	for _, c := range corners {
 		in = append(in, b.Vertex(e.at(c[0], c[1], e.z)))
@@ -265,20 +341,21 @@ func (e *endBoard) build(so *mold.Solids) (*solid.Mesh, error) {
 	}
 	facing := solid.Vec{0, 0, -e.way}
 	var holes []solid.Loop
-	list := e.natches()
+	var list []mold.Natch
 	var open []solid.Hole
-	for _, n := range list {
+	for _, n := range e.natches() {
+		if v := e.across(n); v < e.from || v > e.to {
+			continue
+		}
 		h := mold.LevelHole(b, n, -e.way)
 		holes = append(holes, reversed(h.Loop))
-		open = append(open, h)
+		open, list = append(open, h), append(list, n)
 	}
-	// ledges outside the side boards
-	holes = append(holes, raise(b, facing, e.ledges(), func(x, y, h float64) solid.Vec {
+	holes = append(holes, raise(b, facing, e.held(e.ledges()), func(x, y, h float64) solid.Vec {
 		return e.at(x, e.way*-y, e.z-e.way*h*ledge/markRaised)
 	})...)
-	// the part's letter and its pull, above the plaster
-	holes = append(holes, raise(b, facing, glyphs(e.p.Name+"^"), func(x, y, h float64) solid.Vec {
-		return e.at(e.md.Block.R+freeboard/2+y, e.way*x, e.z-e.way*h)
+	holes = append(holes, raise(b, facing, e.held(e.letters()), func(x, y, h float64) solid.Vec {
+		return e.at(x, e.way*-y, e.z-e.way*h)
 	})...)
 	loop := in
 	if e.way > 0 {
@@ -288,13 +365,16 @@ func (e *endBoard) build(so *mold.Solids) (*solid.Mesh, error) {
 	mold.CloseCast(b, open, list)
 	for i := range in {
 		k := (i + 1) % len(in)
-		if e.way > 0 {
-			b.Triangle(in[i], in[k], out[k])
-			b.Triangle(in[i], out[k], out[i])
-		} else {
-			b.Triangle(in[k], in[i], out[i])
-			b.Triangle(in[k], out[i], out[k])
+		quad := solid.Loop{in[i], in[k], out[k], out[i]}
+		if e.way < 0 {
+			quad = reversed(quad)
 		}
+		normal := [4]solid.Vec{e.at(0, -1, 0), e.at(1, 0, 0), e.at(0, 1, 0), e.at(-1, 0, 0)}[i]
+		v := [4]float64{e.from, math.Inf(1), e.to, math.Inf(1)}[i]
+		keys := e.keys(v)
+		holes, loops := keyHoles(b, keys, e.clear, normal, func(x, y float64) solid.Vec { return e.at(x, v, e.z+e.way*y) })
+		b.Face(normal, quad, loops...)
+		closeKeys(b, holes, keys)
 	}
 	if e.way > 0 {
 		b.Face(solid.Vec{0, 0, 1}, out)
@@ -302,6 +382,18 @@ func (e *endBoard) build(so *mold.Solids) (*solid.Mesh, error) {
 		b.Face(solid.Vec{0, 0, -1}, reversed(out))
 	}
 	return b.Done()
+}
+
+// letters are the part's letter and its pull, above the plaster, in the frame of
+// the ledges.
+func (e *endBoard) letters() [][][2]float64 {
+	list := glyphs(e.p.Name + "^")
+	for _, g := range list {
+		for i, q := range g {
+			g[i] = [2]float64{e.md.Block.R + freeboard/2 + q[1], -q[0]}
+		}
+	}
+	return list
 }
 
 // ledges are strips along the outer faces of the side boards, in (u, v) or, for
@@ -337,7 +429,9 @@ func loopArea(l [][2]float64) float64 {
 // of +v (w = 1) or -v, with the ribs of the strap grooves.
 type sideBoard struct {
 	*tray
-	w float64
+	w         float64
+	from, to  float64 // heights of this piece
+	near, far float64 // its ends along the face
 }
 
 // spanUV is the board's reach along the face, from the seam's edge.
@@ -352,40 +446,77 @@ func (s *sideBoard) spanUV() (from, to float64) {
 
 // section across the board: (d, z), d outward from the face.
 func (s *sideBoard) section() [][2]float64 {
-	out := [][2]float64{{boardWall, s.lo}, {boardWall, s.hi}, {0, s.hi}}
-	var ribs [][2]float64
+	out := [][2]float64{{boardWall, s.from}, {boardWall, s.to}, {0, s.to}}
+	ribs := s.ribs()
+	for i := len(ribs) - 1; i >= 0; i-- {
+		if ribs[i][1] > s.from && ribs[i][1] < s.to {
+			out = append(out, ribs[i])
+		}
+	}
+	return append(out, [2]float64{0, s.from})
+}
+
+// ribs are the corners of the ribs for the strap grooves, upward.
+func (s *sideBoard) ribs() (ribs [][2]float64) {
 	for _, q := range s.p.Outline[s.p.Pot+1:] {
 		if q.R > 0 && q.Z > s.lo+mold.EdgeMM && q.Z < s.hi-mold.EdgeMM {
 			ribs = append(ribs, [2]float64{q.R - s.md.Block.R, q.Z})
 		}
 	}
-	for i := len(ribs) - 1; i >= 0; i-- {
-		out = append(out, ribs[i])
-	}
-	return append(out, [2]float64{0, s.lo})
+	return ribs
 }
 
+// build makes the board, or a piece of it between from and to in height and
+// between its ends near and far along the face.
 func (s *sideBoard) build(so *mold.Solids) (*solid.Mesh, error) {
 	b := solid.NewBuilder(so.Place, solid.FullTurn(so.Turn.Steps()))
 	u, v := s.edge()
 	du, dv := s.along()
-	from, to := s.spanUV()
 	place := func(along, d, z float64) solid.Vec {
 		return s.at(u+along*du-d*dv, s.w*(v+along*dv+d*du), z)
 	}
 	sec := s.section()
 	var a, c solid.Loop
 	for _, q := range sec {
-		a = append(a, b.Vertex(place(from, q[0], q[1])))
-		c = append(c, b.Vertex(place(to, q[0], q[1])))
+		a = append(a, b.Vertex(place(s.near, q[0], q[1])))
+		c = append(c, b.Vertex(place(s.far, q[0], q[1])))
 	}
 	dir := s.at(du, s.w*dv, 0)
 	if s.w < 0 {
 		a, c = c, a
 		dir = solid.Vec{-dir[0], -dir[1], 0}
 	}
-	side(b, a, c)
-	b.Face(dir, c)
-	b.Face(solid.Vec{-dir[0], -dir[1], 0}, reversed(a))
+	for i := range a {
+		k := (i + 1) % len(a)
+		quad := solid.Loop{a[i], a[k], c[k], c[i]}
+		if sec[i][1] != sec[k][1] || sec[i][1] == s.lo || sec[i][1] == s.hi {
+			b.Triangle(quad[0], quad[1], quad[2])
+			b.Triangle(quad[0], quad[2], quad[3])
+			continue
+		}
+		z := sec[i][1]
+		normal := solid.Vec{0, 0, 1}
+		if z == s.from {
+			normal[2] = -1
+		}
+		keys := s.levelKeys(z == s.to)
+		open, holes := keyHoles(b, keys, s.clear, normal, func(x, y float64) solid.Vec { return place(x, y, z) })
+		b.Face(normal, quad, holes...)
+		closeKeys(b, open, keys)
+	}
+	for k, l := range [2]solid.Loop{c, reversed(a)} {
+		normal := dir
+		at := s.far
+		if (k == 0) != (s.w > 0) {
+			at = s.near
+		}
+		if k == 1 {
+			normal = solid.Vec{-dir[0], -dir[1], 0}
+		}
+		keys := s.endKeys(at)
+		open, holes := keyHoles(b, keys, s.clear, normal, func(x, y float64) solid.Vec { return place(at, x, y) })
+		b.Face(normal, l, holes...)
+		closeKeys(b, open, keys)
+	}
 	return b.Done()
 }
