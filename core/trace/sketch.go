@@ -102,7 +102,9 @@ func footFirst(o []pt) []pt {
 }
 
 // inkMask is what is darker than the mean of a wide square around it by a third
-// of the way to the darkest ink, and by 12 of L* at least.
+// of the way to the darkest ink, and by 12 of L* at least; and what is half as
+// dark where it runs on from that (Canny 1986, two thresholds), since a pencil is
+// pressed now more and now less.
 func inkMask(c *plane) []bool {
 	w, h := c.w, c.h
 	sum := make([]float64, (w+1)*(h+1))
@@ -126,8 +128,22 @@ func inkMask(c *plane) []bool {
 	}
 	t := max(quantile(deepest, 0.999)/3, 12)
 	ink := make([]bool, w*h)
+	var queue []int
 	for i, d := range dark {
-		ink[i] = d > t
+		if d > t {
+			ink[i] = true
+			queue = append(queue, i)
+		}
+	}
+	for k := 0; k < len(queue); k++ {
+		x, y := queue[k]%w, queue[k]/w
+		for _, s := range steps {
+			u, v := x+s[0], y+s[1]
+			if j := v*w + u; u >= 0 && v >= 0 && u < w && v < h && !ink[j] && dark[j] > t/2 {
+				ink[j] = true
+				queue = append(queue, j)
+			}
+		}
 	}
 	return ink
 }
