@@ -17,17 +17,17 @@ import (
 // figure. Errors are Faults; each names the field, and the line where the
 // text's structure is at fault. Keys that no job has are errors.
 func Read(text []byte) (*Job, error) {
-	j := Defaults()
-	j.Rules.LeastDraft = math.NaN() // a mark for "left out", which no file can hold
-	d := json.NewDecoder(bytes.NewReader(text))
-	d.DisallowUnknownFields()
-	err := d.Decode(&j)
-	if err == nil {
+	j := blank()
+	if !readFast(text, &j) {
+		j = blank() // what may have been half read
+		d := json.NewDecoder(bytes.NewReader(text))
+		d.DisallowUnknownFields()
+		if err := d.Decode(&j); err != nil {
+			return nil, Faults{explain(text, err)}
+		}
 		if _, rest := d.Token(); rest != io.EOF {
 			return nil, Faults{Faultf("trailingText", "", "There is more text after the end of the job; remove it.").AtLine(lineAt(text, d.InputOffset()))}
 		}
-	} else {
-		return nil, Faults{explain(text, err)}
 	}
 	if math.IsNaN(j.Rules.LeastDraft) {
 		j.Rules.LeastDraft = LeastDraftFor(j.Printer.Layer)
@@ -36,6 +36,13 @@ func Read(text []byte) (*Job, error) {
 		return nil, f
 	}
 	return &j, nil
+}
+
+// blank is the job that a text fills in.
+func blank() Job {
+	j := Defaults()
+	j.Rules.LeastDraft = math.NaN() // a mark for "left out", which no file can hold
+	return j
 }
 
 // Write is the document as saved: indented, every key present, one final

@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"encoding/json"
 	"math"
 	"testing"
 
@@ -20,8 +21,17 @@ func wavy(n int) *job.Job {
 	return &j
 }
 
-func BenchmarkPlan500(b *testing.B) {
-	text, err := wavy(500).Write()
+func BenchmarkPlan100(b *testing.B)  { benchPlan(b, wavy(100)) }
+func BenchmarkPlan500(b *testing.B)  { benchPlan(b, wavy(500)) }
+func BenchmarkPlan2000(b *testing.B) { benchPlan(b, wavy(2000)) }
+func BenchmarkPlan500Oval(b *testing.B) {
+	j := wavy(500)
+	j.Form.Section = job.Section{Kind: job.SectionOval, Ratio: 0.8}
+	benchPlan(b, j)
+}
+
+func benchPlan(b *testing.B, j *job.Job) {
+	text, err := json.Marshal(j) // as the page sends it
 	if err != nil {
 		b.Fatal(err)
 	}
