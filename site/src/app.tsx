@@ -8,6 +8,8 @@ import { Drawing } from "./drawing";
 import { NodeBar } from "./editor/bar";
 import { save, takeFile, toLink } from "./files";
 import { HelpCard } from "./help/card";
+import { GuideBar, GuideOffer } from "./help/guidebar";
+import { guided } from "./help/guide";
 import { HelpButton, HelpWindow } from "./help/window";
 import { Icon } from "./icons";
 import { DamagedFile } from "./keep/damaged";
@@ -48,7 +50,8 @@ export function App() {
         </div>
         <Panels />
       </main>
-      {trace ? <TraceNext of={trace} /> : tab !== "class" && <NextStep />}
+      {trace ? <TraceNext of={trace} /> : tab !== "class" && !guided() && <NextStep />}
+      <GuideBar />
       <Below />
       <DamagedFile />
       <HelpCard />
@@ -96,7 +99,7 @@ function Head() {
           }} />
         </label>
         <button type="button" onClick={() => void link()}><Icon name="link" />{w.link}</button>
-        <button type="button" onClick={save}><Icon name="save" />{w.save}</button>
+        <button type="button" data-point="save" onClick={save}><Icon name="save" />{w.save}</button>
         <HelpButton />
       </div>
     </header>
@@ -137,7 +140,7 @@ function Panels() {
         ))}
       </div>
       <div class="panel" id="tabpanel" role="tabpanel" aria-labelledby={`tab-${tab}`} tabIndex={-1}>
-        {ready && tab === "form" && <>{!now().trace?.open && !now().svg && <FirstShelf />}<FormPanel /></>}
+        {ready && tab === "form" && <><GuideOffer />{!now().trace?.open && !now().svg && <FirstShelf />}<FormPanel /></>}
         {plan && tab === "release" && <ReleasePanel plan={plan} />}
         {plan && tab === "parts" && <PartsPanel plan={plan} />}
         {plan && tab === "tooling" && <ToolingPanel plan={plan} />}

@@ -21,6 +21,7 @@ export function download(name: string, bytes: BlobPart, type: string): void {
   a.href = URL.createObjectURL(new Blob([bytes], { type }));
   a.download = name;
   a.click();
+  set({ handed: { name } });
   setTimeout(() => URL.revokeObjectURL(a.href), 60_000);
 }
 

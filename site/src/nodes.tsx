@@ -70,7 +70,7 @@ export function Nodes({ job, plan, view, hold }: Props) {
         const x = X(view, n.r * scale), y = Y(view, seat(plan, n.z));
         return (
           <g
-            key={i} tabindex={0} role="button" class={`node${now().node === i ? " on" : ""}`}
+            key={i} tabindex={0} role="button" class={`node${now().node === i ? " on" : ""}${i === outer.length - 1 ? " rim" : ""}`}
             aria-label={w.nodeLabel(i + 1, outer.length, withUnit(n.r, "mm", 2), withUnit(n.z, "mm", 2), nodeKind(n))}
             aria-pressed={now().node === i}
             onFocus={() => set({ node: i })}

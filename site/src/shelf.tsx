@@ -84,7 +84,7 @@ export function AllSamples({ label, small = false }: { label: string; small?: bo
   const [open, setOpen] = useState(false);
   return (
     <>
-      <button type="button" class={small ? "small" : ""} aria-haspopup="dialog" onClick={() => { setOpen(true); box.current?.showModal(); }}>{label}</button>
+      <button type="button" class={small ? "small" : ""} aria-haspopup="dialog" data-point={small ? undefined : "samples"} onClick={() => { setOpen(true); box.current?.showModal(); }}>{label}</button>
       <dialog ref={box} class="samples" aria-label={w.shelf} onClose={() => setOpen(false)} onClick={(e) => { if (e.target === box.current) box.current?.close(); }}>
         {open && (
           <div class="group">
@@ -93,7 +93,7 @@ export function AllSamples({ label, small = false }: { label: string; small?: bo
             <ul>
               {samples.map((s) => (
                 <li key={s.name}>
-                  <button type="button" aria-pressed={onBench(s)} onClick={() => { take(s); box.current?.close(); }}>
+                  <button type="button" data-pot={s.name} aria-pressed={onBench(s)} onClick={() => { take(s); box.current?.close(); }}>
                     <span class="stand"><Silhouette job={s} k={0.4} /></span>
                     <b>{s.name}</b><span class="hint">{w.samples[s.name]}</span>
                   </button>

@@ -50,6 +50,8 @@ export interface State {
   behind: Behind | null;
   svg: Svg | null;
   storage: boolean;
+  /** The last file that was handed to the browser. */
+  handed: { name: string } | null;
   toast: { words: string; undo: boolean } | null;
   /** Text that waits in the box for rows, and its faults. */
   rows: { text: string; units: string; across: string; open: boolean; faults: Fault[] };
@@ -78,7 +80,7 @@ export async function begin(left: Found[] | undefined, sample: string, c: Core, 
   history = new History(job);
   state = {
     job, ready: false, plan: null, planned: null, answered: null, faults: [], progress: null, slow: false,
-    tab: "form", node: null, part: null, look: firstLook, saved: null, given: null, damaged: null, zoom: whole, snap: true, trace: null, behind: null, svg: null, storage: left !== undefined, toast: null,
+    tab: "form", node: null, part: null, look: firstLook, saved: null, given: null, damaged: null, zoom: whole, snap: true, trace: null, behind: null, svg: null, handed: null, storage: left !== undefined, toast: null,
     rows: { text: "", units: "", across: "radius", open: false, faults: [] },
   };
   keepFrom(bench, () => { if (state.storage) { set({ storage: false }); say(w.keep.full); } });

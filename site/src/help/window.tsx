@@ -1,8 +1,10 @@
 // The window of help: the guided first job, and all words of the trade in their
 // groups, which can be searched.
 import { useEffect, useRef, useState } from "preact/hooks";
+import { room } from "../class/room";
 import { w } from "../words";
 import { Explained } from "./card";
+import { guided, start } from "./guide";
 import { help, put } from "./store";
 import { groupIds, groups, type TermId } from "./terms";
 
@@ -34,6 +36,12 @@ export function HelpWindow() {
       {open && (
         <div class="group">
           <div class="head"><h2 id="help-title">{w.help.title}</h2><button type="button" onClick={() => box.current?.close()}>{w.close}</button></div>
+          {!guided() && !room().inside && (
+            <div class="offer">
+              <p><b>{w.guide.title}.</b> {w.guide.again}</p>
+              <div class="actions"><button type="button" class="primary" onClick={() => { box.current?.close(); start(); }}>{w.guide.start}</button></div>
+            </div>
+          )}
           <div class="head">
             <h3>{w.help.wordsTitle}</h3>
             <input type="text" aria-label={w.help.find} placeholder={w.help.find} value={sought} onInput={(e) => seek(e.currentTarget.value)} />

@@ -27,7 +27,7 @@ export function NearestForm({ plan }: { plan: Plan }) {
                     : w.nearChange(withUnit(found.maxChange, "mm", 2), withUnit(found.atZ, "mm"), withUnit(found.rmsChange, "mm", 2))}
                   {found && found.maxChange > 0 && (
                     <button
-                      type="button" disabled={stale} aria-label={w.nearTakeIn[k]}
+                      type="button" data-point={`near-${k}`} disabled={stale} aria-label={w.nearTakeIn[k]}
                       onClick={() => { edit(() => w.nearSteps[k], "", (j) => { Object.assign(j, found.job); }); settle(); }}
                     >{w.nearTake}</button>
                   )}

@@ -23,22 +23,23 @@ export function SheetsPanel() {
   const put = (patch: Partial<Options>) => setOptions(keptOptions({ ...options, ...patch }));
   const asked = JSON.stringify(request(options));
   useEffect(() => {
-    let gone = false, pages: Page[] = [];
+    let gone = false;
     const wait = setTimeout(async () => {
       const a = await coreOf().ask("sheet", { job, ...request(options), as: "svg" });
       if (gone || !a) return;
       const reply = parse<{ pages: number }>(a.reply);
       if ("error" in reply) { setBad(reply.error.message); setMade(null); return; }
-      pages = a.blobs.map((bytes) => ({ bytes, src: URL.createObjectURL(new Blob([bytes as BlobPart], { type: "image/svg+xml" })) }));
+      const pages = a.blobs.map((bytes): Page => ({ bytes, src: URL.createObjectURL(new Blob([bytes as BlobPart], { type: "image/svg+xml" })) }));
       setBad("");
       setMade({ job, asked, sheet: options.sheet, pages });
     }, 60);
     return () => {
       gone = true;
       clearTimeout(wait);
-      pages.forEach((p) => URL.revokeObjectURL(p.src));
     };
   }, [job, asked]);
+  // let go of only once others stand in their place
+  useEffect(() => () => made?.pages.forEach((p) => URL.revokeObjectURL(p.src)), [made]);
   // Pages of an earlier job stay until the new ones are there, those of another sheet do not.
   const pages = made?.sheet === options.sheet ? made.pages : null;
   const fresh = made?.job === job && made.asked === asked;

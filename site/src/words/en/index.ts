@@ -4,6 +4,7 @@ import { casting } from "./casting";
 import { classroom } from "./class";
 import { drawing } from "./drawing";
 import { form } from "./form";
+import { guide } from "./guide";
 import { help } from "./help";
 import { keep } from "./keep";
 import { page } from "./page";
@@ -16,5 +17,5 @@ import { trace } from "./trace";
 import { verdict } from "./verdict";
 
 export const en = {
-  ...page, ...verdict, ...drawing, ...form, ...release, ...parts, ...tooling, ...casting, ...sheets, ...shelf, trace, keep, class: classroom, help,
+  ...page, ...verdict, ...drawing, ...form, ...release, ...parts, ...tooling, ...casting, ...sheets, ...shelf, trace, keep, class: classroom, help, guide,
 };
