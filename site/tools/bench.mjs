@@ -3,7 +3,7 @@
 // pointer event to the frame that shows its plan. Where core/plan has a Go
 // benchmark of the same name, the ratio wasm to native stands beside it.
 import { spawnSync } from "node:child_process";
-import { statSync } from "node:fs";
+import { readFileSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { dist } from "./core.mjs";
@@ -106,6 +106,34 @@ for (const sheet of ["profile", "section", "report", "workshop"]) {
     const t = median(s.times.slice(1)), kb = Math.max(...s.bytes) / 1000;
     add(`sheet ${sheet}, ${as}, ${kb.toFixed(0)} kB`, ms(t), "100 ms, 200 kB", t <= 100 && kb <= 200, ratio(`Sheet_${sheet}_${as}`, t));
   }
+}
+
+// A picture of 12 megapixels, handed to a tab that has done nothing else.
+{
+  const { context, page: p } = await open(browser), w = p.workers()[0];
+  const jpeg = readFileSync(join(root, "testdata/photos/vase-1000.jpg"));
+  const took = await w.evaluate(async (bytes) => {
+    const b = await createImageBitmap(new Blob([new Uint8Array(bytes)]));
+    const pixels = (width, height) => {
+      const c = new OffscreenCanvas(width, height).getContext("2d");
+      c.drawImage(b, 0, 0, width, height);
+      return new Uint8Array(c.getImageData(0, 0, width, height).data.buffer);
+    };
+    const run = (request, blob) => {
+      const t = performance.now();
+      if (JSON.parse(globalThis.moldwright.call("trace", JSON.stringify(request), blob).reply).error) throw new Error("not traced");
+      return performance.now() - t;
+    };
+    const small = pixels(750, 1000), first = run({ width: 750, height: 1000, draft: true }, small);
+    const large = pixels(3000, 4000);
+    globalThis.moldwright.hold(large.length, 0, large);
+    const full = [];
+    for (let i = 0; i < 7; i++) full.push(run({ width: 3000, height: 4000, scale: { what: "height", mm: 170 } }, true));
+    return { first, full };
+  }, [...jpeg]);
+  add("first outline, cold", ms(took.first), "100 ms", took.first <= 100, "of the small copy that the page makes");
+  add("trace of 12 megapixels", ms(median(took.full)), "300 ms", median(took.full) <= 300, `${ms(took.full[0])} the first time`);
+  await context.close();
 }
 
 const drags = await page.evaluate(async () => {
