@@ -1,6 +1,6 @@
 // Makes dist/moldwright.html: the page with its script, style, fonts, worker and
-// core inside. The core must stand in dist/ already, with its wasm_exec.js. The
-// view in space is packed apart, and unpacked when it is first opened.
+// core inside. The core must stand in dist/ already, with its wasm_exec.js. It is
+// packed; so is the view in space, which is unpacked when it is first opened.
 // Nothing in the page is fetched, and its Content-Security-Policy says so: the
 // scripts and the one style are named by their hashes.
 import { createHash } from "node:crypto";
@@ -8,7 +8,7 @@ import { readFileSync, writeFileSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { gzipSync } from "node:zlib";
-import { build } from "esbuild";
+import { build, transform } from "esbuild";
 
 const here = dirname(fileURLToPath(import.meta.url));
 const dist = join(here, "../dist");
@@ -24,6 +24,10 @@ async function bundle(entry) {
   return out.outputFiles[0].text.trim().replaceAll("</script", "<\\/script");
 }
 
+const ts = await transform(read("src/base85.ts"), { loader: "ts" });
+const { encode } = await import(`data:text/javascript,${encodeURIComponent(ts.code)}`);
+const pack = (bytes) => encode(gzipSync(bytes, { level: 9 }));
+
 const hash = (text) => `'sha256-${createHash("sha256").update(text).digest("base64")}'`;
 const face = (weight, file) =>
   `@font-face{font-family:"Moldwright Sans";font-weight:${weight};src:url(data:font/woff2;base64,${base64("../core/sheet/fonts", file)}) format("woff2")}`;
@@ -31,9 +35,9 @@ const face = (weight, file) =>
 const js = await bundle("main.tsx");
 const css = face(400, "MoldwrightSans-Regular.woff2") + face(700, "MoldwrightSans-Bold.woff2") + await bundle("style.css");
 const worker = read("../dist/wasm_exec.js").replaceAll("</script", "<\\/script") + "\n" + await bundle("worker.ts");
-const core = gzipSync(readFileSync(join(dist, "core.wasm")), { level: 9 }).toString("base64");
+const core = pack(readFileSync(join(dist, "core.wasm")));
 const spaceJs = await bundle("space/scene.ts");
-const space = gzipSync(spaceJs, { level: 9 }).toString("base64");
+const space = pack(spaceJs);
 const icon = `data:image/svg+xml;base64,${base64("src/icon.svg")}`;
 const csp = [
   "default-src 'none'", `script-src ${hash(js)} ${hash(spaceJs)} 'wasm-unsafe-eval'`, `style-src ${hash(css)}`, "font-src data:",

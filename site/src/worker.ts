@@ -3,6 +3,7 @@
 // request is, and, if the instance has ended, that it has: the page then starts
 // another worker and sends its job again. It also opens pictures, and gives the
 // core the pixels of the one that is traced to hold.
+import { decode as unpack } from "./base85";
 import { decode, PictureFault } from "./trace/decode";
 
 interface Core {
@@ -42,11 +43,6 @@ function die(e: unknown): void {
   scope.postMessage({ kind: "dead", message: e instanceof Error ? e.message : String(e) } satisfies FromWorker);
 }
 
-function fromBase64(text: string): Uint8Array<ArrayBuffer> {
-  const fast = (Uint8Array as unknown as { fromBase64?: (s: string) => Uint8Array<ArrayBuffer> }).fromBase64;
-  return fast ? fast(text) : Uint8Array.from(atob(text), (c) => c.charCodeAt(0));
-}
-
 function answer(id: number, reply: string, blobs: Uint8Array[] = []): void {
   scope.postMessage({ kind: "answer", id, reply, blobs } satisfies FromWorker, blobs.map((b) => b.buffer));
 }
@@ -69,7 +65,7 @@ async function picture(id: number, file: Blob | null): Promise<void> {
 }
 
 async function start(packed: string): Promise<void> {
-  const unpacked = new Blob([fromBase64(packed)]).stream().pipeThrough(new DecompressionStream("gzip"));
+  const unpacked = new Blob([unpack(packed)]).stream().pipeThrough(new DecompressionStream("gzip"));
   const go = new scope.Go();
   const answer = new Response(unpacked, { headers: { "Content-Type": "application/wasm" } });
   const { instance } = await WebAssembly.instantiateStreaming(answer, go.importObject);

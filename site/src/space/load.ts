@@ -1,6 +1,7 @@
 // Unpacks the view in space when it is first opened, and meshes for it. The
 // packed script stands in the page as text; the page's policy knows it by its
 // hash, so that it and nothing else can be run so.
+import { decode } from "../base85";
 import type { Job, SolidFile } from "../contract";
 import { coreOf, parse } from "../state";
 import { w } from "../words";
@@ -11,7 +12,7 @@ let loading: Promise<Open> | null = null;
 
 export function load(): Promise<Open> {
   loading ??= (async () => {
-    const packed = Uint8Array.from(atob(document.getElementById("space")!.textContent!.trim()), (c) => c.charCodeAt(0));
+    const packed = decode(document.getElementById("space")!.textContent!.trim());
     const script = document.createElement("script");
     script.textContent = await new Response(new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip"))).text();
     document.head.append(script);
