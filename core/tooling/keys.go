@@ -102,22 +102,28 @@ func roomiest(loop []form.Point, others []key) (best form.Point, room float64) {
 		lo, hi = form.Point{R: math.Min(lo.R, q.R), Z: math.Min(lo.Z, q.Z)}, form.Point{R: math.Max(hi.R, q.R), Z: math.Max(hi.Z, q.Z)}
 	}
 	depth := func(p form.Point) float64 {
-		in, d := false, math.Inf(1)
-		for i, a := range loop {
-			c := loop[(i+1)%len(loop)]
+		in, least := false, math.Inf(1) // squared
+		a := loop[len(loop)-1]
+		for _, c := range loop {
 			if (a.Z > p.Z) != (c.Z > p.Z) && p.R < a.R+(p.Z-a.Z)/(c.Z-a.Z)*(c.R-a.R) {
 				in = !in
 			}
-			d = math.Min(d, toChord(p, a, c))
+			ur, uz, vr, vz := c.R-a.R, c.Z-a.Z, p.R-a.R, p.Z-a.Z
+			if l := float64(ur*ur) + float64(uz*uz); l > 0 {
+				t := max(0, min(1, (float64(ur*vr)+float64(uz*vz))/l))
+				vr, vz = vr-float64(t*ur), vz-float64(t*uz)
+			}
+			least = min(least, float64(vr*vr)+float64(vz*vz))
+			a = c
 		}
 		if !in {
-			return -d
+			return -math.Sqrt(least)
 		}
-		return d
+		return math.Sqrt(least)
 	}
 	most := math.Inf(-1)
 	x0, x1, y0, y1 := lo.R, hi.R, lo.Z, hi.Z
-	n := 24
+	n := 16
 	for range 4 {
 		dx, dy := (x1-x0)/float64(n), (y1-y0)/float64(n)
 		for i := range n {
