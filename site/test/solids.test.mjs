@@ -120,3 +120,39 @@ for (const [name, schemes] of Object.entries(pots)) {
     test(`${name}, ${id}: sound, fits, fills the block, comes apart as judged`, () => checkMold(withScheme(job, id)));
   }
 }
+
+// Pieces divided to fit a small bed, and the plug of a flared spare.
+for (const [name, scheme] of [["round-jar", "two"], ["waisted-vase", "sides2+lower"], ["dovetail-foot", "sides3+upper"]]) {
+  test(`${name}, ${scheme}, on a small bed: pieces are sound, fit the bed, and share no space`, () => {
+    const plain = potJob(name);
+    const job = { ...plain, mold: { ...plain.mold, scheme, spare: { height: 25, flared: true } }, printer: { ...plain.printer, bed: [130, 130, 90] } };
+    const plan = must("plan", { job });
+    const { files, blobs } = must("solids", { job, what: "all", as: "stl" });
+    const plaster = new Map(), prints = [];
+    files.forEach((f, i) => {
+      if (f.kind === "plaster") plaster.set(f.part, solidOf(blobs[i]));
+      if (f.kind === "print") prints.push({ ...f, bytes: blobs[i], there: solidOf(blobs[i], f.toMold) });
+    });
+    assert.ok(plan.prints.some((p) => / of \d+$/.test(p.name)), "something is divided");
+    const made = plan.prints.filter((p) => p.size[0] > 0); // not the tray that cannot be made
+    assert.equal(prints.length, made.length);
+    made.forEach((p, i) => {
+      if (p.fitsBed) p.size.forEach((_, k) => assert.ok(prints[i].size[k] <= job.printer.bed[k] + 0.1, `${p.name} measures ${prints[i].size}`));
+      else assert.ok(p.note.length > 0, `${p.name} does not fit and says why`);
+    });
+    for (const f of prints) {
+      assert.equal(f.there.decompose().length, 1, `${f.name} is one piece`);
+      const v = shared(f.there, plaster.get(f.part));
+      assert.ok(v < NOISE, `${f.name} and part ${f.part} share ${v} mm3`);
+    }
+    const pieces = new Map();
+    for (const f of prints) {
+      const whole = f.name.replace(/-\d+-of-\d+\.stl$/, "");
+      pieces.set(whole, [...(pieces.get(whole) ?? []), f]);
+    }
+    for (const list of pieces.values()) {
+      list.forEach((a, i) => list.slice(i + 1).forEach((b) => assert.ok(shared(a.there, b.there) < NOISE, `${a.name} and ${b.name} share ${shared(a.there, b.there)} mm3`)));
+    }
+    assert.deepEqual(repairs(prints.map((f) => [f.name, f.bytes])), [], "admesh finds nothing to repair");
+  });
+}
