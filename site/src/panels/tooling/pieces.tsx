@@ -12,6 +12,9 @@ const STEEP = 45;
 
 export const dims = (s: readonly number[]) => s.map((x) => show(x, 0)).join(" × ") + "\u00a0mm";
 
+/** A tray that cannot be made has no mesh, and no place among the files. */
+const made = (p: Print) => p.size[0] > 0;
+
 interface Props { plan: Plan; busy: boolean; get: (i: number) => void }
 
 export function Pieces({ plan, busy, get }: Props) {
@@ -32,7 +35,7 @@ export function Pieces({ plan, busy, get }: Props) {
                   {p.verdict !== "clear" && <span class={`badge ${p.verdict}`}><Icon name={p.verdict} />{w.verdict[p.verdict]}</span>}
                   {p.note && <span class={p.fitsBed ? "hint" : "warn"}>{p.note}</span>}
                 </div>
-                <button type="button" class="small" disabled={busy} aria-label={w.stlOf(p.label)} onClick={() => get(i)}>{w.stl}</button>
+                <button type="button" class="small" disabled={busy || !made(p)} aria-label={w.stlOf(p.label)} onClick={() => get(plan.prints.slice(0, i).filter(made).length)}>{w.stl}</button>
               </li>
             ))}
           </ul>
