@@ -4,13 +4,19 @@ DIST := dist
 GO_FILES := $(shell find core wasm -name '*.go' -not -name '*_test.go') $(shell find core -path '*/fonts/*') go.mod go.sum
 SITE_FILES := $(shell find site/src site/samples -type f) site/index.html site/build.mjs site/tsconfig.json site/package-lock.json
 
-.PHONY: all build run test bench clean
+.PHONY: all build run hosted gallery test bench clean
 all: build
 
 build: $(DIST)/moldwright.html
 
 run: build
 	node site/tools/sample.mjs
+
+hosted: build
+	node site/tools/hosted.mjs
+
+gallery: build
+	node site/tools/gallery.mjs
 
 test:
 	@node site/test/all.mjs

@@ -85,8 +85,7 @@ export async function read(request: object, words: Said, origin: Origin = "given
   if (!a) return [];
   const reply = parse<{ job: Job }>(a.reply);
   if ("error" in reply) return faults(reply);
-  replace(reply.job, words, origin, row);
-  say(words(), true);
+  say(words(), replace(reply.job, words, origin, row));
   return [];
 }
 

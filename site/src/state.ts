@@ -150,15 +150,20 @@ export function settle(): void { history.close(); }
 export type Origin = "file" | "given" | "kept";
 
 /** Puts another job in place of this one; undo brings the old one back. Row is
- *  the row of kept versions that it goes on. */
-export function replace(job: Job, words: Said, origin: Origin, row: string | null = null): void {
+ *  the row of kept versions that it goes on. False where it is the same job. */
+export function replace(job: Job, words: Said, origin: Origin, row: string | null = null): boolean {
+  const bytes = canonical(job);
+  if (bytes === canonical(state.job)) {
+    set(origin === "file" ? { saved: bytes } : origin === "given" ? { given: bytes } : {});
+    return false;
+  }
   keepNow();
   begins(job, row);
   history.push(job, words, "");
   history.close();
-  const text = canonical(job);
-  set({ node: null, part: null, look: firstLook, zoom: whole, saved: origin === "file" ? text : null, given: origin === "given" ? text : null });
+  set({ node: null, part: null, look: firstLook, zoom: whole, saved: origin === "file" ? bytes : null, given: origin === "given" ? bytes : null });
   take(job);
+  return true;
 }
 
 export function undo(): void {

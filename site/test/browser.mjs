@@ -7,7 +7,7 @@ import { fileURLToPath, pathToFileURL } from "node:url";
 import { chromium } from "playwright-core";
 
 export const address = pathToFileURL(fileURLToPath(new URL("../../dist/moldwright.html", import.meta.url))).href;
-const flags = [
+export const flags = [
   "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
   "--disable-component-update", "--disable-sync",
 ];

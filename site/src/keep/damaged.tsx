@@ -13,8 +13,7 @@ export function DamagedFile() {
   const take = () => {
     const words = () => w.keep.damagedStep(d.from);
     set({ damaged: null });
-    replace(d.job, words, "kept");
-    say(words(), true);
+    say(words(), replace(d.job, words, "kept"));
   };
   return (
     <dialog ref={box} class="samples damaged" aria-labelledby="damaged" onClose={() => set({ damaged: null })}>

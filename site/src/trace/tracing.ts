@@ -75,6 +75,7 @@ export async function openPicture(file: Blob, name: string): Promise<void> {
   const reply = parse<Opened>(a.reply);
   if ("error" in reply) {
     const { code, megapixels = 0 } = reply.error as Fault & { megapixels?: number };
+    if (code === "stopped") return say(reply.error.message);
     return say(code === "tooLarge" ? w.trace.pictureHuge(name, megapixels.toFixed(0)) : w.trace.notPicture(name));
   }
   const old = now().trace;

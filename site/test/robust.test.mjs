@@ -1,0 +1,153 @@
+// The page under rough treatment: slow work is told, stopped and taken up again;
+// the worker killed in the middle of it; fifty edits in a row; back, forward and
+// reload with and without a link.
+import assert from "node:assert/strict";
+import { address, planned, until, verdict } from "./browser.mjs";
+import { pages, tab } from "./onpage.mjs";
+import { choose, photo, settled } from "./trace-help.mjs";
+
+const onPage = pages();
+const name = (page) => page.locator("input.name").inputValue();
+const underway = (page) => page.locator(".underway");
+const stop = (page) => underway(page).getByRole("button", { name: "Stop" });
+
+/** From now on the worker that runs works at an op until it is ended. */
+const stall = (page, op) => page.workers()[0].evaluate((slow) => {
+  const { call } = globalThis.moldwright;
+  globalThis.moldwright = { call(o, ...rest) {
+    if (o === slow) {
+      globalThis.moldwrightProgress(0.4, "Working at it");
+      for (;;);
+    }
+    return call(o, ...rest);
+  } };
+}, op);
+
+for (const [what, op, start, after] of [
+  ["solids", "solids", async (page) => {
+    await tab(page, "tooling");
+    await page.getByRole("button", { name: /3MF/ }).first().click();
+  }, async (page) => {
+    const [d] = await Promise.all([page.waitForEvent("download", { timeout: 30_000 }), page.getByRole("button", { name: /3MF/ }).first().click()]);
+    assert.match(d.suggestedFilename(), /3mf$/);
+  }],
+  ["a sheet", "sheet", (page) => tab(page, "sheets"), async (page) => {
+    await page.getByLabel("Paper").selectOption("Letter");
+    await page.locator(".pages img").first().waitFor();
+  }],
+  ["a trace", "outline", async (page) => {
+    await choose(page, "vase-400.jpg", photo("vase-400.jpg"));
+    await page.locator(".drawing.picture").waitFor();
+  }, async (page) => {
+    await page.locator(".said-fault").filter({ hasText: "Stopped" }).waitFor();
+    await page.getByLabel("The picture is").selectOption("sketch");
+    await page.getByLabel("The picture is").selectOption("photo");
+    await settled(page);
+  }],
+]) {
+  onPage(`${what}: told while it takes long, stopped by a press, and done again; the page stays alive`, async (page) => {
+    await stall(page, op);
+    await start(page);
+    await stop(page).waitFor();
+    await until(() => underway(page).innerText(), /Working at it/);
+    assert.equal(await underway(page).locator("progress").evaluate((p) => p.position), 0.4);
+    await page.getByRole("button", { name: "Versions" }).click();
+    await page.locator("dialog.versions[open]").getByRole("button", { name: "Close" }).click();
+    await stop(page).click();
+    await underway(page).waitFor({ state: "detached" });
+    await until(() => page.locator("body").innerText(), /Stopped\. Nothing of your job was lost\./);
+    await after(page);
+    await until(() => verdict(page), /parts?/);
+  });
+}
+
+onPage("a plan that is stopped leaves the job as it is, and the next change is planned", async (page) => {
+  await stall(page, "plan");
+  await page.getByLabel("Node 8, Height, mm").fill("131");
+  await stop(page).click();
+  await until(() => page.locator(".verdict p").innerText(), /Stopped/);
+  await page.getByLabel("Node 8, Height, mm").fill("132");
+  await until(() => page.locator(".figures").first().innerText(), /132\.0 mm high/);
+});
+
+onPage("the worker is killed while it works: another does the work", async (page) => {
+  await stall(page, "solids");
+  await tab(page, "tooling");
+  const download = page.waitForEvent("download", { timeout: 30_000 });
+  await page.getByRole("button", { name: /3MF/ }).first().click();
+  await stop(page).waitFor();
+  await page.evaluate(() => window.moldwrightPage.core.kill());
+  assert.match((await download).suggestedFilename(), /3mf$/);
+});
+
+onPage("fifty edits in a row: the plan is of the last, and each field is one step of undo", async (page) => {
+  const height = page.getByLabel("Node 8, Height, mm"), radius = page.getByLabel("Node 6, Radius, mm");
+  const [h, r] = [await height.inputValue(), await radius.inputValue()];
+  for (let i = 1; i <= 25; i++) await height.fill(String(100 + i));
+  await height.blur();
+  for (let i = 1; i <= 25; i++) await radius.fill(String(40 + i / 10));
+  await radius.blur();
+  await planned(page);
+  const asked = await page.evaluate(async () => {
+    const kept = () => Object.keys(localStorage).filter((k) => k.startsWith("moldwright.kept.")).map((k) => JSON.parse(localStorage.getItem(k)));
+    for (let i = 0; i < 200 && !kept().some((k) => JSON.parse(k.text).form.outer[5].r === 42.5 && k.words); i++) await new Promise((done) => setTimeout(done, 50));
+    const last = kept().find((k) => JSON.parse(k.text).form.outer[5].r === 42.5);
+    const a = await window.moldwrightPage.core.ask("plan", { job: JSON.parse(last.text) }, null, true);
+    return { of: JSON.parse(a.reply).verdict, kept: last.words };
+  });
+  assert.equal(await verdict(page), asked.of.replaceAll("\u00a0", " "));
+  assert.equal(asked.kept, asked.of, "the version that is kept tells the verdict of the same job");
+  await page.keyboard.press("Control+z");
+  await until(async () => [await height.inputValue(), await radius.inputValue()].join(), `125,${r}`);
+  await page.keyboard.press("Control+z");
+  await until(async () => [await height.inputValue(), await radius.inputValue()].join(), `${h},${r}`);
+  assert.ok(await page.getByRole("button", { name: "Undo", exact: true }).first().isDisabled());
+});
+
+/** The link of the job on the bench, as the address bar holds it where there is no clipboard. */
+async function link(page) {
+  await page.evaluate(() => { navigator.clipboard.writeText = () => Promise.reject(new Error("no clipboard")); });
+  await page.getByRole("button", { name: "Copy link" }).click();
+  await page.waitForFunction(() => location.hash.startsWith("#job="));
+  return page.url();
+}
+
+onPage("a link in the address: reload keeps what was changed since, and a new tab opens the link", async (page, { context, seen }) => {
+  await page.locator("input.name").fill("As linked");
+  const at = await link(page);
+  await page.locator("input.name").fill("Changed since");
+  await page.reload();
+  await planned(page);
+  await until(() => name(page), "Changed since");
+  const two = await context.newPage();
+  await two.goto(at);
+  await planned(two);
+  await until(() => name(two), "As linked");
+  await two.locator("input.name").fill("Changed there");
+  await two.reload();
+  await planned(two);
+  await until(() => name(two), "Changed there");
+  seen.requests.length = 0; // the page itself, with its #
+});
+
+onPage("back and forward: away to another page and back the job is there; a link put into the address opens", async (page, { seen }) => {
+  await page.locator("input.name").fill("Linked");
+  const at = await link(page);
+  await page.locator("input.name").fill("My own");
+  await page.goto("about:blank");
+  await page.goBack();
+  await planned(page);
+  await until(() => name(page), "My own");
+  await page.goForward();
+  await page.goBack();
+  await planned(page);
+  await until(() => name(page), "My own");
+  await page.evaluate((a) => { location.hash = "#"; location.href = a; }, at);
+  await until(() => name(page), "Linked");
+  await page.keyboard.press("Control+z");
+  await until(() => name(page), "My own");
+  await page.goto(`${address}#job=AAAA`);
+  await until(() => page.locator(".toast p").innerText(), /carries no whole job/);
+  assert.equal(await name(page), "My own");
+  seen.requests.length = 0;
+});
