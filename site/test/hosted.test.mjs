@@ -47,7 +47,7 @@ test("the hosted page is the single file with a manifest, icons and one more scr
   assert.ok(!single.includes("sw.js") && !single.includes("webmanifest"));
 });
 
-test("installs, works with the server gone, and takes up a new version beside an open job", async () => {
+test("installs, takes up a new version beside an open job, and works with the server gone", async () => {
   const context = await browser.newContext({ viewport: { width: 1280, height: 800 } });
   const page = await context.newPage(), errors = [];
   page.on("pageerror", (e) => errors.push(String(e)));
@@ -68,22 +68,10 @@ test("installs, works with the server gone, and takes up a new version beside an
     assert.equal(`${png.readUInt32BE(16)}x${png.readUInt32BE(20)}`, i.sizes, i.src);
   }
 
-  await gone();
-  await page.locator("input.name").fill("Offline jar");
-  await page.reload();
-  await planned(page);
-  await until(() => page.locator("input.name").inputValue(), "Offline jar");
-  await until(() => verdict(page), /parts?/);
-  const deep = await context.newPage();
-  await deep.goto(`${home}index.html?from=home`);
-  await planned(deep);
-  await deep.close();
-
   const names = () => page.evaluate(() => caches.keys().then((k) => k.sort()));
   const mine = async () => (await names()).filter((n) => n.startsWith("moldwright "));
   const [first] = await mine();
   await host(single.replace("<title>Moldwright</title>", "<title>Moldwright, later</title>"), folder, browser);
-  await serve();
   await page.locator("input.name").fill("Open while it came");
   await page.evaluate(() => navigator.serviceWorker.ready.then((r) => r.update()).then(() => {}));
   await until(async () => { const n = await mine(); return n.length === 1 && n[0] !== first && n[0].startsWith(`moldwright ${home} `); }, "true");
@@ -94,6 +82,17 @@ test("installs, works with the server gone, and takes up a new version beside an
   await planned(page);
   assert.equal(await page.title(), "Moldwright, later");
   await until(() => page.locator("input.name").inputValue(), "Open while it came");
+
+  await gone();
+  await page.locator("input.name").fill("Offline jar");
+  await page.reload();
+  await planned(page);
+  await until(() => page.locator("input.name").inputValue(), "Offline jar");
+  await until(() => verdict(page), /parts?/);
+  const deep = await context.newPage();
+  await deep.goto(`${home}index.html?from=home`);
+  await planned(deep);
+  await deep.close();
   assert.deepEqual(errors, []);
   await context.close();
 });

@@ -14,7 +14,7 @@ const stop = (page) => underway(page).getByRole("button", { name: "Stop" });
 /** From now on the worker that runs works at an op until it is ended. */
 const stall = (page, op) => page.workers()[0].evaluate((slow) => {
   const { call } = globalThis.moldwright;
-  globalThis.moldwright = { call(o, ...rest) {
+  globalThis.moldwright = { ...globalThis.moldwright, call(o, ...rest) {
     if (o === slow) {
       globalThis.moldwrightProgress(0.4, "Working at it");
       for (;;);
@@ -35,7 +35,7 @@ for (const [what, op, start, after] of [
     await page.getByLabel("Paper").selectOption("Letter");
     await page.locator(".pages img").first().waitFor();
   }],
-  ["a trace", "outline", async (page) => {
+  ["a trace", "trace", async (page) => {
     await choose(page, "vase-400.jpg", photo("vase-400.jpg"));
     await page.locator(".drawing.picture").waitFor();
   }, async (page) => {
