@@ -9,6 +9,7 @@ import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { gzipSync } from "node:zlib";
 import { build, transform } from "esbuild";
+import { words } from "./tools/words.mjs";
 
 const here = dirname(fileURLToPath(import.meta.url));
 const dist = join(here, "../dist");
@@ -44,7 +45,11 @@ const csp = [
   "img-src data: blob:", "worker-src blob:", "connect-src 'none'", "base-uri 'none'", "form-action 'none'",
 ].join("; ");
 
-const parts = { csp, icon, css, js, worker, space, core };
+const { tables } = await words();
+// each language once: one that is not written yet says it in English
+const noscript = Object.entries(tables).filter(([l, t]) => l === "en" || t.noScript !== tables.en.noScript)
+  .map(([l, t]) => `<p class="noscript" lang="${l}">${t.noScript}</p>`).join("");
+const parts = { csp, noscript, icon, css, js, worker, space, core };
 const page = read("index.html").replace(/\{\{(\w+)\}\}/g, (_, k) => parts[k]);
 writeFileSync(join(dist, "moldwright.html"), page);
 console.log(`dist/moldwright.html ${(page.length / 1e6).toFixed(2)} MB`);

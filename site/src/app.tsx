@@ -12,6 +12,7 @@ import { GuideBar, GuideOffer } from "./help/guidebar";
 import { guided } from "./help/guide";
 import { HelpButton, HelpWindow } from "./help/window";
 import { Icon } from "./icons";
+import { LanguageSwitch } from "./language-switch";
 import { DamagedFile } from "./keep/damaged";
 import { Versions } from "./keep/dialog";
 import { ApartBar } from "./panels/apart";
@@ -86,6 +87,7 @@ function Head() {
         onBlur={() => settle()}
       />
       <span class={`saved ${mark}`} title={mark === "kept" ? w.keep.keptHere : ""}>{mark === "yes" ? w.saved : mark === "kept" ? w.notSaved : w.keep.keptNowhere}</span>
+      <LanguageSwitch />
       <div class="tools">
         <button type="button" disabled={back === null} title={back === null ? "" : w.undoStep(back)} onClick={undo}><Icon name="undo" />{w.undo}</button>
         <button type="button" disabled={forth === null} title={forth === null ? "" : w.redoStep(forth)} onClick={redo}><Icon name="redo" />{w.redo}</button>

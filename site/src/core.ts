@@ -5,7 +5,7 @@
 // again; a request that ends two workers is answered with a fault instead, so
 // that one bad job cannot keep the page from working.
 import type { Fault } from "./contract";
-import { w } from "./words";
+import { language, w } from "./words";
 import type { FromWorker, ToWorker } from "./worker";
 
 export interface Answer { reply: string; blobs: Uint8Array[] }
@@ -65,7 +65,7 @@ export class Core {
   /** Asks the core; the answer always comes, a failure as {"error":…}. A plan
    *  that a newer one overtakes while it waits is answered null; one asked aside
    *  overtakes nothing and is not overtaken. */
-  ask(op: string, request: unknown, blob: Uint8Array | Blob | null = null, aside = false): Promise<Answer | null> {
+  ask(op: string, request: object, blob: Uint8Array | Blob | null = null, aside = false): Promise<Answer | null> {
     return new Promise((resolve) => {
       if (newestWins.has(op) && !aside) {
         for (const old of this.queue.filter((q) => q.op === op && !q.aside)) {
@@ -74,7 +74,7 @@ export class Core {
         }
       }
       this.queue.push({
-        id: this.next++, op, request: JSON.stringify(request), blob, tries: 0, aside, done: resolve,
+        id: this.next++, op, request: JSON.stringify({ language, ...request }), blob, tries: 0, aside, done: resolve,
       });
       this.send();
     });

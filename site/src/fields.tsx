@@ -8,7 +8,7 @@ import type { Job } from "./contract";
 import { Term, Told } from "./help/term";
 import type { TermId } from "./help/terms";
 import { useId } from "./ids";
-import { plain, read } from "./numbers";
+import { typed, read } from "./numbers";
 import { edit, now, settle } from "./state";
 import { following, w } from "./words";
 
@@ -39,7 +39,7 @@ export function NumberField(p: NumberProps) {
     <span class="field-box">
       <input
         id={id} type="text" inputMode="decimal" autocomplete="off" size={6}
-        value={draft ?? (p.value === null ? "" : plain(p.value))}
+        value={draft ?? (p.value === null ? "" : typed(p.value))}
         placeholder={p.empty?.words ?? ""}
         aria-label={p.bare ? p.label : undefined}
         aria-invalid={message ? "true" : undefined}

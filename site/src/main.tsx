@@ -7,7 +7,8 @@ import { foresee, onLink, openClass } from "./class/open";
 import { room } from "./class/room";
 import { Core } from "./core";
 import { fromLink, listen, read, save } from "./files";
-import { samples } from "./samples";
+import { beginLanguage } from "./language";
+import { named, samples } from "./samples";
 import { begin, now, redo, say, set, undo, unsaved } from "./state";
 import { keepNow, left } from "./keep/autosave";
 import { opened, putLink } from "./keep/tab";
@@ -19,6 +20,7 @@ const text = (id: string) => document.getElementById(id)!.textContent!.trim();
 function paint(): void { render(<App />, root); }
 
 function run(): void {
+  beginLanguage();
   const last = left();
   const packed = new Promise<string>((resolve) => {
     if (document.readyState !== "loading") resolve(text("core"));
@@ -27,7 +29,7 @@ function run(): void {
   const core = new Core(text("worker"), packed, (progress) => set({ progress }), (slow) => { if (slow !== now().slow) set({ slow }); });
   core.start();
   foresee();
-  const started = begin(last, JSON.stringify(samples[0]), core, paint);
+  const started = begin(last, JSON.stringify(named(samples[0]!)), core, paint);
   paint();
   listen();
   addEventListener("keydown", keys);

@@ -1,10 +1,18 @@
-// Every number that is shown or typed goes through here. 12,5 and 12.5 are the
-// same number; a text with both signs is refused rather than guessed at.
+// Every number that is shown or typed goes through here. It is written with the
+// decimal sign of the language, thousands parted by a narrow no-break space from
+// 10 000 on (ISO 80000-1: groups of three, a small space, neither point nor
+// comma; from memory). 12,5 and 12.5 are the same number in every language; a
+// text with both signs is refused rather than guessed at.
+import { language } from "./words";
 
-/** x with so many digits after the point, and a true minus. */
+const sign = (s: string): string => (language === "en" ? s : s.replace(".", ","));
+const grouped = (s: string): string => s.replace(/\d{5,}/, (whole) => whole.replace(/\B(?=(\d{3})+$)/g, "\u202f"));
+
+/** x with so many digits after the decimal sign, and a true minus. */
 export function show(x: number, digits = 1): string {
   const s = x.toFixed(digits);
-  return (Number(s) === 0 ? s.replace("-", "") : s.replace("-", "\u2212"));
+  const [whole, rest] = (Number(s) === 0 ? s.replace("-", "") : s.replace("-", "\u2212")).split(".");
+  return sign(grouped(whole!) + (rest === undefined ? "" : `.${rest}`));
 }
 
 /** show with its unit, held together on one line. */
@@ -22,7 +30,12 @@ export function volume(ml: number): string {
   return ml < 999.5 ? withUnit(ml, "ml", 0) : withUnit(ml / 1000, "l", 2);
 }
 
-/** The shortest text that reads back as x: what an input field holds. */
+/** What an input field holds: the shortest text that reads back as x, with the
+ *  language's sign and no grouping. */
+export function typed(x: number): string { return sign(plain(x)); }
+
+/** The shortest text that reads back as x, for files that machines read: a point
+ *  in every language. */
 export function plain(x: number): string { return String(Math.round(x * 1e6) / 1e6); }
 
 const UNITS: Record<string, number> = { "": 1, mm: 1, cm: 10, in: 25.4, '"': 25.4 };

@@ -1,6 +1,6 @@
 // Invented pots of an invented workshop, to open with and to learn from: one for
 // each way to part a mold. Each is a job that says only what it is about; the
-// core completes it. What each shows stands in the table of words, by its name.
+// core completes it. What each is called and shows stands in the table of words, by its English name.
 import reel from "../samples/reel-bottle.json";
 import buoy from "../samples/cone-buoy.json";
 import dovetail from "../samples/dovetail-dish.json";
@@ -16,8 +16,15 @@ import skiff from "../samples/skiff-vase.json";
 import lid from "../samples/slate-lid.json";
 import trivet from "../samples/trivet-vase.json";
 import type { Job } from "./contract";
+import { tables, w } from "./words";
 
 /** The first is what a first visit opens on. */
 export const samples = [
   jar, beaker, bowl, skep, cup, lid, amphora, vase, skiff, buoy, trivet, hail, reel, dovetail,
 ] as unknown as Job[];
+
+/** A sample as it goes on the bench: under its name in the language of the page. */
+export const named = (s: Job): Job => ({ ...s, name: w.samples[s.name]?.[0] ?? s.name });
+
+/** Whether a job bears the sample's name in any language. */
+export const isNamed = (s: Job, name: string): boolean => Object.values(tables).some((t) => t.samples[s.name]?.[0] === name);

@@ -5,15 +5,16 @@
 import { useRef, useState } from "preact/hooks";
 import type { Job, Node } from "./contract";
 import { read } from "./files";
-import { samples } from "./samples";
+import { isNamed, named, samples } from "./samples";
 import { now } from "./state";
 import { entries } from "./keep/store";
 import { w } from "./words";
 
 let away = entries()?.length !== 0 || location.hash.startsWith("#job=");
 
-const take = (s: Job) => void read({ kind: "job", text: JSON.stringify(s) }, () => w.stepOpened({ file: s.name }));
-const onBench = (s: Job) => now().job.name === s.name;
+const nameOf = (s: Job) => w.samples[s.name]![0], shows = (s: Job) => w.samples[s.name]![1];
+const take = (s: Job) => void read({ kind: "job", text: JSON.stringify(named(s)) }, () => w.stepOpened({ file: nameOf(s) }));
+const onBench = (s: Job) => isNamed(s, now().job.name);
 
 /** Half the slope through a smooth node, as a third of the way to its neighbours. */
 function tangent(nodes: Node[], i: number): [number, number] {
@@ -65,11 +66,11 @@ export function FirstShelf() {
       <ul>
         {samples.map((s) => (
           <li key={s.name}>
-            <button type="button" aria-pressed={onBench(s)} title={s.name} aria-label={w.putOn(s.name, w.samples[s.name]!)} onClick={() => take(s)}><Silhouette job={s} k={0.27} /></button>
+            <button type="button" aria-pressed={onBench(s)} title={nameOf(s)} aria-label={w.putOn(nameOf(s), shows(s))} onClick={() => take(s)}><Silhouette job={s} k={0.27} /></button>
           </li>
         ))}
       </ul>
-      <p>{here ? <><b>{here.name}.</b> {w.samples[here.name]}</> : w.shelfHint}</p>
+      <p>{here ? <><b>{nameOf(here)}.</b> {shows(here)}</> : w.shelfHint}</p>
       <div class="actions">
         <AllSamples label={w.shelfAll} small />
         <button type="button" class="small" onClick={() => { away = true; setGone(true); }}>{w.shelfAway}</button>
@@ -95,7 +96,7 @@ export function AllSamples({ label, small = false }: { label: string; small?: bo
                 <li key={s.name}>
                   <button type="button" data-pot={s.name} aria-pressed={onBench(s)} onClick={() => { take(s); box.current?.close(); }}>
                     <span class="stand"><Silhouette job={s} k={0.4} /></span>
-                    <b>{s.name}</b><span class="hint">{w.samples[s.name]}</span>
+                    <b>{nameOf(s)}</b><span class="hint">{shows(s)}</span>
                   </button>
                 </li>
               ))}

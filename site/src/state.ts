@@ -189,6 +189,16 @@ function take(job: Job): void {
   replan();
 }
 
+/** The language has changed: what the core has said is asked for anew. */
+export function anew(): void {
+  clearTimeout(toastTimer);
+  set({ toast: null, rows: { ...state.rows, faults: [] } });
+  if (!state.ready) return;
+  set({ answered: null });
+  lookAt({ near: null });
+  replan();
+}
+
 function replan(): void {
   const job = state.job;
   void core.ask("plan", { job }).then((a) => {

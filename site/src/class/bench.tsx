@@ -1,7 +1,7 @@
 // What stands on the bench while the Class panel is open: the question that the
 // teacher looks at, with its answer when asked for, or the table of results.
 import { useEffect, useState } from "preact/hooks";
-import { plain } from "../numbers";
+import { typed } from "../numbers";
 import { w } from "../words";
 import { exercise } from "./ask";
 import { Asked } from "./asked";
@@ -70,7 +70,7 @@ function Results({ table: t }: { table: Table }) {
               {t.rows.map((r, i) => (
                 <tr key={i}>
                   <th scope="row">{r.student || w.source(read[i]!.from)}{r.notes.map((n, k) => <span key={k} class="hint">{n}</span>)}</th>
-                  <td class="num">{w.class.of(plain(r.score), r.of)}</td>
+                  <td class="num">{w.class.of(typed(r.score), r.of)}</td>
                   {t.columns.map((_, k) => {
                     const c = r.cells[k];
                     return (

@@ -2,7 +2,7 @@
 // soon as it reads, and a line of text.
 import { useState } from "preact/hooks";
 import { useId } from "../ids";
-import { plain, read } from "../numbers";
+import { typed, read } from "../numbers";
 import { w } from "../words";
 
 interface NumberProps { label: string; value: number | null; unit: string; placeholder?: string; set: (x: number | null) => void }
@@ -18,7 +18,7 @@ export function Length(p: NumberProps) {
       <span class="field-box">
         <input
           id={id} type="text" inputMode="decimal" autocomplete="off" size={6} placeholder={p.placeholder ?? ""}
-          value={draft ?? (p.value === null || !Number.isFinite(p.value) ? "" : plain(p.value))}
+          value={draft ?? (p.value === null || !Number.isFinite(p.value) ? "" : typed(p.value))}
           aria-invalid={bad ? "true" : undefined} aria-describedby={bad ? id + "m" : undefined}
           onInput={(e) => {
             const text = e.currentTarget.value;

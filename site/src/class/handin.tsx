@@ -3,7 +3,7 @@
 import { useEffect, useState } from "preact/hooks";
 import { download, fileName } from "../files";
 import { Icon } from "../icons";
-import { plain } from "../numbers";
+import { typed } from "../numbers";
 import { w } from "../words";
 import { exercise } from "./ask";
 import type { Session } from "./room";
@@ -25,7 +25,7 @@ export function HandIn({ s }: { s: Session }) {
     <main class="exercise-sheet">
       <h2 id="asked" tabIndex={-1}>{s.student ? w.class.sheetOf(s.student) : w.class.sheet}</h2>
       <p>{title(s.set)}</p>
-      {result && <p class="score">{w.class.scoreLine(plain(result.score), result.of)}</p>}
+      {result && <p class="score">{w.class.scoreLine(typed(result.score), result.of)}</p>}
       <p class="hint">{w.class.scoreHint}</p>
       <ol class="sheet-list">
         {s.questions.map((q, i) => {

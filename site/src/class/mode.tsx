@@ -2,6 +2,7 @@
 // title and a name, then question after question, then the sheet to hand in.
 import { useEffect, useRef, useState } from "preact/hooks";
 import { Icon } from "../icons";
+import { LanguageSwitch } from "../language-switch";
 import { w } from "../words";
 import { Line } from "./fields";
 import { HandIn } from "./handin";
@@ -19,6 +20,7 @@ export function ExerciseMode() {
       <header class="exercise-head">
         <h1>{title(s.set)}</h1>
         {s.trial ? <span class="hint">{w.class.trial}</span> : s.at >= 0 && <span class="hint">{s.student}</span>}
+        <LanguageSwitch />
         <button type="button" onClick={leave}>{s.trial ? w.class.leavePreview : w.class.leave}</button>
       </header>
       {s.at >= 0 && <Progress s={s} />}

@@ -1,7 +1,7 @@
 // One question under work: its drawing with the handles it needs, the answer,
 // Check, the help that may be had, and the way on.
 import { useEffect, useState } from "preact/hooks";
-import { read } from "../numbers";
+import { read, typed as typedAs } from "../numbers";
 import { say } from "../state";
 import { w } from "../words";
 import { AnswerField } from "./answer";
@@ -51,7 +51,7 @@ export function QuestionPage({ s, q, work }: { s: Session; q: Question; work: Wo
             <>
               {solved && <path class="ghost" d={`M${solved.contour.map(([r, z]) => `${v.x0 + r * v.k} ${v.y0 - z * v.k}`).join("L")}`} />}
               {height && line !== null && <path class="solved" d={`M${v.x0 - v.block * v.k} ${v.y0 - line * v.k}H${v.x0 + v.block * v.k}`} />}
-              {height && <Seam v={v} z={typed(answer.value, answer.unit)} now={() => typed(latest().value, latest().unit)} high={q.drawing.height} hold={hold} set={(z) => draft({ value: String(z), unit: "mm" })} />}
+              {height && <Seam v={v} z={typed(answer.value, answer.unit)} now={() => typed(latest().value, latest().unit)} high={q.drawing.height} hold={hold} set={(z) => draft({ value: typedAs(z), unit: "mm" })} />}
               {saves && live.shape && <FormNodes v={v} shape={live.shape} job={job!} now={jobNow} node={node} pick={pick} move={move} hold={hold} />}
               {work.solution?.answer.marks && <Marks v={v} wall={q.drawing.contour} marks={work.solution.answer.marks} />}
               {types.includes("marks") && <Marks v={v} wall={q.drawing.contour} marks={marks} change={(f) => draft({ marks: f(marksNow()) })} />}

@@ -4,6 +4,7 @@ import { fileName, download } from "../files";
 import { say, type Refusal } from "../state";
 import { w } from "../words";
 import type { From } from "../words/from";
+import { worksAnew } from "./anew";
 import { exercise } from "./ask";
 import { keepSession, keptSession } from "./kept";
 import { freshWork, put, putSession, room, type Session, type Work } from "./room";
@@ -50,6 +51,7 @@ export async function start(student: string, resume: boolean): Promise<void> {
   });
   keep();
   scrollTo(0, 0);
+  if (fits) await worksAnew(); // it may have been kept in another language
 }
 
 /** On a reload goes back into the exercise that was open, unless it was left. */

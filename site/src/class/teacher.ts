@@ -1,6 +1,7 @@
 // What a teacher does: draw questions, put them in order, hand the set out, and
 // collect what comes back. The core completes and checks every set.
 import { download, fileName, toLink } from "../files";
+import { show } from "../numbers";
 import { coreOf, now, parse, say, set as setPage } from "../state";
 import { w } from "../words";
 import type { From } from "../words/from";
@@ -109,7 +110,7 @@ export async function copyLink(): Promise<void> {
   if (!text) return;
   const hash = await toLink("class", JSON.stringify(JSON.parse(text)));
   const address = location.href.replace(/#.*$/, "") + hash;
-  const long = address.length > LONG ? " " + w.class.longLink(String(address.length)) : "";
+  const long = address.length > LONG ? " " + w.class.longLink(show(address.length, 0)) : "";
   try {
     await navigator.clipboard.writeText(address);
     say(w.class.linkCopied + long);
@@ -141,12 +142,25 @@ export async function collect(more: OpenFile[]): Promise<void> {
     if (i < 0) files.push(f);
     else files[i] = f;
   }
+  put({ files });
+  if (await tabled()) {
+    put({ looked: "table" });
+    setPage({ tab: "class" });
+  }
+}
+
+/** Lets the core mark the opened files and put them in a table. */
+export async function tabled(): Promise<boolean> {
+  const { files } = room();
   const own = room().set.questions.length ? await exercise<SetReply>({ do: "set", set: room().set }) : null;
   const asked = own && !("error" in own) && files.some((f) => f.text.includes(`"${own.print}"`)) ? own.set : undefined;
   const reply = await exercise<Table>({ do: "collect", results: files.map((f) => f.text), ...(asked ? { set: asked } : {}) });
-  if ("error" in reply) return say(reply.error.message);
-  put({ files, table: reply, looked: "table" });
-  setPage({ tab: "class" });
+  if ("error" in reply) {
+    say(reply.error.message);
+    return false;
+  }
+  put({ table: reply });
+  return true;
 }
 
 export function saveTable(): void {

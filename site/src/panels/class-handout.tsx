@@ -33,7 +33,7 @@ export function ClassHandOut() {
       <Section title={w.class.handOut}>
         <div class="actions">
           <button type="button" class="primary" onClick={() => void copyLink()}><Icon name="link" />{w.class.copyLink}</button>
-          <button type="button" onClick={() => void saveSet()}><Icon name="save" />{w.class.saveSet}</button>
+          <button type="button" class="save-set" onClick={() => void saveSet()}><Icon name="save" />{w.class.saveSet}</button>
           <button type="button" onClick={() => void openExercise(room().set, { file: title(room().set) }, true)}>{w.class.tryIt}</button>
           <button type="button" onClick={beginNew}>{w.class.cleared}</button>
         </div>

@@ -4,19 +4,19 @@ import { useState } from "preact/hooks";
 import type { Remedy } from "../contract";
 import { Section } from "../fields";
 import { coreOf, edit, lookAt, now, parse, say, settle } from "../state";
-import { w } from "../words";
+import { language, type Language, w } from "../words";
 
 export function Remedies() {
   const { job, look } = now();
-  const [found, setFound] = useState<{ of: unknown; list: Remedy[] } | null>(null);
+  const [found, setFound] = useState<{ of: unknown; in: Language; list: Remedy[] } | null>(null);
   const find = async () => {
     const a = await coreOf().ask("remedies", { job });
     const reply = a && parse<{ remedies: Remedy[] }>(a.reply);
     if (!reply) return;
     if ("error" in reply) say(reply.error.message);
-    else setFound({ of: job, list: reply.remedies });
+    else setFound({ of: job, in: language, list: reply.remedies });
   };
-  const list = found?.of === job ? found.list : null;
+  const list = found?.of === job && found.in === language ? found.list : null;
   return (
     <Section title={w.remediesTitle}>
       {list === null ? <div class="actions"><button type="button" onClick={() => void find()}>{w.remediesFind}</button></div>

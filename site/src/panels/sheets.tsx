@@ -6,7 +6,7 @@ import type { Job } from "../contract";
 import { Check, Choice } from "../fields";
 import { download, fileName } from "../files";
 import { coreOf, now, parse, say } from "../state";
-import { w } from "../words";
+import { language, w } from "../words";
 import { atScale, Pages, type Page } from "./sheets/pages";
 import { keptOptions, request, sheetNames, type Options, type SheetName } from "./sheets/request";
 import { PrintScale } from "./sheets/scale";
@@ -21,7 +21,7 @@ export function SheetsPanel() {
   const [made, setMade] = useState<Made | null>(null);
   const [bad, setBad] = useState("");
   const put = (patch: Partial<Options>) => setOptions(keptOptions({ ...options, ...patch }));
-  const asked = JSON.stringify(request(options));
+  const asked = JSON.stringify([language, request(options)]);
   useEffect(() => {
     let gone = false;
     const wait = setTimeout(async () => {

@@ -8,7 +8,7 @@ import { show, withUnit } from "../numbers";
 import { look as lookOf } from "../parts-look";
 import { lookAt, now } from "../state";
 import { chosen } from "../verdict";
-import { w } from "../words";
+import { language, w } from "../words";
 import { load, make, type Made } from "./load";
 import { follow, home, type Orbit, pressed, turned, zoomed } from "./orbit";
 import type { Body, Space } from "./scene";
@@ -43,7 +43,7 @@ export function SpaceView({ plan }: { plan: Plan }) {
     let gone = false;
     const wait = setTimeout(() => { void make(planned, what).then((m) => { if (!gone) setMade(m); }); }, REST);
     return () => { gone = true; clearTimeout(wait); };
-  }, [planned, what]);
+  }, [planned, what, language]);
 
   useEffect(() => {
     if (!made || !space.current) return;

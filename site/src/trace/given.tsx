@@ -1,7 +1,7 @@
 // A field for a number that is said of the picture, not of the job: kept as
 // typed while it is no number yet; empty means not known.
 import { useId, useState } from "preact/hooks";
-import { plain, read } from "../numbers";
+import { typed, read } from "../numbers";
 import { w } from "../words";
 
 interface Props {
@@ -20,7 +20,7 @@ export function Given(p: Props) {
       <span class="field-box">
         <input
           id={id} type="text" inputMode="decimal" autocomplete="off" size={8} placeholder={p.empty ?? ""}
-          value={draft ?? (p.value === null ? "" : plain(p.value))}
+          value={draft ?? (p.value === null ? "" : typed(p.value))}
           aria-invalid={bad ? "true" : undefined} aria-describedby={bad ? id + "m" : p.hint ? id + "h" : undefined}
           onInput={(e) => {
             const text = e.currentTarget.value;

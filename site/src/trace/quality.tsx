@@ -1,6 +1,6 @@
 // How good the traced profile is, in words with mm: size, band of error, what
 // the camera cannot have seen, and what to look into, each with its remedy.
-import { withUnit } from "../numbers";
+import { show, withUnit } from "../numbers";
 import { tracing as t } from "../words";
 import type { Found } from "./tracing";
 
@@ -15,7 +15,7 @@ export function Quality({ found }: { found: Found }) {
   return (
     <div class="quality">
       <p class="figure">{t.resultSize(mm(high, 1), mm(wide, 1), outer.length)}</p>
-      <p><b>{t.band(`±${mm(q.errorBand)}`)}</b> {t.fit(mm(q.rms), mm(q.max))}{q.symmetryResidual > 0 && ` ${t.sides(mm(q.symmetryResidual))}`}{Math.abs(q.tilt) >= 0.1 && ` ${t.lean(`${Math.abs(q.tilt).toFixed(1)}°`)}`}</p>
+      <p><b>{t.band(`±${mm(q.errorBand)}`)}</b> {t.fit(mm(q.rms), mm(q.max))}{q.symmetryResidual > 0 && ` ${t.sides(mm(q.symmetryResidual))}`}{Math.abs(q.tilt) >= 0.1 && ` ${t.lean(`${show(Math.abs(q.tilt))}°`)}`}</p>
       <p class="hint">{c.distance > 0 ? t.cameraLine(mm(c.distance, 0), t.cameraFrom[c.distanceFrom] ?? c.distanceFrom, mm(c.height, 0), t.cameraFrom[c.heightFrom] ?? c.heightFrom) : t.cameraNone}</p>
       {q.notSeen.length > 0 && (
         <>

@@ -56,6 +56,9 @@ async function refresh(): Promise<void> {
   }
 }
 
+/** The language has changed: why a line is no profile is asked anew. */
+export function inLanguage(): void { if (now().svg) void refresh(); }
+
 function ask(p: Partial<Svg>): void { put(p); void refresh(); }
 
 function take(): void {

@@ -3,6 +3,7 @@
 // once a length is known, for the profile; of several asked, the newest counts.
 // The job on the bench stays as it is until the form is taken.
 import type { Fault, Job, Traced } from "../contract";
+import { show } from "../numbers";
 import { coreOf, edit, now, parse, say, set, settle } from "../state";
 import { w } from "../words";
 import type { Opened } from "./decode";
@@ -76,7 +77,7 @@ export async function openPicture(file: Blob, name: string): Promise<void> {
   if ("error" in reply) {
     const { code, megapixels = 0 } = reply.error as Fault & { megapixels?: number };
     if (code === "stopped") return say(reply.error.message);
-    return say(code === "tooLarge" ? w.trace.pictureHuge(name, megapixels.toFixed(0)) : w.trace.notPicture(name));
+    return say(code === "tooLarge" ? w.trace.pictureHuge(name, show(megapixels, 0)) : w.trace.notPicture(name));
   }
   const old = now().trace;
   if (old && old.shown !== now().behind?.shown) URL.revokeObjectURL(old.shown);
@@ -133,6 +134,9 @@ export function goBack(): void {
   set({ tab: "form", look: { ...now().look, space: false } });
   void run(true);
 }
+
+/** The language has changed: what the core said of the picture is asked anew. */
+export function inLanguage(): void { if (now().trace?.open) void run(true); }
 
 /** What is said and drawn, as the core reads it, for the picture at so many
  *  times its size. */

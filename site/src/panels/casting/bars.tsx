@@ -5,7 +5,7 @@ import { useEffect, useState } from "preact/hooks";
 import { useId } from "../../ids";
 import { show, read, withUnit } from "../../numbers";
 import { coreOf, edit, now, parse, say, settle } from "../../state";
-import { w } from "../../words";
+import { language, w } from "../../words";
 
 const marks = ["wet", "dry", "fired"] as const;
 type Bar = Record<(typeof marks)[number], string>;
@@ -39,7 +39,7 @@ export function Bars() {
       } else setOut({ of: asked, sum: reply, bad: null });
     });
     return () => { gone = true; };
-  }, [asked]);
+  }, [asked, language]);
   const sum = out?.of === asked ? out.sum : null, bad = out?.of === asked ? out.bad : null;
   const same = sum && Math.abs(sum.drying - clay.dryingShrinkage) < 0.005 && Math.abs(sum.firing - clay.firingShrinkage) < 0.005;
   const use = () => {

@@ -7,7 +7,7 @@ import type { Figures, Job, Row } from "../../contract";
 import { useId } from "../../ids";
 import { mass, show, volume, withUnit } from "../../numbers";
 import { coreOf, parse } from "../../state";
-import { w } from "../../words";
+import { language, w } from "../../words";
 
 interface Of { rows: Row[]; casting: Figures }
 
@@ -23,7 +23,7 @@ export function useRows(job: Job): Row[] {
       if (!gone && reply && !("error" in reply)) setRows(last = reply.rows);
     });
     return () => { gone = true; };
-  }, [job]);
+  }, [job, language]);
   return rows;
 }
 

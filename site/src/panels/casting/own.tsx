@@ -3,7 +3,7 @@
 import { useEffect, useState } from "preact/hooks";
 import type { CastingSettings, Job } from "../../contract";
 import { NumberField } from "../../fields";
-import { show } from "../../numbers";
+import { typed } from "../../numbers";
 import { coreOf, now, parse } from "../../state";
 import { w } from "../../words";
 
@@ -38,7 +38,7 @@ function useDefaults(): Job | null {
   return job;
 }
 
-const short = (x: number) => String(Number(show(x, Math.abs(x) < 0.1 ? 4 : 1)));
+const short = (x: number) => typed(Number(x.toFixed(Math.abs(x) < 0.1 ? 4 : 1)));
 
 export function Own() {
   const { job, faults } = now();

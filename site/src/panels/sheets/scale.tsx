@@ -2,7 +2,7 @@
 // two bars go to the core, which draws the sheet larger or smaller by as much.
 import { useState } from "preact/hooks";
 import { useId } from "../../ids";
-import { plain, read, withUnit } from "../../numbers";
+import { typed, read, withUnit } from "../../numbers";
 import { w } from "../../words";
 
 const LEAST = 90, MOST = 110;
@@ -33,7 +33,7 @@ function BarField({ label, value, put }: { label: string; value: number; put: (v
       <label for={id}>{label}</label>
       <span class="field-box">
         <input
-          id={id} type="text" inputMode="decimal" autocomplete="off" size={6} value={draft ?? plain(value)}
+          id={id} type="text" inputMode="decimal" autocomplete="off" size={6} value={draft ?? typed(value)}
           aria-invalid={bad ? "true" : undefined} aria-describedby={bad ? id + "m" : undefined}
           onInput={(e) => { setDraft(e.currentTarget.value); const v = of(e.currentTarget.value); if (v !== null) put(v); }}
           onBlur={() => { if (!bad) setDraft(null); }}

@@ -10,6 +10,8 @@ const large = (from: From): string => (typeof from === "string" ? ways[from].cha
 export const page = {
   title: "Moldwright",
   skip: "Skip to the panels",
+  language: "Language",
+  noScript: "Moldwright works out the mold in this page itself, and needs JavaScript for it. Nothing is sent anywhere.",
   tabs: {
     form: "Form", release: "Release", parts: "Parts", tooling: "Tooling", casting: "Casting", sheets: "Sheets", class: "Class",
   },

@@ -1,0 +1,6 @@
+// Every German word on the page, as one table; what is not written yet stands in
+// English.
+import { en } from "../en";
+import type { Words } from "../like";
+
+export const de: Words = { ...en };

@@ -1,0 +1,6 @@
+// Every French word on the page, as one table; what is not written yet stands in
+// English.
+import { en } from "../en";
+import type { Words } from "../like";
+
+export const fr: Words = { ...en };
