@@ -23,6 +23,7 @@ import { PartsPanel } from "./panels/parts";
 import { ReleasePanel } from "./panels/release";
 import { SheetsPanel } from "./panels/sheets";
 import { ToolingPanel } from "./panels/tooling";
+import { TableView } from "./reading";
 import { AllSamples, FirstShelf } from "./shelf";
 import { SpaceView } from "./space/view";
 import { canonical } from "./canonical";
@@ -44,7 +45,7 @@ export function App() {
       <VerdictLine />
       <main>
         <div class="bench">
-          {ofClass ? <ClassBench /> : trace ? <PictureBench t={trace} /> : !plan ? <div class="drawing empty" /> : look.space ? <SpaceView plan={plan} /> : <Drawing plan={plan} scheme={chosen(plan)} />}
+          {ofClass ? <ClassBench /> : trace ? <PictureBench t={trace} /> : !plan ? <div class="drawing empty" /> : look.space ? <SpaceView plan={plan} /> : look.table ? <TableView plan={plan} scheme={chosen(plan)} /> : <Drawing plan={plan} scheme={chosen(plan)} />}
           {opens && !trace && !ofClass && <ApartBar plan={plan} />}
           {now().ready && !look.space && !opens && !trace && tab !== "class" && <NodeBar />}
           {plan && !trace && !ofClass && <Views />}
@@ -108,12 +109,13 @@ function Head() {
   );
 }
 
-/** Drawing or space: the two ways to see the bench. */
+/** Drawing, tables or space: the three ways to see the bench. */
 function Views() {
-  const { space } = now().look;
+  const { space, table } = now().look;
   return (
     <div class="views" role="group" aria-label={w.views}>
-      <button type="button" class="small" aria-pressed={!space} onClick={() => lookAt({ space: false })}>{w.viewDrawing}</button>
+      <button type="button" class="small" aria-pressed={!space && !table} onClick={() => lookAt({ space: false, table: false })}>{w.viewDrawing}</button>
+      <button type="button" class="small" aria-label={w.reading.ask} aria-pressed={!space && table} onClick={() => lookAt({ space: false, table: true })}>{w.reading.view}</button>
       <button type="button" class="small" aria-pressed={space} onClick={() => lookAt({ space: true })}>{w.viewSpace}</button>
     </div>
   );

@@ -51,7 +51,7 @@ export function Drawing({ plan, scheme }: { plan: Plan; scheme: Scheme }) {
     <div class={`drawing${now().zoom.by > 1 ? " near-by" : ""}${behind()?.on ? " pictured" : ""}`} ref={box}>
       {v && (
         <svg
-          width={v.width} height={v.height} role="group" aria-label={w.drawing} tabIndex={-1}
+          width={v.width} height={v.height} viewBox={`0 0 ${v.width} ${v.height}`} role="group" aria-label={w.drawing} tabIndex={-1}
           onKeyDown={(e) => { if (!e.ctrlKey && !e.metaKey && zoomKey(e, now().zoom, v.width, v.height, put, atNode(v, plan))) e.preventDefault(); }}
         >
           <desc>{w.drawingHint}</desc>

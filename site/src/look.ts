@@ -31,13 +31,15 @@ export interface Look {
   /** The bench shows the mold in space: the mold itself or its kit, and where
    *  it is cut, as a share of its half width. */
   space: boolean;
+  /** The bench tells in tables what the drawing shows. */
+  table: boolean;
   what: "mold" | "kit";
   cut: number | null;
 }
 
 export const firstLook: Look = {
   pull: null, stretch: 1, line: "ends", place: null, scheme: null, apart: 0, body: "positive", near: null, ghost: null,
-  space: false, what: "mold", cut: 0,
+  space: false, table: false, what: "mold", cut: 0,
 };
 
 /** Which ghost line is drawn. */

@@ -9,7 +9,7 @@ import { show } from "./numbers";
 import { path, type View, X, Y } from "./view";
 
 /** The line from which distances count: radius by height. */
-function line(plan: Plan, kind: Look["line"]): (z: number) => number {
+export function reference(plan: Plan, kind: Look["line"]): (z: number) => number {
   const { contour } = plan.drawing;
   if (kind === "upright") return () => plan.size.maxRadius;
   let foot = contour[0]!;
@@ -20,7 +20,7 @@ function line(plan: Plan, kind: Look["line"]): (z: number) => number {
 }
 
 /** The pieces above the foot: what stands inside it is no wall. */
-function wall(plan: Plan): number {
+export function wallFrom(plan: Plan): number {
   const { contour } = plan.drawing;
   let at = 0;
   contour.forEach((p, i) => { if (p[1] <= contour[at]![1]) at = i; });
@@ -29,8 +29,8 @@ function wall(plan: Plan): number {
 
 /** Where the wall stands farthest outside the line, and farthest inside it. */
 export function farthest(plan: Plan, kind: Look["line"]): [{ z: number; off: number }, { z: number; off: number }] {
-  const ref = line(plan, kind);
-  const off = plan.drawing.contour.slice(wall(plan)).map(([r, z]) => ({ z, off: r - ref(z) }));
+  const ref = reference(plan, kind);
+  const off = plan.drawing.contour.slice(wallFrom(plan)).map(([r, z]) => ({ z, off: r - ref(z) }));
   return [off.reduce((a, b) => (b.off > a.off ? b : a)), off.reduce((a, b) => (b.off < a.off ? b : a))];
 }
 
@@ -38,7 +38,7 @@ interface Props { v: View; plan: Plan; look: Look; looked: Looked; ghost: readon
 
 export function Stretched({ v, plan, look, looked, ghost }: Props) {
   const { contour, stretches } = plan.drawing;
-  const ref = line(plan, look.line), n = look.stretch, from = wall(plan);
+  const ref = reference(plan, look.line), n = look.stretch, from = wallFrom(plan);
   const far = ([r, z]: At): At => [ref(z) + n * (r - ref(z)), z];
   const low = contour[from]![1], high = plan.size.height;
   // lines at whole steps of true distance from the reference, 26 px apart or more

@@ -5,6 +5,7 @@ import { useLayoutEffect, useRef, useState } from "preact/hooks";
 import type { At } from "../contract";
 import { Grid } from "../drawing";
 import { withUnit } from "../numbers";
+import { FigureTable } from "../reading";
 import { path, type View, X, Y } from "../view";
 import { w } from "../words";
 import type { Picture, Plane as Shape, Pull } from "./types";
@@ -56,22 +57,25 @@ export function Plane({ shape, name, wall, pulls, heights, picture, tap, still, 
     tap(Math.abs(e.clientX - at.left - v.x0) / v.k, (v.y0 - e.clientY + at.top) / v.k, v);
   };
   return (
-    <div class="drawing plane" ref={box}>
-      {v && (
-        <svg width={v.width} height={v.height} role="group" aria-label={w.class.drawing(name)} class={tap ? "tappable" : ""} onClick={touch}>
-          <Hatch />
-          <Grid v={v} />
-          {shape.parts?.map((p, i) => <Part key={p.id} v={v} id={p.id} i={i} outline={p.outline} pull={pulls?.[p.id]} />)}
-          <Pot v={v} contour={contour} ghost={wall ? shape.contour : null} />
-          {shape.inner && shape.inner.length > 1 && <path class="edges" d={path(v, shape.inner) + path(v, shape.inner, false, -1)} />}
-          <line class="axis" x1={v.x0} x2={v.x0} y1={Y(v, v.top) - 16} y2={Y(v, v.bottom) + 16} />
-          {heights?.map((z) => <g key={z} class="looked-at"><path d={`M${X(v, -v.block)} ${Y(v, z)}H${X(v, v.block)}`} /></g>)}
-          {shape.pull && <BigArrow v={v} pull={shape.pull.id} />}
-          {shape.points?.map((p) => <Point key={p.id} v={v} r={p.r} z={p.z} />)}
-          {picture && <Sticks v={v} p={picture} />}
-          {children?.(v)}
-        </svg>
-      )}
+    <div class="figure-of">
+      <div class="drawing plane" ref={box}>
+        {v && (
+          <svg width={v.width} height={v.height} viewBox={`0 0 ${v.width} ${v.height}`} role="group" aria-label={w.class.drawing(name)} class={tap ? "tappable" : ""} onClick={touch}>
+            <Hatch />
+            <Grid v={v} />
+            {shape.parts?.map((p, i) => <Part key={p.id} v={v} id={p.id} i={i} outline={p.outline} pull={pulls?.[p.id]} />)}
+            <Pot v={v} contour={contour} ghost={wall ? shape.contour : null} />
+            {shape.inner && shape.inner.length > 1 && <path class="edges" d={path(v, shape.inner) + path(v, shape.inner, false, -1)} />}
+            <line class="axis" x1={v.x0} x2={v.x0} y1={Y(v, v.top) - 16} y2={Y(v, v.bottom) + 16} />
+            {heights?.map((z) => <g key={z} class="looked-at"><path d={`M${X(v, -v.block)} ${Y(v, z)}H${X(v, v.block)}`} /></g>)}
+            {shape.pull && <BigArrow v={v} pull={shape.pull.id} />}
+            {shape.points?.map((p) => <Point key={p.id} v={v} r={p.r} z={p.z} />)}
+            {picture && <Sticks v={v} p={picture} />}
+            {children?.(v)}
+          </svg>
+        )}
+      </div>
+      <FigureTable contour={contour} points={shape.points} parts={shape.parts} />
     </div>
   );
 }

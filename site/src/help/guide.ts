@@ -62,7 +62,7 @@ export function refuse(): void {
 export function start(): void {
   offered = false;
   const s = now();
-  lookAt({ space: false });
+  lookAt({ space: false, table: false });
   put({ at: 0, done: false, before: s.job, saved: s.saved === canonical(s.job), from: s, ended: null });
 }
 
