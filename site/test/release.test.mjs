@@ -63,6 +63,7 @@ onPot("a belly of 0.3 mm is found, and shown stretched", subtle, async (page) =>
   const width = () => page.locator(".stretched .draft .rim").evaluate((e) => e.getBBox().width);
   await page.getByRole("button", { name: "×5" }).click();
   await page.getByLabel("measured from").selectOption("an upright at the widest place");
+  await planned(page); // drawn about the other line
   const five = await width();
   await page.getByRole("button", { name: "×25" }).click();
   await until(async () => Math.round((await width()) / five * 10) / 10, "5");
