@@ -110,6 +110,29 @@ onPage("codes and files of the class are the same in every language; questions a
   assert.equal(await save(), text);
 }, { locale: "en-US" });
 
+onPage("in an exercise a change of language keeps the answer, the try and the hint, and says them anew", async (page) => {
+  await tab(page, "class");
+  for (const kind of await page.locator(".class-kinds input").all()) await kind.uncheck();
+  await page.locator(".class-kinds label", { hasText: "True size" }).locator("input").check();
+  await page.getByRole("button", { name: "Add 1 question" }).click();
+  await page.getByRole("button", { name: "Try it as a student" }).click();
+  await page.getByLabel("Your name").fill("Wren");
+  await page.getByRole("button", { name: "Begin", exact: true }).click();
+  await page.locator(".number-answer input").fill("12.5");
+  await page.locator(".number-answer select").selectOption("mm");
+  await page.getByRole("button", { name: "Check", exact: true }).click();
+  await page.locator(".mark-line").waitFor();
+  await page.getByRole("button", { name: /^Hint 1/ }).click();
+  await page.locator(".hint-help").waitFor();
+  const mark = await page.locator(".mark-line").first().getAttribute("class");
+  await page.locator(".language select").selectOption("de");
+  await until(() => page.locator(".asked-text").innerText(), /\d,\d/);
+  await until(() => page.locator(".number-answer input").inputValue(), "12.5");
+  assert.equal(await page.locator(".mark-line").first().getAttribute("class"), mark);
+  assert.equal(await page.locator(".hint-help").count(), 1);
+  assert.equal(await lang(page), "de");
+}, { locale: "en-US" });
+
 test("the page says what it needs to those without JavaScript", () => {
   assert.match(readFileSync(new URL(address), "utf8"), /<noscript><p class="noscript" lang="en">/);
 });
