@@ -1,0 +1,101 @@
+// Worte der Klasse, in der Tabelle unter class: Aufgaben stellen, beantworten und
+// einsammeln. Fragen, Tipps, Wertungen und Gründe kommen vom Rechenkern.
+
+import type { classroom as en } from "../en/class";
+import type { Like } from "../like";
+import { page } from "./page";
+
+export const classroom: Like<typeof en> = {
+  kinds: {
+    catch: ["Wo hakt es?", "die Wand markieren"],
+    count: ["Wie viele Teile?", "die wenigsten, und warum"],
+    where: ["Wo muss sie geteilt werden?", "die Höhe der Naht"],
+    pull: ["Wohin wird jedes Teil gezogen?", "Pfeile wählen"],
+    draft: ["Die Formschräge ablesen", "in Grad, an einer Marke"],
+    size: ["Wahres Maß", "aus der Schwindung"],
+    drain: ["Läuft es leer?", "Schlicker und Luft"],
+    save: ["Ein Teil sparen", "die Gestalt ändern"],
+  },
+  levels: ["", "leicht", "mittel", "schwer"],
+
+  // stellen
+  setTitle: "Eine Übung stellen",
+  draw: "Aufgaben ziehen", whichKinds: "Fragen nach", difficulty: "Wie schwer", each: "Von jeder Art",
+  drawHint: "Jede Aufgabe hat einen Code; auf jedem Gerät eingetippt, stellt er dieselbe wieder.",
+  add: (n) => (n === 0 ? "Ankreuzen, wonach zu fragen ist" : n === 1 ? "1 Aufgabe hinzufügen" : `${n} Aufgaben hinzufügen`),
+  bench: "Nach dem Gefäß auf der Werkbank fragen", askOf: (pot) => `Aufgabe: ${pot}`, addBench: "Dieses Gefäß nehmen",
+  byCode: "Nach Code hinzufügen", code: "Code einer Aufgabe", addCode: "Hinzufügen",
+  showKey: "Lösung zeigen", hideKey: "Lösung verbergen",
+  questions: "Aufgaben, der Reihe nach", noQuestions: "Noch keine. Oben welche ziehen oder nach dem eigenen Gefäß fragen.",
+  up: (n) => `Aufgabe ${n}: nach vorn`, down: (n) => `Aufgabe ${n}: nach hinten`,
+  other: "Andere ziehen", otherOf: (n) => `Aufgabe ${n}: andere ziehen`,
+  drop: (n) => `Aufgabe ${n}: herausnehmen`,
+  about: (name, level) => (level ? `${name}, ${level}` : name), onBench: "von der Werkbank",
+  howTitle: "Wie gearbeitet wird",
+  title: "Titel", note: "Ein Wort an die Klasse", untitled: "Übung zum Hinterschnitt",
+  hints: "Tipps", hintsHint: "drei je Aufgabe, jeder deutlicher",
+  solutions: "Ausgeführte Lösungen", solutionsHint: "nach zwei Versuchen",
+  shuffle: "Für jeden Namen ein anderes Gefäß", shuffleHint: "Nachbarn lösen ähnliche Aufgaben, nicht dieselben; derselbe Name bekommt wieder dieselben",
+  handOut: "Austeilen",
+  tryIt: "Als Schüler ausprobieren", copyLink: "Link für die Klasse kopieren", saveSet: "Als Datei speichern", openSet: "Gespeicherten Satz ändern",
+  handHint: "Wer den Link oder die Datei öffnet, bekommt die Übung und sonst nichts. Nichts wird irgendwohin geschickt: der Link trägt den ganzen Satz.",
+  linkCopied: "Link kopiert. Er trägt die ganze Übung.", linkShown: "Der Link zur Übung steht jetzt in der Adresszeile.",
+  longLink: (n) => `Der Link ist ${n} Zeichen lang, weil er eigene Gefäße trägt. Schneidet eine Nachricht ihn ab, die Datei austeilen.`,
+  worksheet: "Arbeitsblatt, PDF", key: "Lösungsblatt, PDF",
+  setOpened: (from) => `${page.large(from)} liegt auf der Karte „Klasse“.`,
+  cleared: "Neuen Satz beginnen",
+
+  // einsammeln
+  results: "Einsammeln", openResults: "Ergebnisdateien öffnen", dropResults: "So viele wählen, wie da sind, oder irgendwo auf der Seite ablegen.",
+  collected: (n) => (n === 1 ? "1 Blatt gelesen und neu gewertet." : `${n} Blätter gelesen und neu gewertet.`),
+  bad: (n) => (n === 1 ? "1 Datei ist kein Ergebnisblatt:" : `${n} Dateien sind keine Ergebnisblätter:`),
+  csv: "Als CSV herunterladen", empty: "Tabelle weglegen", table: "Wertungen der Klasse", student: "Name", score: "Punkte",
+  of: (a, n) => `${a} von ${n}`, tries: (n) => (n === 1 ? "1 Versuch" : `${n} Versuche`),
+  hintsTaken: (n) => (n === 1 ? "1 Tipp" : `${n} Tipps`), seen: "Lösung gesehen",
+  marks: { right: "richtig", close: "knapp", notYet: "noch nicht", none: "ohne Antwort" },
+
+  // beantworten
+  opening: "Die Übung wird geöffnet…", leave: "Übung verlassen", leavePreview: "Zurück zum Stellen",
+  trial: "Eine Probe: nichts davon wird aufgehoben.",
+  leaveFirst: "Eine Übung ist offen. Erst sie verlassen, dann dies öffnen.",
+  left: (title) => `„${title}“ ist verlassen. Die Antworten sind in diesem Browser aufgehoben.`, goOn: (title) => `Mit „${title}“ weitermachen`,
+  notOpened: (from, why) => `${page.large(from)} wurde nicht als Übung geöffnet: ${why}`,
+  badLink: "Der Link trägt keine ganze Übung; vielleicht wurde er abgeschnitten. Noch einmal danach fragen oder nach der Datei.",
+  count: (n) => (n === 1 ? "1 Aufgabe." : `${n} Aufgaben.`),
+  helps: (hints, solutions) =>
+    [hints ? "Es gibt Tipps." : "Es gibt keine Tipps.", solutions ? "Nach zwei Versuchen ist die ausgeführte Lösung zu sehen." : ""].filter(Boolean).join(" "),
+  noTimer: "Die Zeit drängt nicht. Eine Antwort, die nicht lesbar ist, kostet keinen Versuch.",
+  name: "Name", nameHint: "wie die Lehrkraft ihn auf dem Blatt lesen soll", nameWanted: "Erst den Namen schreiben.",
+  start: "Anfangen", resume: (name) => `Weiter als ${name}`, anew: "Oder unter dem eigenen Namen neu anfangen; was hier zuvor beantwortet wurde, ist dann weg.",
+  progress: "Aufgaben", toQuestion: (n, mark) => `Aufgabe ${n}, ${mark}`, toSheet: "Blatt",
+  question: (n, of) => `Aufgabe ${n} von ${of}`,
+  inQuestion: (n, why) => `Aufgabe ${n}: ${why}`,
+  practice: "Zum Üben, nicht auf dem Blatt", backTo: (n) => `Zurück zu Aufgabe ${n}`,
+  check: "Prüfen", hint: (n, of) => (n > of ? "Keine Tipps mehr" : `Tipp ${n} von ${of}`), solution: "Lösung", solutionAfter: "Lösung, nach zwei Versuchen",
+  another: "Noch eine solche", next: "Nächste Aufgabe", finish: "Zum Blatt", previous: "Zurück",
+  hintTitle: (n) => `Tipp ${n}`, solutionTitle: "Ausgeführte Lösung", slips: "Was oft schiefgeht",
+  mostTries: "Vierzig Versuche werden aufgehoben; mit der nächsten Aufgabe weitermachen.",
+  picture: "Was festsitzt", pictureOf: (i, n) => `${i} von ${n}`,
+  tolerance: "Was zählt",
+  drawing: (name) => `${name}: Schnitt durch die Achse, maßstäblich`,
+  pulled: { down: "nach unten gezogen", up: "nach oben gezogen", out: "nach außen gezogen" },
+  held: (d) => `sitzt um ${d} fest`,
+  legendCaught: "Wand, die festsitzt", legendBlock: "was im Weg steht",
+  marksHint: "Die Wand berühren, um dort eine Marke zu setzen. Eine Marke ziehen oder auf ihr die Pfeiltasten drücken; Entf nimmt sie weg.",
+  markAt: (n, z, r) => `Marke ${n} auf der Wand, ${z} über dem Fuß, Radius ${r}`,
+  mark: (n) => `Marke ${n}`, heightZ: "Höhe", radiusR: "Radius", radiusEmpty: "Radius (äußerste Wand)",
+  typeMark: "Eintippen, wo eine Marke steht",
+  addMark: "Marke setzen", removeMark: (n) => `Marke ${n} wegnehmen`, fullMarks: "Mehr Marken gehen nicht.",
+  touchWall: "Das war nicht auf der Wand. Den Umriss selbst berühren.",
+  height: "Höhe der Teilung", heightHint: "Die Linie auf der Zeichnung ziehen, auf ihr die Pfeiltasten drücken oder die Höhe eintippen.",
+  unit: "Einheit", unitAsk: "Einheit?", value: "Antwort",
+  formHint: "Einen Knoten ziehen, auf ihm die Pfeiltasten drücken oder eintippen, wo er steht.",
+  pickNode: "Zu ändernder Knoten", formBack: "Zurück zur gegebenen Gestalt", live: "Wie es jetzt steht", working: "Wird beurteilt…",
+
+  // das Blatt
+  sheet: "Ergebnisblatt", sheetOf: (name) => `${name}, Ergebnisblatt`,
+  saveResult: "Blatt als Datei speichern", resultPdf: "Blatt als PDF", print: "Drucken",
+  handIn: "Diese Datei bei der Lehrkraft abgeben. Sie wird nur auf diesem Gerät gespeichert und niemandem geschickt.",
+  resultSaved: (name) => `${name} ist gespeichert. Jetzt abgeben.`, toAnswer: "Beantworten",
+  scoreLine: (a, n) => `${a} von ${n} Punkten`, scoreHint: "Richtig ist 1 Punkt, knapp ein halber. Der letzte Versuch zählt.",
+};

@@ -1,0 +1,23 @@
+// Worte der Karte „Gefäß“.
+
+import type { form as en } from "../en/form";
+import type { Like } from "../like";
+
+export const form: Like<typeof en> = {
+  size: "Die Längen sind die vom", fired: "gebrannten Gefäß", wet: "nassen Gussstück (Formmaß)", sizeStep: "Bezug der Längen geändert",
+  sizeLine: (h, d) => `${h} hoch, ${d} breit`,
+  sizeFired: "Gebrannt", sizeWet: "Nass, wie in der Form",
+  capacity: "Fasst, gebrannt und randvoll",
+  nodes: "Koordinaten", radius: "Radius, mm", height: "Höhe, mm", kind: "Knoten ist",
+  nodesHint: "Von der Achse unter dem Fuß hinaus, hinauf und zum Rand; bei einem geschlossenen Gefäß zurück zur Achse.",
+  rowsTitle: "Zeilen tippen oder einfügen",
+  rowsHint: "Ein Knoten je Zeile, zwei Zahlen: Abstand von der Achse, dann Höhe. Dazwischen Tabulator, Komma, Semikolon oder Leerzeichen; 12,5 und 12.5 sind dasselbe.",
+  rowsUnits: "Die Zeilen sind in", rowsAsk: "wählen", rowsAcross: "Die erste Zahl ist der",
+  acrossRadius: "Radius", acrossDiameter: "Durchmesser",
+  rowsUse: "Zeilen übernehmen", rowsStep: "Zeilen eingegeben",
+  rowsNeedUnit: "Die Einheit der Zeilen wählen: mm, cm oder in.",
+  atLine: (n) => `Zeile ${n}`,
+  shrinkage: "Schwindung des Tons", drying: "Trocknen", firing: "Brennen", atRelease: "Beim Lösen aus der Form",
+  shrinkageHint: "Prozent der Länge. Trocknen bezieht sich auf die nasse Länge, Brennen auf die trockene.",
+  enlarged: (f) => `Die Form wird mit dem ${f}-Fachen des gebrannten Maßes gemacht.`,
+};
