@@ -18,7 +18,7 @@ export function DamagedFile() {
   return (
     <dialog ref={box} class="samples damaged" aria-labelledby="damaged" onClose={() => set({ damaged: null })}>
       <div class="group">
-        <h2 id="damaged">{w.keep.damagedTitle(d.from)}</h2>
+        <h2 id="damaged" tabIndex={-1} autofocus>{w.keep.damagedTitle(d.from)}</h2>
         <p class="bad">{d.fault.message}</p>
         <div class="found">
           <span class="stand"><Picture job={d.job} px={110} /></span>
