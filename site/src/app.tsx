@@ -129,7 +129,7 @@ function Panels() {
     const step = e.key === "ArrowRight" ? 1 : e.key === "ArrowLeft" ? -1 : 0;
     if (!step) return;
     e.preventDefault();
-    const to = tabs[(tabs.indexOf(tab) + step + tabs.length) % tabs.length]!;
+    const to = tabs[(tabs.indexOf(now().tab) + step + tabs.length) % tabs.length]!;
     set({ tab: to });
     document.getElementById(`tab-${to}`)?.focus();
   };

@@ -12,7 +12,7 @@ const root = fileURLToPath(new URL("../../", import.meta.url));
 const STATICCHECK = "honnef.co/go/tools/cmd/staticcheck@v0.8.2";
 const FUZZ_TIME = "3s";
 
-let passed = 0, failed = 0;
+let passed = 0, failed = 0, skipped = 0;
 const count = (p, f) => { passed += p; failed += f; };
 const say = (line) => console.log(line);
 const has = (tool) => spawnSync("sh", ["-c", `command -v ${tool}`]).status === 0;
@@ -54,11 +54,13 @@ async function check(cmd, args, { quiet = false, ...opts } = {}) {
 
 async function tools() {
   const need = { chromium: "chromium", pdftoppm: "poppler-utils", admesh: "admesh" };
-  const missing = Object.keys(need).filter((t) => !has(t));
+  const useful = { "firefox-esr": "firefox-esr" }; // without it the tests in that browser are skipped, and counted as such
+  const missing = [...Object.entries(need), ...Object.entries(useful)].filter(([t]) => !has(t)).map(([, debian]) => debian);
   if (missing.length && has("apt-get") && process.getuid?.() === 0) {
     await run("apt-get", ["update", "-q"], { onLine: () => {} });
-    await run("apt-get", ["install", "-y", "-q", "--no-install-recommends", ...missing.map((t) => need[t])], { onLine: () => {} });
+    for (const m of missing) await run("apt-get", ["install", "-y", "-q", "--no-install-recommends", m], { onLine: () => {} });
   }
+  for (const [t, debian] of Object.entries(useful)) if (!has(t)) say(`   ${t} is missing: what needs it is skipped; install ${debian} to run it`);
   for (const t of ["go", "node", "npm", ...Object.keys(need)]) {
     if (has(t)) count(1, 0);
     else { say(`FAIL ${t} is missing; install ${need[t] ?? t} and run again`); count(0, 1); }
@@ -116,7 +118,8 @@ async function nodeTests() {
       onLine(l) {
         const m = /^\s*(not )?ok \d+ - (.*)$/.exec(l);
         if (!m) { if (/^\s*(error:|message:|expected:|actual:|stack:|\s+at |')/.test(l)) say(l); return; }
-        if (m[2].endsWith(f) || / # SKIP/.test(m[2])) return;
+        if (m[2].endsWith(f)) return;
+        if (/ # SKIP/.test(m[2])) { skipped++; return say(`  skipped ${m[2].replace(" # SKIP", ":")}`); }
         if (m[1]) { bad++; say(`FAIL ${m[2]}`); } else { good++; say(`  ok ${m[2]}`); }
       },
     });
@@ -129,6 +132,7 @@ async function nodeTests() {
 process.on("uncaughtException", (e) => { say(`FAIL ${e.stack}`); finish(1); });
 function finish(extra = 0) {
   failed += extra;
+  if (skipped) console.log(`${skipped} skipped, for the reasons given above`);
   console.log(`${passed} passed, ${failed} failed`);
   process.exit(failed === 0 && passed > 0 ? 0 : 1);
 }

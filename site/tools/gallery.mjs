@@ -81,7 +81,7 @@ const views = {
   sheets: async (page) => { await tab(page, "sheets"); await page.locator(".pages img").first().waitFor(); },
   "sheets-report": async (page) => { await tab(page, "sheets"); await page.locator("input[name=sheet]").nth(3).check(); await page.locator(".pages img").first().waitFor(); },
   "class-empty": panel("class"), "class-set": drawSet,
-  "exercise-start": async (page) => { await drawSet(page); await press(page, "Try it as a student"); await page.locator(".exercise-start, main").first().waitFor(); },
+  "exercise-start": async (page) => { await drawSet(page); await press(page, "Try it as a student"); await page.locator(".exercise-start input").waitFor(); },
   "exercise-question": async (page) => { await drawSet(page); await press(page, "Try it as a student"); await page.locator(".exercise-start input").fill("Mara"); await page.keyboard.press("Enter"); await page.locator("#asked").waitFor(); },
   "no-storage": async () => {},
 };
