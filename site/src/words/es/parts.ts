@@ -1,0 +1,50 @@
+// Spanish words of the Parts panel, of the view in space and of the cut across the
+// axis.
+
+import { partName, thePart } from "./verdict";
+
+const large = (s: string): string => s.charAt(0).toUpperCase() + s.slice(1);
+
+export const parts = {
+  schemes: "Maneras de partir esta forma", chosen: "elegido", auto: "Elección automática",
+  autoHint: "el menor número de partes que salen libres",
+  whyTitle: "Por qué no menos",
+  order: "Desmonte el molde en este orden", heights: "Altura de partición", heightOf: (i: number) => `Altura de partición ${i}`,
+  heightsAuto: "según el plan", sides: "Partes laterales", sidesAuto: "según el plan", natches: "Llaves",
+  atFootShort: "pie",
+  seamHandle: (i: number, n: number) => (n > 1 ? `Altura de partición ${i} de ${n}` : "Altura de partición"),
+  seamHint: "Arrastre la costura en el dibujo, use sobre ella las teclas de flecha, o escriba su altura.",
+  seamFree: "Liberar la costura", seamStep: "partición movida", seamsFreed: "partición liberada",
+  whyShow: "Mostrar el porqué en el dibujo",
+  evidenceCatch: (part: string, d: string) => `${large(partName(part))}: engancha ${d}`, evidenceRub: (part: string, share: string) => `${large(partName(part))}: roza en ${share}`,
+  apartTitle: "Desmontar el molde", apartFrom: "Las partes se separan de",
+  bodies: { positive: "el positivo impreso", cast: "la pieza colada" },
+  apartClosed: "Cerrado.", apartMoving: (part: string, n: number, of: number) => `Paso ${n} de ${of}: ${thePart(part)} se aparta.`,
+  apartDone: "Todas las partes están fuera.",
+  apartSticks: (part: string, d: string, z: string) => `${large(thePart(part))} se atasca: ${d} quedan retenidos tras lo que hay a ${z} sobre el pie. Nada se mueve más allá.`,
+  apartPulls: { down: "hacia abajo", up: "hacia arriba", out: "hacia un lado" },
+  heightsTitle: "Dónde se juntan las partes",
+  views: "Vista del banco", viewDrawing: "Dibujo", viewSpace: "En el espacio",
+  spaceAlt: { mold: "El molde en el espacio, sus partes con sus colores y dentro la pieza colada", kit: "Las piezas impresas, repartidas en el espacio" },
+  spaceKeys: "Las teclas de flecha lo giran, más y menos acercan y alejan, 0 lo devuelve a donde estaba.",
+  spaceTurn: "Girar la vista", turnLeft: "Girar a la izquierda", turnRight: "Girar a la derecha", turnUp: "Mirar desde más arriba", turnDown: "Mirar desde más abajo",
+  nearer: "Acercar", farther: "Alejar", turnHome: "Restablecer",
+  spaceWait: "Haciendo los sólidos…", spaceNone: (why: string) => `Este navegador no puede dibujar en el espacio (${why}) La tabla de abajo dice qué estaría aquí.`,
+  spaceNoStart: "La vista en el espacio no arrancó.",
+  spaceShows: "Qué se muestra", spaceOf: { mold: "Molde y pieza", kit: "Piezas impresas" }, cut: "Cortado", cutAt: "Dónde se corta",
+  spaceTable: "Lo que hay aquí, en una tabla", spaceBody: "Cuerpo", spacePull: "Tiro", spaceSize: "Tamaño, mm, y volumen", spaceCast: "pieza colada",
+  sectionTitle: "Corte a través del eje", sectionKind: "La vasija es", sectionKinds: { round: "redonda", oval: "ovalada", polygon: "facetada", flutes: "con estrías" },
+  ratio: "Ancho menor entre mayor", faces: "Caras", flutes: "Estrías", rounding: "Redondeo de esquinas", depth: "Profundidad", ofRadius: "% del radio",
+  ofFace: "% del eje a la cara",
+  sectionHint: "Los radios del perfil son el radio mayor a cada altura.",
+  dimples: "Hoyuelos en la pared", dimplesAround: "Alrededor", dimplesRows: "Filas a las alturas, mm", dimplesAcross: "Diámetro",
+  dimplesRowsBad: "Escriba las alturas separadas por espacios, como 40 60 80.",
+  crossAlt: (kind: string, seams: string) => `Corte a través del eje por el lugar más ancho: ${kind}. ${seams}`,
+  crossSeams: (n: number, turn: string) => `${n} partes laterales; la sección está girada ${turn} respecto a las costuras.`, crossNoSeams: "Sin costuras verticales.",
+  crossTurn: (t: string) => `girado ${t}`,
+  natchesHint: "cúpulas y alojamientos en las costuras, para que el molde cierre de una sola manera",
+  spare: "Reserva sobre el borde", none: "ninguno",
+  plasterWall: "Yeso, pared mínima", plasterBase: "Yeso, base",
+  fillHole: "Orificio de llenado, Ø", drainHole: "Orificio de vaciado, Ø",
+  advised: "aconsejado", chose: (s: string) => `despiece: ${s}`, choseAuto: "despiece: elección automática",
+};
