@@ -10,7 +10,7 @@ import { launch, open, planned } from "./browser.mjs";
 import { tab } from "./onpage.mjs";
 
 /** Languages of which every string is written; a translator adds the one that is done. */
-const complete = ["de"];
+const complete = ["de", "es"];
 
 /** Rightly the same as in English in some language: names, signs, formats. */
 const same = new Set(["Moldwright", "STL", "SVG", "Zoom", "oval", "Radius, mm"]);
