@@ -5,8 +5,8 @@ import type { From } from "../from";
 import { page } from "./page";
 
 export const keep = {
-  versions: "Versiones", versionsTitle: "Versiones guardadas en este navegador",
-  versionsHint: "La página conserva las últimas versiones de cada vasija, más seguidas cuanto más nuevas. El navegador puede borrarlas; un archivo guardado permanece.",
+  versions: "Copias", versionsTitle: "Copias guardadas en este navegador",
+  versionsHint: "La página conserva las últimas copias de cada vasija, más seguidas cuanto más nuevas. El navegador puede borrarlas; un archivo guardado permanece.",
   none: "Aún no se ha conservado nada. El primer cambio de una vasija empieza su fila.",
   refused: "Este navegador no conserva nada entre visitas. Guarde el trabajo en un archivo.",
   onBench: "En el banco", nameless: "Una vasija sin nombre",
@@ -14,7 +14,7 @@ export const keep = {
   toFile: "guardada en un archivo", otherTab: "de otra pestaña o visita", noVerdict: "aún sin plan", isHere: "tal como está en el banco",
   keptHere: "No guardado en archivo; conservado en este navegador", keptNowhere: "No guardado en ningún sitio",
   full: "Este navegador no tiene más sitio para conservar el trabajo, o se niega. Guárdelo en un archivo.",
-  unread: (name: string, why: string) => `El trabajo de su última visita (${name}) no se puede leer: ${why} Queda entre las versiones; lo conservado antes está en el banco.`,
+  unread: (name: string, why: string) => `El trabajo de su última visita (${name}) no se puede leer: ${why} Queda entre las copias; lo conservado antes está en el banco.`,
   strange: {
     empty: (from: From) => `${page.large(from)}: está vacío. La vasija del banco no ha cambiado.`,
     page: (from: From) => `${page.large(from)}: es una página web, no un trabajo. Abra esa página, pulse ahí Guardar y abra el archivo que da.`,

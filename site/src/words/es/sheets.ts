@@ -6,11 +6,11 @@ export const sheets = {
   making: "Dibujando la hoja…",
 
   sheets: {
-    profile: ["Perfil, tamaño real", "Ponga encima la vasija, un perfilador o el positivo."],
+    profile: ["Perfil, tamaño real", "Ponga encima la vasija, una costilla o el positivo."],
     template: ["Plantilla, tamaño real", "Córtela en cartón y apóyela contra la arcilla o el yeso."],
     section: ["Sección del molde cerrado", "Partes, costuras, tiros y medidas, a escala."],
     report: ["Informe del despiece", "El veredicto, por qué no menos, cifras y sus fuentes."],
-    workshop: ["Ficha de taller", "Una página para la pared: mezclas, tiempos, orden, cintas."],
+    workshop: ["Ficha de taller", "Una página para colgar: mezclas, tiempos, orden, cintas."],
   } as const,
   whichSheet: "Hoja", lines: "Línea", linesFired: "tamaño cocido", linesWet: "tamaño húmedo, como en el molde", linesBoth: "ambas",
   shape: "Figura", half: "medio perfil", full: "silueta entera",
