@@ -1,6 +1,22 @@
-// Every French word on the page, as one table; what is not written yet stands in
-// English.
-import { en } from "../en";
+// Every French word on the page, as one table. The trade terms are from memory,
+// no source.
 import type { Words } from "../like";
+import { casting } from "./casting";
+import { classroom } from "./class";
+import { drawing } from "./drawing";
+import { form } from "./form";
+import { guide } from "./guide";
+import { help } from "./help";
+import { keep } from "./keep";
+import { page } from "./page";
+import { parts } from "./parts";
+import { release } from "./release";
+import { sheets } from "./sheets";
+import { shelf } from "./shelf";
+import { tooling } from "./tooling";
+import { trace } from "./trace";
+import { verdict } from "./verdict";
 
-export const fr: Words = { ...en };
+export const fr: Words = {
+  ...page, ...verdict, ...drawing, ...form, ...release, ...parts, ...tooling, ...casting, ...sheets, ...shelf, trace, keep, class: classroom, help, guide,
+};

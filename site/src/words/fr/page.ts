@@ -1,0 +1,50 @@
+// Words of the head, the foot and the messages; and those used on every panel.
+
+import type { page as en } from "../en/page";
+import type { From } from "../from";
+import type { Like } from "../like";
+
+const ways = { link: "le lien", drop: "ce qui a été déposé", paste: "ce qui a été collé" };
+const genitives = { link: "du lien", drop: "de ce qui a été déposé", paste: "de ce qui a été collé" };
+/** What was opened, in the middle of a sentence, at its head and after “de”. */
+const source = (from: From): string => (typeof from === "string" ? ways[from] : from.file);
+const large = (from: From): string => (typeof from === "string" ? ways[from].charAt(0).toUpperCase() + ways[from].slice(1) : from.file);
+export const ofSource = (from: From): string => (typeof from === "string" ? genitives[from] : `de ${from.file}`);
+
+export const page: Like<typeof en> = {
+  title: "Moldwright",
+  skip: "Aller aux volets",
+  language: "Langue",
+  noScript: "Moldwright calcule le moule dans cette page même et a besoin de JavaScript pour cela. Rien n’est envoyé nulle part.",
+  tabs: {
+    form: "Forme", release: "Démoulage", parts: "Parties", tooling: "Outillage", casting: "Coulage", sheets: "Feuilles", class: "Classe",
+  },
+  potName: "Nom du pot",
+  undo: "Annuler", redo: "Rétablir", open: "Ouvrir", save: "Enregistrer", link: "Copier le lien",
+  undoStep: (s) => `Annuler : ${s}`,
+  redoStep: (s) => `Rétablir : ${s}`,
+  undone: (s) => `Annulé : ${s}.`,
+  redone: (s) => `Rétabli : ${s}.`,
+  saved: "Enregistré", notSaved: "Non enregistré dans un fichier",
+  noStorage: "Ce navigateur ne garde rien d’une visite à l’autre. Enregistrer le projet dans un fichier.",
+  linkCopied: "Lien copié. Il porte tout le projet et n’est envoyé à personne.",
+  linkShown: "Le lien est maintenant dans la barre d’adresse. Il porte tout le projet.",
+  badLink: "Le lien ne porte pas de projet entier ; il a peut-être été coupé. Le redemander.",
+  source, large,
+  stepOpened: (from) => `ouverture ${ofSource(from)}`,
+  notOpened: (from, why) => `${large(from)} n’a pas été ouvert : ${why} Le pot sur l’établi n’a pas changé.`,
+  dropHere: "Déposer une image, un projet enregistré, un dessin ou des lignes de coordonnées",
+  rowsWait: "Les lignes attendent dans le volet Forme. Dire dans quelle unité elles sont.",
+  close: "Fermer", stop: "Arrêter", working: "En cours",
+
+  // the core
+  coreStopped: "Arrêté. Rien du projet n’est perdu.",
+  coreTooMuch: (why) => `C’était trop pour le calcul (${why}). Le projet est gardé ; changer la dernière chose faite.`,
+  coreNoStart: (why) => `Le calcul ne démarre pas dans ce navigateur (${why}). Enregistrer le projet et ouvrir la page dans un navigateur récent.`,
+  coreEnded: "le calcul s’est arrêté",
+
+  // fields
+  notNumber: "Écrire un nombre, comme 12,5 ou 12.5.",
+  changed: (label) => `changement de « ${label} »`,
+  pair: (a, b) => `${a} : ${b}`,
+};
