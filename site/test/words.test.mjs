@@ -10,10 +10,13 @@ import { launch, open, planned } from "./browser.mjs";
 import { tab } from "./onpage.mjs";
 
 /** Languages of which every string is written; a translator adds the one that is done. */
-const complete = ["de", "es"];
+const complete = ["de", "fr", "es"];
 
 /** Rightly the same as in English in some language: names, signs, formats. */
-const same = new Set(["Moldwright", "STL", "SVG", "Zoom", "oval", "Radius, mm"]);
+const same = new Set([
+  "Moldwright", "STL", "SVG", "Zoom", "oval", "Radius, mm",
+  "Faces", "Source", "Versions", "Questions", "Solution", "Table", "Verdict",
+]);
 const unit = /^(mm|cm|ml|g\/ml|g\/cm² min)$/;
 
 const { tables, languages } = await words();
@@ -82,7 +85,7 @@ test("no sentence loses a value that the English one shows", () => {
         if (!marks) continue;
         args.forEach((_, i) => {
           const v = String(shown(i));
-          if (v.length > 2 && en.includes(v)) assert.ok(said.includes(v), `${l} ${path} loses value ${i + 1}: ${said}`);
+          if (v.length > 2 && !/^[a-z]+$/.test(v) && en.includes(v)) assert.ok(said.includes(v), `${l} ${path} loses value ${i + 1}: ${said}`);
         });
       }
     }

@@ -16,7 +16,7 @@ export const guide: Like<typeof en> = {
   broughtBack: "le pot d’avant le premier projet rapporté",
   steps: {
     pot: {
-      todo: "Mettre le Gobelet des roseaux sur l’établi : ouvrir Pots d’exemple et le choisir.",
+      todo: "Mettre le Gobelet des roseaux sur l’établi : ouvrir Exemples et le choisir.",
       seen: "La ligne au-dessus du dessin est le verdict : une partie, et libre. C’est toujours celui du pot sur l’établi.",
     },
     move: {
@@ -32,7 +32,7 @@ export const guide: Like<typeof en> = {
       seen: "Le plâtre s’en va suivant son tirage et ne rencontre rien. Là où il reste pris, le curseur s’arrête et le dit.",
     },
     tooling: {
-      todo: "Ouvrir Outillage.",
+      todo: "Ouvrir Outils.",
       seen: "Voici les pièces à imprimer pour ce moule. Chacune s’imprime sans supports, et chacune s’obtient en fichier.",
     },
     wall: {

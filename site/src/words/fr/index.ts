@@ -10,6 +10,7 @@ import { help } from "./help";
 import { keep } from "./keep";
 import { page } from "./page";
 import { parts } from "./parts";
+import { reading } from "./reading";
 import { release } from "./release";
 import { sheets } from "./sheets";
 import { shelf } from "./shelf";
@@ -18,5 +19,5 @@ import { trace } from "./trace";
 import { verdict } from "./verdict";
 
 export const fr: Words = {
-  ...page, ...verdict, ...drawing, ...form, ...release, ...parts, ...tooling, ...casting, ...sheets, ...shelf, trace, keep, class: classroom, help, guide,
+  ...page, ...verdict, ...drawing, ...form, ...release, ...parts, ...tooling, ...casting, ...sheets, ...shelf, trace, keep, class: classroom, help, guide, reading,
 };

@@ -7,7 +7,7 @@ export const shelf: Like<typeof en> = {
   shelf: "L’étagère d’exemples",
   shelfHint: "Les pots d’un atelier qui n’existe pas, un pour chaque découpe de moule. Le vôtre va sur l’établi de la même façon.",
   shelfAll: "Ce que montre chacun", shelfAway: "Ranger l’étagère",
-  shelfOpen: "Pots d’exemple",
+  shelfOpen: "Exemples",
   samples: {
     "Harbour jar": ["Jarre du port", "Deux parties, joint à la panse."],
     "Reed beaker": ["Gobelet des roseaux", "Une partie : il s’évase jusqu’au bord."],
