@@ -85,7 +85,7 @@ test("no sentence loses a value that the English one shows", () => {
         if (!marks) continue;
         args.forEach((_, i) => {
           const v = String(shown(i));
-          if (v.length > 2 && !/^[a-z]+$/.test(v) && en.includes(v)) assert.ok(said.includes(v), `${l} ${path} loses value ${i + 1}: ${said}`);
+          if (v.length > 2 && en.includes(v)) assert.ok(said.includes(v), `${l} ${path} loses value ${i + 1}: ${said}`);
         });
       }
     }
