@@ -17,7 +17,7 @@ export const guide: Like<typeof en> = {
   broughtBack: "das Gefäß von vor dem ersten Auftrag zurückgeholt",
   steps: {
     pot: {
-      todo: "Den Schilfbecher auf die Werkbank stellen: „Mustergefäße“ öffnen und ihn wählen.",
+      todo: "Den Schilfbecher auf die Werkbank stellen: „Muster“ öffnen und ihn wählen.",
       seen: "Die Zeile über der Zeichnung ist das Urteil: ein Teil, und frei. Es gilt immer dem Gefäß auf der Werkbank.",
     },
     move: {

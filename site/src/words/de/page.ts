@@ -26,7 +26,7 @@ export const page: Like<typeof en> = {
   redoStep: (s) => `Wiederholen: ${s}`,
   undone: (s) => `Zurückgenommen: ${s}.`,
   redone: (s) => `Wiederholt: ${s}.`,
-  saved: "Gespeichert", notSaved: "Nicht in einer Datei gespeichert",
+  saved: "Gespeichert", notSaved: "Nicht gespeichert",
   noStorage: "Dieser Browser behält zwischen Besuchen nichts. Den Auftrag in einer Datei speichern.",
   linkCopied: "Link kopiert. Er trägt den ganzen Auftrag und wird niemandem geschickt.",
   linkShown: "Der Link steht jetzt in der Adresszeile. Er trägt den ganzen Auftrag.",

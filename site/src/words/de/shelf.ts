@@ -7,7 +7,7 @@ export const shelf: Like<typeof en> = {
   shelf: "Das Musterregal",
   shelfHint: "Gefäße einer Werkstatt, die es nicht gibt, eines für jede Art, eine Form zu teilen. Das eigene kommt genauso auf die Werkbank.",
   shelfAll: "Was jedes zeigt", shelfAway: "Regal wegräumen",
-  shelfOpen: "Mustergefäße",
+  shelfOpen: "Muster",
   samples: {
     "Harbour jar": ["Hafendose", "Zwei Teile, geteilt am Bauch."],
     "Reed beaker": ["Schilfbecher", "Ein Teil: es wird bis zum Rand immer weiter."],
