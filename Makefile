@@ -4,7 +4,7 @@ DIST := dist
 GO_FILES := $(shell find core wasm -name '*.go' -not -name '*_test.go') $(shell find core -path '*/fonts/*') go.mod go.sum
 SITE_FILES := $(shell find site/src site/samples -type f) site/index.html site/build.mjs site/tsconfig.json site/package-lock.json
 
-.PHONY: all build run hosted gallery test bench clean
+.PHONY: all build run hosted gallery test bench bench-core clean
 all: build
 
 build: $(DIST)/moldwright.html
@@ -22,8 +22,11 @@ test:
 	@node site/test/all.mjs
 
 bench: build
-	go test -run='^$$' -bench=. -benchmem ./core/...
 	node site/tools/bench.mjs
+
+# every Go benchmark of the rooms, one by one
+bench-core:
+	go test -run='^$$' -bench=. -benchmem ./core/...
 
 clean:
 	rm -rf $(DIST) site/node_modules

@@ -1,8 +1,10 @@
 package plan
 
 import (
+	"bytes"
 	"encoding/json"
 	"math"
+	"os"
 	"testing"
 
 	"moldwright/core/job"
@@ -61,4 +63,33 @@ func BenchmarkSolidsPrints(b *testing.B) {
 		}
 	}
 	b.ReportMetric(float64(n), "triangles")
+}
+
+// BenchmarkRequests times the requests of the file that MOLDWRIGHT_REQUESTS
+// names, so that they can be held against the same ones in wasm.
+func BenchmarkRequests(b *testing.B) {
+	file := os.Getenv("MOLDWRIGHT_REQUESTS")
+	if file == "" {
+		b.Skip("MOLDWRIGHT_REQUESTS names no file")
+	}
+	text, err := os.ReadFile(file)
+	if err != nil {
+		b.Fatal(err)
+	}
+	var all []struct {
+		Name, Op string
+		Request  json.RawMessage
+	}
+	if err := json.Unmarshal(text, &all); err != nil {
+		b.Fatal(err)
+	}
+	for _, r := range all {
+		b.Run(r.Name, func(b *testing.B) {
+			for b.Loop() {
+				if reply, _ := Call(r.Op, r.Request, nil, nil); bytes.HasPrefix(reply, []byte(`{"error"`)) {
+					b.Fatal(string(reply))
+				}
+			}
+		})
+	}
 }
