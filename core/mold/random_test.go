@@ -1,6 +1,7 @@
 package mold
 
 import (
+	"flag"
 	"fmt"
 	"math"
 	"math/rand/v2"
@@ -80,6 +81,9 @@ func randomJob(r *rand.Rand) *job.Job {
 	return &j
 }
 
+// everyJob asks for the slow checks on all random jobs: some minutes.
+var everyJob = flag.Bool("all", false, "pull the molds of all random jobs apart, not of a share of them")
+
 // schemesOf judges the job and gives its base, as the pipeline does.
 func schemesOf(j *job.Job) ([]parting.Scheme, *Base, error) {
 	m, err := form.Build(j)
@@ -136,11 +140,11 @@ func (s *Solids) positive() (*solid.Mesh, error) {
 	if md.Drain != nil {
 		add([]form.Point{{R: 0, Z: md.Block.ZBottom}})
 		add(md.Drain)
-		for _, p := range md.Cavity {
-			if p.R > md.Drain[1].R || p.Z > md.Drain[1].Z+1 {
-				add([]form.Point{p})
-			}
+		k := 0 // the hole takes the place of the cavity's first points
+		for md.Cavity[k].R <= md.Drain[1].R+0.01 {
+			k++
 		}
+		add(md.Cavity[k:])
 	} else {
 		add(md.Cavity)
 	}
@@ -155,14 +159,16 @@ func (s *Solids) positive() (*solid.Mesh, error) {
 
 // Every part of every scheme of 2,000 random jobs is closed, oriented and of
 // the genus it was designed with; its volume is that of its outline; parts,
-// cavity and openings fill the block; parts that touch share their vertices.
-// On a twentieth of the jobs no part passes through itself and each comes away along
-// its pull, in order, unless the scheme is said to catch, and then some part
-// sticks. Half of them take a scheme that does not catch.
+// cavity and openings fill the block; parts that touch share their vertices all
+// along their seams.
+// On one job in seven, or on every one with -all, no part passes through itself
+// and each comes away along its pull, in order, unless the scheme is said to
+// catch, and then some part sticks. One job in fourteen takes a scheme that does
+// not catch.
 func TestRandomJobs(t *testing.T) {
 	const jobs = 2000
 	seen := map[string]int{}
-	made, parts, pulled, stuck := 0, 0, 0, 0
+	made, parts, pulled, odd, stuck := 0, 0, 0, 0, 0
 	for seed := uint64(1); made < jobs; seed++ {
 		r := rand.New(rand.NewPCG(seed, 11))
 		j := randomJob(r)
@@ -172,7 +178,7 @@ func TestRandomJobs(t *testing.T) {
 		}
 		made++
 		sc := &all[r.IntN(len(all))]
-		if made%40 == 0 {
+		if made%14 == 0 {
 			for i := range all {
 				if all[i].Verdict != parting.Catches {
 					sc = &all[i]
@@ -190,25 +196,33 @@ func TestRandomJobs(t *testing.T) {
 			continue
 		}
 		parts += len(meshes)
-		if made%40 < 2 && md.Section.Round { // coarse flats of flutes catch where flutes do not
-			ok, err := pulls(so, meshes)
+		if *everyJob || made%7 == 0 {
+			ok, err := pulls(so, meshes, []float64{0.5, 2, 10, 100}, 0.06)
+			if h := catchHigh(sc); ok == "" && err == nil && h > 0 && h < 1 {
+				// a hook so low is passed before the first distance; one still
+				// lower is thinned away with the contour
+				ok, err = pulls(so, meshes, []float64{h / 2}, solid.TouchMM)
+			}
 			switch {
 			case err != nil:
 				t.Errorf("seed %d, %s: %v", seed, sc.ID, err)
 			case ok != "" && sc.Verdict != parting.Catches:
 				t.Errorf("seed %d, %s is said to be %s but %s", seed, sc.ID, sc.Verdict, ok)
-			case ok == "" && sc.Verdict == parting.Catches && sc.Depth > 2:
+			case ok == "" && sc.Verdict == parting.Catches && sc.Depth > 2 && catchHigh(sc)/2 > 2*ChordTol+solid.TouchMM:
 				t.Errorf("seed %d, %s is said to catch by %.2f mm but comes apart", seed, sc.ID, sc.Depth)
 			}
 			pulled++
+			if !md.Section.Round {
+				odd++
+			}
 			if ok != "" {
 				stuck++
 			}
 		}
 	}
-	t.Logf("%d jobs, %d parts, %d pulled apart of which %d stick; %v", made, parts, pulled, stuck, seen)
-	if len(seen) < 16 || stuck < 10 {
-		t.Errorf("only %d schemes and %d that stick", len(seen), stuck)
+	t.Logf("%d jobs, %d parts, %d pulled apart, of which %d are not round and %d stick; %v", made, parts, pulled, odd, stuck, seen)
+	if len(seen) < 16 || stuck < 10 || odd < 20 {
+		t.Errorf("only %d schemes, %d not round and %d that stick", len(seen), odd, stuck)
 	}
 }
 
@@ -244,20 +258,10 @@ func soundParts(so *Solids) ([]*solid.Mesh, error) {
 			walls[v]++
 		}
 	}
-	// seams: every corner of a part's section that lies in a seam is a vertex
-	// of the neighbour too
 	for i := range md.Parts {
 		p := &md.Parts[i]
-		for k, q := range p.Outline {
-			if k != 0 && k != p.Pot || q.R == 0 {
-				continue
-			}
-			step := so.span(p).From
-			v := so.Place(q.R, q.Z, step)
-			level := q.Z > md.Block.ZBottom && q.Z < md.Block.ZTop
-			if (level || p.Sector != nil) && walls[v] < 2 {
-				return nil, fmt.Errorf("part %s: the corner %v of its seam is no vertex of a neighbour", p.Name, q)
-			}
+		if at, ok := so.seamsShared(p, walls); !ok {
+			return nil, fmt.Errorf("part %s: the point %.3f of its seam is no vertex of a neighbour", p.Name, at)
 		}
 	}
 	cavity := form.LoopVolume(append(append([]form.Point{}, md.Cavity...), form.Point{R: 0, Z: md.TrimZ})) / 1000
@@ -267,6 +271,47 @@ func soundParts(so *Solids) ([]*solid.Mesh, error) {
 		return nil, fmt.Errorf("parts, cavity and openings make %.3f ml, the block is %.3f", sum, block)
 	}
 	return out, nil
+}
+
+// seamsShared tells whether every vertex on the edges of a part's seams, all along
+// them, is a vertex of a neighbour too: walls counts the parts that have it.
+func (s *Solids) seamsShared(p *Part, walls map[solid.Vec]int) (solid.Vec, bool) {
+	span := s.span(p)
+	last := len(p.Outline) - 1
+	at := func(k, step int) solid.Vec {
+		q := p.Outline[k]
+		switch {
+		case q.R == 0:
+			return solid.Vec{0, 0, q.Z}
+		case k > p.Pot:
+			return s.Outside(q.R, q.Z, step%span.Steps)
+		}
+		return s.Place(q.R, q.Z, step%span.Steps)
+	}
+	for _, e := range [2][2]int{{0, last}, {p.Pot, p.Pot + 1}} {
+		z := p.Outline[e[0]].Z
+		if p.Outline[e[1]].Z != z || z <= s.md.Block.ZBottom || z >= s.md.Block.ZTop {
+			continue // no level seam, but the foot or the top of the block
+		}
+		for _, k := range e {
+			for step := span.From; step <= span.To; step++ {
+				if v := at(k, step); walls[v] < 2 {
+					return v, false
+				}
+			}
+		}
+	}
+	if p.Sector == nil {
+		return solid.Vec{}, true
+	}
+	for k := range p.Outline {
+		for _, step := range [2]int{span.From, span.To} {
+			if v := at(k, step); walls[v] < 2 {
+				return v, false
+			}
+		}
+	}
+	return solid.Vec{}, true
 }
 
 // blockVolume is the volume in ml of the block as a prism or frusta, less its
@@ -311,9 +356,23 @@ func (n Natch) polygonVolume() float64 {
 	return n.volume() * natchSteps / (2 * math.Pi) * math.Sin(2*math.Pi/natchSteps)
 }
 
+// catchHigh is the height in mm of the deepest catch of a scheme, 0 without one.
+func catchHigh(sc *parting.Scheme) float64 {
+	high, deep := 0.0, 0.0
+	for _, p := range sc.Parts {
+		for _, c := range p.Catches {
+			if c.Depth > deep {
+				high, deep = c.ZTo-c.ZFrom, c.Depth
+			}
+		}
+	}
+	return high
+}
+
 // pulls looks for parts that pass through themselves, and moves each part in
-// turn along its pull; it tells where one sticks, or "".
-func pulls(so *Solids, meshes []*solid.Mesh) (string, error) {
+// turn by the distances (mm) along its pull; it tells where one presses deeper
+// than tol into what is still in place, or "".
+func pulls(so *Solids, meshes []*solid.Mesh, distances []float64, tol float64) (string, error) {
 	md := so.md
 	pos, err := so.positive()
 	if err != nil {
@@ -352,7 +411,7 @@ func pulls(so *Solids, meshes []*solid.Mesh) (string, error) {
 				fixed = append(fixed, o)
 			}
 		}
-		if ok, hit := solid.PullClear(b, fixed, pull, []float64{0.5, 2, 10, 100}, 0.06); !ok {
+		if ok, hit := solid.PullClear(b, fixed, pull, distances, tol); !ok {
 			return fmt.Sprintf("part %s sticks at %g mm, at %.2f", name, hit.DistanceMM, hit.At), nil
 		}
 	}

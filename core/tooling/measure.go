@@ -52,7 +52,7 @@ func box(plan [][2]float64, deg float64) (w, d float64) {
 // in ml.
 func (s *stave) points(up solid.Vec) ([][2]float64, float64) {
 	const steps = 144
-	foot, full, tips := s.plan(steps)
+	foot, full, tips, _ := s.plan(steps)
 	bare := make([][2]float64, 0, len(full))
 	for i, q := range full {
 		if !tips[i] {

@@ -104,7 +104,8 @@ type edge int
 const (
 	plain    edge = iota
 	seamEdge      // in the seam: it carries the natches
-	rimEdge       // level: it carries the marks
+	rimEdge       // level: it carries the mark
+	markEdge      // upright: it carries the mark where there is room
 	keyEdge       // level: a joint between pieces of one print, keyed by cones
 	plugEdge      // level: the joint of a positive and its plug
 )
@@ -138,13 +139,23 @@ func (t *turned) build(so *mold.Solids) (*solid.Mesh, error) {
 	b := solid.NewBuilder(so.Place, span)
 	n = len(t.section) * (span.To - span.From + 1)
 	b.Grow(n, 2*n)
+	panels := make([]panel, len(t.section))
+	for i, q := range t.section {
+		if q.edge == markEdge {
+			panels[i] = t.panel(so, span, q, t.section[(i+1)%len(t.section)])
+		}
+	}
 	rings := make([]solid.Loop, len(t.section))
 	for i, q := range t.section {
+		p := &panels[i]
+		if !p.ok {
+			p = &panels[(i+len(panels)-1)%len(panels)]
+		}
 		switch {
 		case q.R == 0 || q.shape == asPot:
 			rings[i] = b.Ring(q.R, q.Z)
 		case q.shape == asOutside:
-			rings[i] = b.Row(func(k int) solid.Vec { return so.Outside(q.R, q.Z, k) })
+			rings[i] = b.Row(p.flatten(func(k int) solid.Vec { return so.Outside(q.R, q.Z, k) }))
 		default:
 			rings[i] = b.Row(func(k int) solid.Vec { return so.Turn.Round(q.R, q.Z, k) })
 		}
@@ -164,8 +175,10 @@ func (t *turned) build(so *mold.Solids) (*solid.Mesh, error) {
 		case a.edge == keyEdge || a.edge == plugEdge:
 			keys := t.keysOf(i)
 			closeKeys(b, b.Flat(from, to, circles(keys, t.clear)...), keys)
-		case a.edge == rimEdge && span.Whole():
-			markRing(b, from, to, a.Point, c.Point, t.marks)
+		case a.edge == rimEdge:
+			t.markRing(b, from, to, a, c)
+		case panels[i].ok:
+			panels[i].wall(b, span, from, to)
 		default:
 			b.Wall(from, to)
 		}

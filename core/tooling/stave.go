@@ -7,6 +7,7 @@ package tooling
 // under both, so they come away in the order of their numbers.
 
 import (
+	"fmt"
 	"math"
 
 	"moldwright/core/form"
@@ -47,6 +48,7 @@ func cottle(j *job.Job, md *mold.Mold, p *mold.Part) *turned {
 		{R: md.Block.R + wide, Z: footEdge - grooveDepth}, {R: r(0) + wide - lean*top, Z: top}, {R: r(top), Z: top}, {R: r(0), Z: 0}} {
 		t.section = append(t.section, corner{Point: q, shape: asOutside})
 	}
+	t.marks, t.section[2].edge = markLetter(p)+"^", markEdge
 	t.place(way, seam)
 	return t
 }
@@ -84,13 +86,15 @@ type stave struct {
 	// the top where it is made in one.
 	lo, hi float64
 	clear  float64 // of keys in their sockets
+	marks  string
 }
 
 func newStave(j *job.Job, md *mold.Mold, p *mold.Part, k, n int) *stave {
 	seam, far, way := wallOf(md, p)
 	from := staveFrom(md) + 360/float64(n)*float64(k)
 	s := &stave{md: md, from: from, to: from + 360/float64(n), seam: seam, way: way, top: math.Abs(far-seam) + freeboard,
-		wide: staveThickness(j), gap: j.Printer.Clearance / 2, lo: -grooveDepth, clear: j.Printer.Clearance}
+		wide: staveThickness(j), gap: j.Printer.Clearance / 2, lo: -grooveDepth, clear: j.Printer.Clearance,
+		marks: fmt.Sprintf("%s%d^", markLetter(p), k+1)}
 	s.hi = s.top
 	s.over = [2]bool{k == 0, k+1 < n}
 	s.flangeEnd = s.top
@@ -106,8 +110,9 @@ func collared(top float64) bool { return top >= collarHigh+2+flangeHigh+10 }
 
 // plan is the outline across the axis, counterclockwise, from the lap at the
 // start, of n steps to the turn: foot with flanges as low as the rib in the
-// groove, full with all of them; tips tells which corners are their tips.
-func (s *stave) plan(n int) (foot, full [][2]float64, tips []bool) {
+// groove, full with all of them; tips tells which corners are their tips. The
+// mark's flat begins at corner mark, -1 without one.
+func (s *stave) plan(n int) (foot, full [][2]float64, tips []bool, mark int) {
 	room := n + 32
 	foot, full, tips = make([][2]float64, 0, room), make([][2]float64, 0, room), make([]bool, 0, room)
 	r := s.md.Block.R
@@ -167,6 +172,14 @@ func (s *stave) plan(n int) (foot, full [][2]float64, tips []bool) {
 	two := end - deg(1+flangeWide)
 	arc(outer, start, one)
 	after := flange(one)
+	mark = -1
+	if mid, half := s.flat(after, two); half > 0 {
+		arc(outer, after, mid-half)
+		mark = len(full)
+		put(outer, mid-half, false)
+		put(outer, mid+half, false)
+		after = mid + half
+	}
 	arc(outer, after, two)
 	after = flange(two)
 	arc(outer, after, end)
@@ -187,20 +200,24 @@ func (s *stave) plan(n int) (foot, full [][2]float64, tips []bool) {
 		put(mid+s.gap, s.from, false)
 		arc(mid+s.gap, s.from, start)
 	}
-	return foot, full, tips
+	return foot, full, tips, mark
 }
 
 // build makes the stave: its flanges begin as a low rib in the plate's groove,
 // rise out of it at 45 degrees, and end below the collar.
 func (s *stave) build(so *mold.Solids) (*solid.Mesh, error) {
-	foot, full, tips := s.plan(so.Turn.Steps())
+	foot, full, tips, mark := s.plan(so.Turn.Steps())
 	b := solid.NewBuilder(so.Turn.Round, solid.FullTurn(so.Turn.Steps()))
 	var below solid.Loop
-	level := func(plan [][2]float64, h float64) {
+	ring := func(plan [][2]float64, h float64) solid.Loop {
 		l := make(solid.Loop, len(plan))
 		for i, q := range plan {
 			l[i] = b.Vertex(solid.Vec{q[0], q[1], h})
 		}
+		return l
+	}
+	level := func(plan [][2]float64, h float64) {
+		l := ring(plan, h)
 		side(b, below, l)
 		below = l
 	}
@@ -250,7 +267,13 @@ func (s *stave) build(so *mold.Solids) (*solid.Mesh, error) {
 		level(full, rise)
 	}
 	if s.lo < s.flangeEnd {
-		level(full, min(s.flangeEnd, s.hi))
+		if end := min(s.flangeEnd, s.hi); mark >= 0 {
+			l := ring(full, end)
+			s.markedSide(b, below, l, full, mark)
+			below = l
+		} else {
+			level(full, end)
+		}
 		if s.flangeEnd < s.hi {
 			bare()
 		}
@@ -367,6 +390,7 @@ func collar(j *job.Job, md *mold.Mold, p *mold.Part) *turned {
 		{R: r + collarWall, Z: top}, {R: r, Z: top}} {
 		t.section = append(t.section, corner{Point: q, shape: asOutside})
 	}
+	t.marks, t.section[2].edge = markLetter(p)+"^", markEdge
 	t.place(way, seam)
 	return t
 }

@@ -351,12 +351,9 @@ func (e *endBoard) build(so *mold.Solids) (*solid.Mesh, error) {
 		holes = append(holes, reversed(h.Loop))
 		open, list = append(open, h), append(list, n)
 	}
-	holes = append(holes, raise(b, facing, e.held(e.ledges()), func(x, y, h float64) solid.Vec {
-		return e.at(x, e.way*-y, e.z-e.way*h*ledge/markRaised)
-	})...)
-	holes = append(holes, raise(b, facing, e.held(e.letters()), func(x, y, h float64) solid.Vec {
-		return e.at(x, e.way*-y, e.z-e.way*h)
-	})...)
+	stand := func(x, y, h float64) solid.Vec { return e.at(x, e.way*-y, e.z-e.way*h) }
+	holes = append(holes, raise(b, facing, e.held(e.ledges()), ledge, stand)...)
+	holes = append(holes, raise(b, facing, e.held(e.letters()), markRaised, stand)...)
 	loop := in
 	if e.way > 0 {
 		loop = reversed(in)
@@ -386,11 +383,13 @@ func (e *endBoard) build(so *mold.Solids) (*solid.Mesh, error) {
 
 // letters are the part's letter and its pull, above the plaster, in the frame of
 // the ledges.
-func (e *endBoard) letters() [][][2]float64 {
-	list := glyphs(e.p.Name + "^")
+func (e *endBoard) letters() []glyph {
+	list, _ := lettering(markLetter(e.p) + "^")
 	for _, g := range list {
-		for i, q := range g {
-			g[i] = [2]float64{e.md.Block.R + freeboard/2 + q[1], -q[0]}
+		for _, l := range g {
+			for i, q := range l {
+				l[i] = [2]float64{e.md.Block.R + freeboard/2 + q[1], -q[0]}
+			}
 		}
 	}
 	return list
@@ -398,11 +397,11 @@ func (e *endBoard) letters() [][][2]float64 {
 
 // ledges are strips along the outer faces of the side boards, in (u, v) or, for
 // an end above, (u, -v), counterclockwise.
-func (e *endBoard) ledges() [][][2]float64 {
+func (e *endBoard) ledges() []glyph {
 	u, v := e.edge()
 	du, dv := e.along()
 	off := boardWall + e.j.Printer.Clearance
-	var out [][][2]float64
+	var out []glyph
 	for _, w := range [2]float64{1, -1} {
 		// outward across the board: (-dv, du) on the side of +v
 		p := func(s, d float64) [2]float64 { return [2]float64{u + s*du - d*dv, w * (v + s*dv + d*du)} }
@@ -411,7 +410,7 @@ func (e *endBoard) ledges() [][][2]float64 {
 		if loopArea(q) < 0 {
 			q[0], q[1], q[2], q[3] = q[3], q[2], q[1], q[0]
 		}
-		out = append(out, q)
+		out = append(out, glyph{q})
 	}
 	return out
 }

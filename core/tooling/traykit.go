@@ -294,10 +294,10 @@ func (e *endBoard) across(n mold.Natch) float64 {
 
 // held are the outlines, in (u, v) or for an end above (u, -v), that lie on this
 // piece of the board.
-func (e *endBoard) held(list [][][2]float64) [][][2]float64 {
-	var out [][][2]float64
+func (e *endBoard) held(list []glyph) []glyph {
+	var out []glyph
 	for _, l := range list {
-		if v := -e.way * l[0][1]; v > e.from && v < e.to {
+		if v := -e.way * l[0][0][1]; v > e.from && v < e.to {
 			out = append(out, l)
 		}
 	}
@@ -314,7 +314,7 @@ func (e *endBoard) jointAt(v float64) bool {
 	}
 	for _, l := range append(e.ledges(), e.letters()...) {
 		lo, hi := math.Inf(1), math.Inf(-1)
-		for _, q := range l {
+		for _, q := range l[0] {
 			lo, hi = math.Min(lo, -e.way*q[1]), math.Max(hi, -e.way*q[1])
 		}
 		if v > lo-room && v < hi+room {
@@ -365,7 +365,7 @@ func (e *endBoard) measured(j *job.Job, p Piece) Piece {
 	}
 	ledges := 0.0
 	for _, l := range e.held(e.ledges()) {
-		ledges += loopArea(l) * ledge
+		ledges += loopArea(l[0]) * ledge
 	}
 	p.measure(j, corners, e.thick()+e.proud(), ((top-f)*(e.to-e.from)*e.thick()+ledges)/1000)
 	return p

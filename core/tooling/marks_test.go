@@ -1,0 +1,120 @@
+package tooling
+
+import (
+	"math"
+	"testing"
+
+	"moldwright/core/job"
+	"moldwright/core/mold"
+	"moldwright/core/solid"
+)
+
+// A mark adds the area of its letters times their height to a piece, and
+// nothing else: on plates, whole or in sectors, and on the flat outsides of
+// staves and collars; on round outsides, less the flat that it stands on. All
+// of them stay sound at the meshes' own fineness.
+func TestMarksAreRaised(t *testing.T) {
+	for _, outside := range []string{job.OutsideRound, job.OutsideStraight} {
+		j := job.Defaults()
+		j.Form.Size = job.SizeMold
+		j.Form.Outer = pots["jar"]
+		j.Plaster.Outside = outside
+		layouts(t, &j, func(md *mold.Mold) {
+			if md.Scheme.ID != "two" {
+				return
+			}
+			so := mold.NewSolids(md)
+			for i := range md.Parts {
+				p := &md.Parts[i]
+				plate, _ := positive(&j, md, p, true)
+				sector := *plate
+				sector.from, sector.to, sector.natches = 90, 180, nil
+				ring, wall := collar(&j, md, p), newStave(&j, md, p, 0, 2)
+				for _, w := range []struct {
+					name  string
+					marks *string
+					build func(*mold.Solids) (*solid.Mesh, error)
+					flat  bool
+				}{
+					{"plate", &plate.marks, plate.build, true},
+					{"sector of a plate", &sector.marks, sector.build, true},
+					{"collar", &ring.marks, ring.build, outside != job.OutsideRound},
+					{"stave", &wall.marks, wall.build, outside != job.OutsideRound},
+				} {
+					text := *w.marks
+					list, wide := lettering(text)
+					area := 0.0
+					for _, g := range list {
+						for _, l := range g {
+							area += loopArea(l)
+						}
+					}
+					var volume [2]float64
+					for k, s := range [2]string{"", text} {
+						*w.marks = s
+						m, err := w.build(so)
+						if err != nil {
+							t.Fatalf("%s %s: %v", w.name, p.Name, err)
+						}
+						if err := solid.Check(m).Err(); err != nil {
+							t.Errorf("%s %s: %v", w.name, p.Name, err)
+						}
+						if bad, at := solid.SelfIntersects(m); bad {
+							t.Errorf("%s %s passes through itself at %.2f", w.name, p.Name, m.V[m.T[at[0]][0]])
+						}
+						volume[k] = m.Volume()
+					}
+					got, want := volume[1]-volume[0], area*markRaised
+					slack := 1e-6 * volume[0] // of many more triangles
+					if !w.flat {              // the segments under the flat
+						slack = flatMost * (wide + 4*markRoom) * wall.top
+					}
+					if area < 8 || math.Abs(got-want) > slack || got == 0 {
+						t.Errorf("%s %s: the mark %q adds %.3f mm3, its letters make %.3f", w.name, p.Name, text, got, want)
+					}
+				}
+			}
+		})
+	}
+}
+
+// Letters stand the right way round for a reader outside: x, y and the normal
+// of a mark are a right-handed frame, y leans up or, on a plate, inward.
+func TestMarksReadFromOutside(t *testing.T) {
+	j := job.Defaults()
+	j.Form.Size = job.SizeMold
+	j.Form.Outer = pots["jar"]
+	layouts(t, &j, func(md *mold.Mold) {
+		if md.Scheme.ID != "two" {
+			return
+		}
+		so := mold.NewSolids(md)
+		for i := range md.Parts {
+			p := &md.Parts[i]
+			way := p.Pull[2]
+			plate, _ := positive(&j, md, p, true)
+			for k, q := range plate.section {
+				if q.edge != rimEdge {
+					continue
+				}
+				s, ok := plate.ringSign(q, plate.section[(k+1)%len(plate.section)], way)
+				if !ok || dotted(crossed(s.x, s.y), s.n) < 0.999 || dotted(s.n, p.Pull) < 0.999 || dotted(s.y, s.o) > 0 {
+					t.Errorf("%s plate: %+v", p.Name, s)
+				}
+			}
+			ring := collar(&j, md, p)
+			for k, q := range ring.section {
+				if q.edge != markEdge {
+					continue
+				}
+				f := ring.panel(so, solid.FullTurn(so.Turn.Steps()), q, ring.section[(k+1)%len(ring.section)])
+				s := f.sign
+				if !f.ok || dotted(crossed(s.x, s.y), s.n) < 0.999 || dotted(s.n, s.o) <= 0 || dotted(s.y, p.Pull) < 0.9 {
+					t.Errorf("%s collar: %+v", p.Name, s)
+				}
+			}
+		}
+	})
+}
+
+func dotted(a, b solid.Vec) float64 { return a[0]*b[0] + a[1]*b[1] + a[2]*b[2] }
