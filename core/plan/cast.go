@@ -7,6 +7,7 @@ import (
 	"moldwright/core/casting"
 	"moldwright/core/form"
 	"moldwright/core/mold"
+	"moldwright/core/tooling"
 )
 
 // leastPocket is the volume in ml from which a pocket of air or slip counts.
@@ -27,13 +28,15 @@ func (p *Plan) cast() error {
 	}
 	lid := form.Point{R: 0, Z: md.TrimZ}
 	in := casting.Input{Clay: j.Clay, Plaster: j.Plaster, Settings: j.Casting}
-	in.CavityML = form.LoopVolume(append(append([]form.Point{}, md.Cavity...), lid)) / 1000
+	plan := md.Section.MeanSquare
+	area := func(line []form.Point) float64 { return area(line, md.Section) }
+	in.CavityML = plan * form.LoopVolume(append(append([]form.Point{}, md.Cavity...), lid)) / 1000
 	in.Solid = solidCast
 	if w.inner != nil {
-		in.InsideML = form.LoopVolume(append(append([]form.Point{}, w.inner...), lid)) / 1000
+		in.InsideML = plan * form.LoopVolume(append(append([]form.Point{}, w.inner...), lid)) / 1000
 		in.InsideAreaCM2 = area(w.inner)
 		if down := j.Casting.FillLine / (1 - j.Clay.Shrinkage()); down > 0 {
-			in.InsideFillML = below(w.inner, md.TrimZ-down)
+			in.InsideFillML = plan * below(w.inner, md.TrimZ-down)
 		}
 	} else { // the wall closes the mouth: cautions say so
 		in.Solid = true
@@ -41,10 +44,12 @@ func (p *Plan) cast() error {
 	in.SpareML = md.OpeningVolume()
 	in.SpareContactCM2 = area(md.Opening)
 	top := md.Opening[len(md.Opening)-1]
-	in.FillAreaCM2 = math.Pi * top.R * top.R / 100
+	in.FillAreaCM2 = plan * math.Pi * top.R * top.R / 100
 	in.ContactCM2 = area(md.Cavity)
 	b := md.Block
-	in.OutsideCM2 = area([]form.Point{{R: 0, Z: b.ZBottom}, {R: b.RBottom, Z: b.ZBottom}, {R: b.RTop, Z: b.ZTop}, {R: top.R, Z: b.ZTop}})
+	// flat faces round a circle are larger than it by as much as their plan is,
+	// and so are the ends, less the opening
+	in.OutsideCM2 = b.PlanShare()*round([]form.Point{{R: 0, Z: b.ZBottom}, {R: b.RBottom, Z: b.ZBottom}, {R: b.RTop, Z: b.ZTop}, {R: 0, Z: b.ZTop}}) - in.FillAreaCM2
 	in.CornerDeg = sharpest(md.Cavity)
 	sc := p.chosen()
 	for i := range md.Parts {
@@ -113,8 +118,28 @@ func below(line []form.Point, z float64) float64 {
 	return form.LoopVolume(append(loop, form.Point{R: 0, Z: loop[len(loop)-1].Z})) / 1000
 }
 
-// area is the surface in cm2 of a polyline turned about the axis.
-func area(line []form.Point) float64 {
+// area is the surface in cm2 of a polyline taken round the axis with a section:
+// on r(s) g(a) the element is sqrt((z' r)^2 (g^2 + g'^2) + (r r' g^2)^2) da ds.
+func area(line []form.Point, section *form.Section) float64 {
+	if section.Round {
+		return round(line)
+	}
+	const steps = 72 // of one of its repeats
+	a := 0.0
+	for k := range steps {
+		g, slope := section.At(2 * math.Pi / float64(section.Repeats) * (float64(k) + 0.5) / steps)
+		side, flat := math.Sqrt(g*g+slope*slope), g*g
+		for i := 1; i < len(line); i++ {
+			p, q := line[i-1], line[i]
+			dz, dr := (q.Z-p.Z)*side, (q.R-p.R)*flat
+			a += (p.R + q.R) / 2 * math.Sqrt(dz*dz+dr*dr)
+		}
+	}
+	return a * 2 * math.Pi / steps / 100
+}
+
+// round is the surface in cm2 of a polyline turned about the axis.
+func round(line []form.Point) float64 {
 	a := 0.0
 	for i := 1; i < len(line); i++ {
 		a += form.BandArea(line[i-1], line[i])
@@ -140,7 +165,8 @@ func sharpest(line []form.Point) float64 {
 // plaster press on.
 func (p *Plan) forces(in *casting.Input, fill float64) {
 	md := p.work.mold
-	in.PositiveML = in.CavityML + in.SpareML
+	in.PositiveML = in.CavityML + in.SpareML + md.DrainVolume()
+	in.PositiveMassG = tooling.LeastMass(p.work.job, in.ContactCM2)
 	in.CottleRadiusMM = md.Block.R
 	for i := range md.Parts {
 		part := &md.Parts[i]
@@ -151,9 +177,9 @@ func (p *Plan) forces(in *casting.Input, fill float64) {
 		in.CottleHeightMM = max(in.CottleHeightMM, hi-lo)
 		switch {
 		case part.Name == "upper":
-			in.UpperLiftML = lift(part, fill)
+			in.UpperLiftML = md.Section.MeanSquare * lift(part, fill)
 		case part.Sector != nil && in.SeamAreaCM2 == 0:
-			in.SeamAreaCM2, in.SeamHeadMM = spread(part, fill, md.Scheme.Sides)
+			in.SeamAreaCM2, in.SeamHeadMM = spread(part, fill, md.Section)
 		}
 	}
 }
@@ -173,7 +199,7 @@ func lift(part *mold.Part, fill float64) float64 {
 
 // spread is the cavity of one side part projected along its pull, cm2, and the
 // depth of its centroid below the fill level, mm.
-func spread(part *mold.Part, fill float64, sides int) (cm2, head float64) {
+func spread(part *mold.Part, fill float64, section *form.Section) (cm2, head float64) {
 	a, moment := 0.0, 0.0
 	for i := 0; i < part.Pot; i++ {
 		q, p := part.Outline[i], part.Outline[i+1]
@@ -182,7 +208,10 @@ func spread(part *mold.Part, fill float64, sides int) (cm2, head float64) {
 		a += dz * mid.R
 		moment += dz / 6 * ((fill-p.Z)*p.R + 4*(fill-mid.Z)*mid.R + (fill-q.Z)*q.R)
 	}
-	width := 2 * math.Sin(math.Pi/float64(sides))
+	half := (part.Sector[1] - part.Sector[0]) / 360 * math.Pi
+	near, _ := section.At(part.Sector[0] * math.Pi / 180)
+	far, _ := section.At(part.Sector[1] * math.Pi / 180)
+	width := (near + far) * math.Sin(half)
 	if a <= 0 {
 		return 0, 0
 	}

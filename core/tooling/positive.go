@@ -38,6 +38,12 @@ func shell(j *job.Job) float64 {
 	return math.Max(j.Printer.Shell, linesOfWall*j.Printer.Nozzle)
 }
 
+// LeastMass is the least that a positive of so many cm2 weighs, in g, however
+// little a slicer fills it: its surface in the least wall.
+func LeastMass(j *job.Job, cm2 float64) float64 {
+	return cm2 * linesOfWall * j.Printer.Nozzle / 10 * printDensity
+}
+
 func staveThickness(j *job.Job) float64 { return math.Max(shell(j), staveLeast) }
 
 // plateRadius is that of the plate's edge, in the middle of a face.
