@@ -417,3 +417,25 @@ func pulls(so *Solids, meshes []*solid.Mesh, distances []float64, tol float64) (
 	}
 	return "", nil
 }
+
+// A seam that meets the pot beside the axis: the corners of its small inner edge
+// lie in rows far from all others, and no triangle is to join those of one row.
+func TestSeamBesideTheAxis(t *testing.T) {
+	j := randomJob(rand.New(rand.NewPCG(228, 11)))
+	all, base, err := schemesOf(j)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i := range all {
+		if all[i].ID != "sides4+lower" {
+			continue
+		}
+		md := Lay(j, base, &all[i])
+		md.PlaceNatches(j.Printer.Clearance)
+		if _, err := soundParts(NewCoarse(md)); err != nil || md.Parts[0].Outline[0].R > 1 {
+			t.Errorf("a seam %.3f mm from the axis: %v", md.Parts[0].Outline[0].R, err)
+		}
+		return
+	}
+	t.Fatal("the scheme was not judged")
+}

@@ -42,7 +42,7 @@ func refine(p [][2]float64, tris [][3]int32) {
 		bc, ad := after(h), after(o)
 		ca, db := after(bc), after(ad)
 		a, b, c, d := from(h), from(o), from(ca), from(db)
-		if !gains(p[a], p[b], p[c], p[d]) ||
+		if !gains(p[a], p[b], p[c], p[d]) && !unfolds(p[a], p[b], p[c], p[d]) ||
 			orient2(p[a], p[d], p[c]) <= 0 || orient2(p[d], p[b], p[c]) <= 0 {
 			continue
 		}
@@ -83,6 +83,22 @@ func twinEdges(points int, tris [][3]int32) (twin []int32, ok bool) {
 		}
 	}
 	return twin, ok
+}
+
+// unfolds says whether one of the triangles abc and bad is without area, and
+// neither of those that the other diagonal makes. Beside corners that lie far
+// off gains cannot tell, as its rounding grows with their distance.
+func unfolds(a, b, c, d [2]float64) bool {
+	return (flat(a, b, c) || flat(b, a, d)) && !flat(a, d, c) && !flat(d, b, c)
+}
+
+// flat says whether three points lie on a line but for rounding.
+func flat(a, b, c [2]float64) bool {
+	far := 0.0
+	for k := range 2 {
+		far = max(far, math.Abs(a[k]-b[k]), math.Abs(b[k]-c[k]), math.Abs(c[k]-a[k]))
+	}
+	return math.Abs(orient2(a, b, c)) <= 1e-9*far*far
 }
 
 // gains says whether d lies clearly inside the circle through a, b, c.
