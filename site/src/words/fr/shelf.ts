@@ -9,7 +9,7 @@ export const shelf: Like<typeof en> = {
   shelfAll: "Ce que montre chacun", shelfAway: "Ranger l’étagère",
   shelfOpen: "Exemples",
   samples: {
-    "Harbour jar": ["Jarre du port", "Deux parties, joint à la panse."],
+    "Harbour jar": ["Pot du port", "Deux parties, joint à la panse."],
     "Reed beaker": ["Gobelet des roseaux", "Une partie : il s’évase jusqu’au bord."],
     "Fen bowl": ["Bol du marais", "Une partie, avec un pied creusé."],
     "Skep pot": ["Pot ruche", "Une forme fermée : deux parties et un trou pour la remplir."],
