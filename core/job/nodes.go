@@ -107,27 +107,31 @@ func (r *nodeReader) number(v *float64) bool {
 	whole, n, digits, decimals := i, 0, 0, 0
 	for ; i < len(t) && t[i]-'0' < 10; i++ {
 		n, digits = 10*n+int(t[i]-'0'), digits+1
-		if digits > most {
-			break
-		}
 	}
 	if digits == 0 || digits > 1 && t[whole] == '0' {
 		return false
 	}
 	if i < len(t) && t[i] == '.' {
-		for i++; i < len(t) && t[i]-'0' < 10 && digits <= most; i++ {
+		for i++; i < len(t) && t[i]-'0' < 10; i++ {
 			n, digits, decimals = 10*n+int(t[i]-'0'), digits+1, decimals+1
 		}
 		if decimals == 0 {
 			return false
 		}
 	}
-	if digits > most || i < len(t) && (t[i] == 'e' || t[i] == 'E') {
+	switch {
+	case i < len(t) && (t[i] == 'e' || t[i] == 'E'):
 		return r.anyNumber(v)
-	}
-	*v = float64(n) / tens[decimals]
-	if minus {
-		*v = -*v
+	case digits > most: // n may have run over; the digits themselves are sound
+		var err error
+		if *v, err = strconv.ParseFloat(string(t[r.at:i]), 64); err != nil {
+			return false
+		}
+	default:
+		*v = float64(n) / tens[decimals]
+		if minus {
+			*v = -*v
+		}
 	}
 	r.at = i
 	return true

@@ -236,6 +236,8 @@ func (md *Mold) parts(j *job.Job, k1, k2 int) {
 	}
 	last := len(wall) - 1
 	plan := b.PlanShare()
+	side := -1 // the first side part; the others have its outline
+	md.Parts = make([]Part, 0, len(s.Parts))
 	for i := range s.Parts {
 		p := Part{Part: &s.Parts[i], plan: plan, pot: md.SectionShare(s.Parts[i].Sector)}
 		from, to := 0, last
@@ -264,6 +266,14 @@ func (md *Mold) parts(j *job.Job, k1, k2 int) {
 				high = end{z: wall[k2].Z}
 			}
 		}
+		if p.Sector != nil && side >= 0 {
+			like := &md.Parts[side]
+			p.Outline, p.Pot = like.Outline, like.Pot
+			md.Parts = append(md.Parts, p)
+			continue
+		}
+		out := b.outside(low, high, p.Sector != nil)
+		p.Outline = make([]form.Point, 0, to-from+2+len(out))
 		for k := to; k >= from; k-- {
 			p.Outline = append(p.Outline, wall[k])
 		}
@@ -271,7 +281,10 @@ func (md *Mold) parts(j *job.Job, k1, k2 int) {
 		if from == 0 && len(md.Drain) == 0 {
 			p.Outline = append(p.Outline, form.Point{R: 0, Z: b.ZBottom})
 		}
-		p.Outline = append(p.Outline, b.outside(low, high, p.Sector != nil)...)
+		p.Outline = slices.Clip(append(p.Outline, out...))
+		if p.Sector != nil {
+			side = len(md.Parts)
+		}
 		md.Parts = append(md.Parts, p)
 	}
 }
@@ -311,7 +324,10 @@ func (p *Part) Volume() float64 {
 	}
 	v := 0.0
 	for i, a := range p.Outline {
-		c := p.Outline[(i+1)%len(p.Outline)]
+		c := p.Outline[0]
+		if i+1 < len(p.Outline) {
+			c = p.Outline[i+1]
+		}
 		w := (a.R*a.R + a.R*c.R + c.R*c.R) * (c.Z - a.Z)
 		if i > p.Pot {
 			w *= p.plan

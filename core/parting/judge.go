@@ -126,8 +126,14 @@ func (l *ledger) tell(w way, a, b int) Part {
 	p := Part{ZFrom: math.Inf(1), ZTo: math.Inf(-1), Bands: make([]Band, 0, len(bandEdges)-1)}
 	t := l.of(w)
 	p.MinDraft = t.leastDraft(a, b)
-	for _, q := range l.m.Pts[a : b+1] {
-		p.ZFrom, p.ZTo = min(p.ZFrom, q.Z), max(p.ZTo, q.Z)
+	for i := a; i <= b; i++ {
+		z := l.m.Pts[i].Z
+		if z < p.ZFrom {
+			p.ZFrom = z
+		}
+		if z > p.ZTo {
+			p.ZTo = z
+		}
 	}
 	share := 1.0
 	if w.sides > 0 {

@@ -80,13 +80,17 @@ func (t *table) leastDraft(a, b int) float64 {
 	if t.sines {
 		least := 1.0
 		for _, s := range t.least[a:b] {
-			least = min(least, s)
+			if s < least {
+				least = s
+			}
 		}
 		return min(90, math.Asin(least)*180/math.Pi)
 	}
 	least := 90.0
 	for _, d := range t.least[a:b] {
-		least = min(least, d)
+		if d < least {
+			least = d
+		}
 	}
 	return least
 }
@@ -128,8 +132,10 @@ func newLedger(s *release.Survey, end int, rules Rules, sides []int) *ledger {
 	l := &ledger{m: m, s: s, rules: rules, end: end, extra: map[way][]extra{}, told: map[stretch]Part{}}
 	for _, pull := range release.Pulls {
 		l.deepest[pull] = make([]float64, len(m.Spans))
-		for _, c := range s.Samples[pull] {
-			l.deepest[pull][c.Span] = max(l.deepest[pull][c.Span], c.Depth)
+		for i := range s.Samples[pull] {
+			if c := &s.Samples[pull][i]; c.Depth > l.deepest[pull][c.Span] {
+				l.deepest[pull][c.Span] = c.Depth
+			}
 		}
 	}
 	edges := release.NewEdges(append([]float64{rules.LeastDraft}, bandEdges...)...)
@@ -181,7 +187,10 @@ func ranges(v []float64) [][]float64 {
 		last := out[len(out)-1]
 		next := make([]float64, len(v)-2*w+1)
 		for i := range next {
-			next[i] = max(last[i], last[i+w])
+			next[i] = last[i]
+			if last[i+w] > last[i] {
+				next[i] = last[i+w]
+			}
 		}
 		out = append(out, next)
 	}
@@ -198,7 +207,10 @@ func (l *ledger) outDepth(n, a, b int) float64 {
 		j++
 	}
 	t := l.sides[n].out
-	return max(t[j][a], t[j][b-1<<j])
+	if x := t[j][b-1<<j]; x > t[j][a] {
+		return x
+	}
+	return t[j][a]
 }
 
 // area is the whole surface in mm2.
@@ -208,43 +220,71 @@ func (l *ledger) area() float64 { return l.caps[release.Down].area[l.end] }
 type trial struct {
 	k1, k2  int
 	verdict Verdict
+	rank    int     // of the verdict
 	depth   float64 // mm
 	rub     float64 // mm2
+	worst   float64 // the greatest share of a part that rubs
 	corners int     // seams that lie on an edge of the form
 }
 
-// try judges a kind with its seams at points k1 and k2.
-func (l *ledger) try(k kind, k1, k2 int) trial {
-	t := trial{k1: k1, k2: k2}
-	worst := 0.0
-	part := func(depth, area, rub float64) {
-		t.depth = max(t.depth, depth)
-		t.rub += rub
-		if area > 0 {
-			worst = max(worst, rub/area)
-		}
+// part adds a part: its area and what rubs of it.
+func (t *trial) part(area, rub float64) {
+	t.rub += rub
+	if area > 0 && rub/area > t.worst {
+		t.worst = rub / area
 	}
+}
+
+// depth is the deepest catch in mm of a kind with its seams at points k1 and k2.
+func (l *ledger) depth(k kind, k1, k2 int) float64 {
+	deepest := 0.0
 	if k.lower {
-		area, rub := l.caps[release.Down].sum(0, k1)
-		part(l.down[k1], area, rub)
+		deepest = l.down[k1]
 	}
 	if k.sides > 0 {
-		depth, tables := l.outDepth(k.sides, k1, k2), l.sides[k.sides].tables
+		if d := l.outDepth(k.sides, k1, k2); d > deepest {
+			deepest = d
+		}
+	}
+	if k.upper && l.up[k2] > deepest {
+		deepest = l.up[k2]
+	}
+	return deepest
+}
+
+// hopeless tells that a trial with so deep a catch is not better than best.
+func hopeless(depth float64, best *trial) bool {
+	return depth > CatchDepth && (best.depth <= CatchDepth || depth > best.depth+likeDepth)
+}
+
+// likeDepth is by how much in mm two catches may differ and count as equal.
+const likeDepth = 1e-4
+
+// try judges a kind with its seams at points k1 and k2, whose deepest catch is
+// depth.
+func (l *ledger) try(k kind, k1, k2 int, depth float64) trial {
+	t := trial{k1: k1, k2: k2, depth: depth}
+	if k.lower {
+		c := l.caps[release.Down]
+		t.part(c.area[k1]-c.area[0], c.below[0][k1]-c.below[0][0])
+	}
+	if k.sides > 0 {
+		tables := l.sides[k.sides].tables
 		share := 1 / float64(len(tables))
-		for _, table := range tables {
-			area, rub := table.sum(k1, k2)
-			part(depth, share*area, share*rub)
+		for _, s := range tables {
+			rub := s.below[0]
+			t.part(share*(s.area[k2]-s.area[k1]), share*(rub[k2]-rub[k1]))
 		}
 	}
 	if k.upper {
-		area, rub := l.caps[release.Up].sum(k2, l.end)
-		part(l.up[k2], area, rub)
+		c := l.caps[release.Up]
+		t.part(c.area[l.end]-c.area[k2], c.below[0][l.end]-c.below[0][k2])
 	}
 	switch {
 	case t.depth > CatchDepth:
-		t.verdict = Catches
-	case worst*100 > l.rules.RubShare:
-		t.verdict = Rubs
+		t.verdict, t.rank = Catches, Catches.rank()
+	case t.worst*100 > l.rules.RubShare:
+		t.verdict, t.rank = Rubs, Rubs.rank()
 	default:
 		t.verdict = Clear
 	}
@@ -262,15 +302,15 @@ func (l *ledger) try(k kind, k1, k2 int) trial {
 // surface that no bench could tell; then the shallower hook, which sets the
 // seam on a belly's widest place.
 func (l *ledger) better(a, b trial) bool {
-	if x, y := a.verdict.rank(), b.verdict.rank(); x != y {
-		return x < y
+	if a.rank != b.rank {
+		return a.rank < b.rank
 	}
-	switch a.verdict {
-	case Catches:
-		if math.Abs(a.depth-b.depth) > 1e-4 {
+	switch a.rank {
+	case Catches.rank():
+		if math.Abs(a.depth-b.depth) > likeDepth {
 			return a.depth < b.depth
 		}
-	case Clear:
+	case Clear.rank():
 		if a.corners != b.corners {
 			return a.corners > b.corners
 		}

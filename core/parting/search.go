@@ -25,7 +25,7 @@ func (l *ledger) search(k kind, heights []float64) (trial, bool) {
 		return best, found
 	}
 	consider := func(a, b int) {
-		if t := l.try(k, a, b); !found || l.better(t, best) {
+		if t := l.try(k, a, b, l.depth(k, a, b)); !found || l.better(t, best) {
 			best, found = t, true
 		}
 	}
@@ -96,7 +96,11 @@ func (l *ledger) best(k kind, lows, highs []int) (best trial, found bool) {
 			} else if a >= b {
 				continue
 			}
-			if t := l.try(k, a, b); !found || l.better(t, best) {
+			depth := l.depth(k, a, b)
+			if found && hopeless(depth, &best) {
+				continue
+			}
+			if t := l.try(k, a, b, depth); !found || l.better(t, best) {
 				best, found = t, true
 			}
 		}
@@ -230,7 +234,7 @@ func (l *ledger) pair(k kind, depth float64, clear bool) (k1, k2 int, ok bool) {
 				if rub < least {
 					least, k1, k2, ok = rub, best, p, true
 				}
-			case value[p] <= value[best] && l.try(k, best, p).verdict == Clear:
+			case value[p] <= value[best] && l.try(k, best, p, l.depth(k, best, p)).verdict == Clear:
 				return best, p, true
 			}
 		}

@@ -1,33 +1,46 @@
 package plan
 
-// Writing a reply. encoding/json writes all of it but a plan's drawing, which
-// has thousands of numbers of few decimals: those are put down as whole numbers
-// of the last decimal, several times faster, and the bytes are the same.
+// Writing a reply. encoding/json writes all of it but what is most of a plan:
+// its schemes, see encode_schemes.go, and its drawing, which has thousands of
+// numbers of few decimals. Those are put down as whole numbers of the last
+// decimal, several times faster, and the bytes are the same.
 
 import (
 	"bytes"
 	"encoding/json"
 	"math"
-	"slices"
 	"strconv"
 )
 
 // encode is the reply as JSON, one line with its end.
 func encode(out any) ([]byte, error) {
+	p, ok := out.(*Plan)
+	if !ok {
+		return library(out)
+	}
+	rest := *p
+	rest.Schemes = nil
+	b, err := library(&rest)
+	if err != nil {
+		return nil, err
+	}
+	// in a string its quotes would be escaped, so this is the key
+	at := bytes.Index(b, []byte(`"schemes":null`)) + len(`"schemes":`)
+	d := &p.Drawing
+	reply := make([]byte, 0, len(b)+4000*len(p.Schemes)+4000+40*len(d.Contour)+100*len(d.Stretches)) // nearly always enough
+	reply = appendSchemes(append(reply, b[:at]...), p.Schemes)
+	reply = append(reply, b[at+len("null"):len(b)-len("}\n")]...)
+	reply = append(reply, `,"drawing":`...)
+	return append(d.append(reply), "}\n"...), nil
+}
+
+// library is what encoding/json writes of a value, one line with its end.
+func library(out any) ([]byte, error) {
 	var b bytes.Buffer
 	e := json.NewEncoder(&b)
 	e.SetEscapeHTML(false)
-	if err := e.Encode(out); err != nil {
-		return nil, err
-	}
-	p, ok := out.(*Plan)
-	if !ok {
-		return b.Bytes(), nil
-	}
-	d := &p.Drawing
-	reply := slices.Grow(b.Bytes(), 4000+40*len(d.Contour)+100*len(d.Stretches)) // nearly always enough
-	reply = append(reply[:len(reply)-len("}\n")], `,"drawing":`...)
-	return append(d.append(reply), "}\n"...), nil
+	err := e.Encode(out)
+	return b.Bytes(), err
 }
 
 // append writes the drawing as encoding/json would.

@@ -5,6 +5,8 @@ import (
 	"math"
 	"math/rand/v2"
 	"testing"
+
+	"moldwright/core/words"
 )
 
 // What is written by hand is what encoding/json writes.
@@ -37,6 +39,34 @@ func TestADrawingIsWrittenAsByTheLibrary(t *testing.T) {
 		}
 		if got := drawings[i].append(nil); string(got) != string(want) {
 			t.Errorf("drawing %d is written as\n%s\nby the library as\n%s", i, got, want)
+		}
+	}
+}
+
+func TestAPlanIsWrittenAsByTheLibrary(t *testing.T) {
+	for _, name := range []string{"open-bowl", "round-jar", "waisted-vase", "dovetail-foot"} {
+		p := made(t, pot(t, name))
+		p.Schemes[0].Name = words.Plain("a \"name\" <&> \u2028 \\ and \xff")
+		p.Schemes[1].PartingHeights, p.Schemes[1].Parts = nil, nil
+		p.Schemes[2].Turn, p.Schemes[2].Depth, p.Schemes[2].Plaster = math.Copysign(0, -1), 1e-7, 1e21
+		got, err := encode(p)
+		if err != nil {
+			t.Fatal(err)
+		}
+		all := struct {
+			*Plan
+			Drawing Drawing `json:"drawing"`
+		}{p, p.Drawing}
+		if want, err := library(all); err != nil || string(got) != string(want) {
+			t.Errorf("%s is written as\n%s\nby the library as\n%s (%v)", name, got, want, err)
+		}
+		// like parts are told apart where one of them is judged otherwise
+		part := *p.Schemes[len(p.Schemes)-1].Parts[0].Part
+		part.MinDraft++
+		p.Schemes[len(p.Schemes)-1].Parts[0].Part = &part
+		got, _ = encode(p)
+		if want, _ := library(all); string(got) != string(want) {
+			t.Errorf("%s: a part judged by itself is written as another", name)
 		}
 	}
 }

@@ -16,9 +16,13 @@ type Facing struct {
 	n       [3]float64 // and the radial part of the normal
 	even    bool       // the middle stands for the whole span
 	arc     [3][mostEdges]float64
-	known   [3]uint32 // which of arc, bit by bit
-	at, sin float64   // the angle last asked for, and its sine
+	known   [3]uint32          // which of arc, bit by bit
+	at, sin float64            // the angle last asked for, and its sine
+	cos     [mostSides]float64 // of half a part's sector by the number of parts, 0 where it is not known
 }
+
+// mostSides is more than any mold has.
+const mostSides = 16
 
 const mostEdges = 16
 
@@ -54,35 +58,65 @@ func (f *Facing) sine(a float64) float64 {
 // azimuth; along the span Simpson's rule, weighted by radius.
 func (f *Facing) Sides(sides int, below []float64) (leastSine float64) {
 	half := math.Pi / float64(sides)
-	cos := math.Cos(half)
-	for e := range f.edges.sin {
+	cos := f.cos[sides]
+	if cos == 0 {
+		cos = math.Cos(half)
+		f.cos[sides] = cos
+	}
+	n0, n1, n2 := f.n[0], f.n[1], f.n[2]
+	for e, least := range f.edges.sin {
+		s1, ok := settled(n1, least, cos)
+		if !ok {
+			s1 = f.share(1, e, half)
+		}
 		if f.even {
-			below[e] += f.area * f.share(1, e, half, cos)
+			below[e] += f.area * s1
 			continue
 		}
-		s0, s1, s2 := f.share(0, e, half, cos), f.share(1, e, half, cos), f.share(2, e, half, cos)
+		s0, ok := settled(n0, least, cos)
+		if !ok {
+			s0 = f.share(0, e, half)
+		}
+		s2, ok := settled(n2, least, cos)
+		if !ok {
+			s2 = f.share(2, e, half)
+		}
 		below[e] += f.area * (f.r[0]*s0 + 4*f.r[1]*s1 + f.r[2]*s2) / (6 * f.r[1])
 	}
-	least := min(f.n[0], f.n[2])
-	return max(-1, min(least, f.n[0]*cos, f.n[2]*cos))
+	if n2 < n0 {
+		n0 = n2
+	}
+	if n := n0 * cos; n < n0 {
+		n0 = n
+	}
+	if n0 < -1 {
+		return -1
+	}
+	return n0
 }
 
-// share is the share of a side part's azimuths, |az| <= half, at which
-// n cos(az) < least: the sines of draft and edge, n the radial normal at the
-// span's start, middle or end.
-func (f *Facing) share(k, e int, half, cosHalf float64) float64 {
-	n, least := f.n[k], f.edges.sin[e]
-	switch {
-	case n > 0 && n*cosHalf >= least:
-		return 0
-	case n > 0 && n <= least || n <= 0 && least > 0:
-		return 1
-	case n > 0:
-		return 1 - f.upTo(k, e)/half
-	case n < least:
-		return min(1, f.upTo(k, e)/half)
+// settled is the share of a side part's azimuths, |az| <= half, at which
+// n cos(az) < least, where it is none or all of them: the sines of draft and
+// edge, n the radial normal, cos that of half. Else ok is false.
+func settled(n, least, cos float64) (share float64, ok bool) {
+	if n > 0 {
+		if n*cos >= least {
+			return 0, true
+		}
+		return 1, n <= least
 	}
-	return 0
+	if least > 0 {
+		return 1, true
+	}
+	return 0, n >= least
+}
+
+// share is that share where it is neither, at the span's start, middle or end.
+func (f *Facing) share(k, e int, half float64) float64 {
+	if f.n[k] > 0 {
+		return 1 - f.upTo(k, e)/half
+	}
+	return min(1, f.upTo(k, e)/half)
 }
 
 // upTo is the azimuth in radians up to which the draft reaches edge e.

@@ -116,7 +116,7 @@ func (f *frame) first(t *form.Tree, v vec, dir int, within float64) (chord int, 
 // least in a gap shut on both sides, where the nearest free place lies beyond the pot and may
 // pass along many pieces of it, until the deepest place in between is found to
 // within depthStep.
-func (s *Survey) peaks(f *frame, a, b *Sample, out []Sample, left int) []Sample {
+func (s *Survey) peaks(f *frame, w *wall, a, b *Sample, out []Sample, left int) []Sample {
 	if left == 0 || a.Depth <= Free || b.Depth <= Free || !a.hook.shut && !b.hook.shut ||
 		a.hook.piece == b.hook.piece && a.hook.dir == b.hook.dir {
 		return out
@@ -124,10 +124,10 @@ func (s *Survey) peaks(f *frame, a, b *Sample, out []Sample, left int) []Sample 
 	if f.bound(a, b) <= max(a.Depth, b.Depth)+depthStep {
 		return out
 	}
-	mid := s.at(f, a.Span, (a.T+b.T)/2)
-	out = s.peaks(f, a, &mid, out, left-1)
+	mid := s.at(f, w, (a.T+b.T)/2)
+	out = s.peaks(f, w, a, &mid, out, left-1)
 	out = append(out, mid)
-	return s.peaks(f, &mid, b, out, left-1)
+	return s.peaks(f, w, &mid, b, out, left-1)
 }
 
 // depthStep is by how much, in mm, the deepest place in a shut gap may be

@@ -92,7 +92,8 @@ func spot(m *form.Meridian, g *rand.Rand) (span int, t float64) {
 // besideLike compares one place beside the contour: free or not, how deep, and
 // no deeper than the samples to either side of it.
 func (s *Survey) besideLike(w *twin, pull Pull, span int, t float64) string {
-	at, plaster := s.beside(span, t)
+	wall := s.wall(span)
+	at, plaster := wall.beside(t)
 	f := &s.frames[pull]
 	v := f.to(plaster)
 	if a, b := f.env.free(v.x, v.y), w.free(plaster, pull); a != b {

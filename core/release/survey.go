@@ -129,41 +129,69 @@ func (s *Survey) sweep(f *frame) []Sample {
 	out := make([]Sample, 0, 2*len(m.Spans)+len(extra))
 	next := 0
 	for i := range m.Spans {
-		e := min(along/m.Pts[i].Dist(m.Pts[i+1]), 0.25)
-		out = append(out, s.at(f, i, e))
+		w := s.wall(i)
+		e := 0.25
+		if l := along / w.long; l < e {
+			e = l
+		}
+		out = append(out, s.at(f, &w, e))
 		for ; next < len(extra) && extra[next].span == i; next++ {
 			if t := extra[next].t; t > out[len(out)-1].T && t < 1-e {
-				out = s.step(f, i, t, out)
+				out = s.step(f, &w, t, out)
 			}
 		}
-		out = s.step(f, i, 1-e, out)
+		out = s.step(f, &w, 1-e, out)
 	}
 	return out
 }
 
+// wall is a span of the contour: its ends, its length in mm, and the step from
+// it into the plaster.
+type wall struct {
+	span      int
+	p, q, off form.Point
+	long      float64
+}
+
+func (s *Survey) wall(span int) wall {
+	p, q := s.M.Pts[span], s.M.Pts[span+1]
+	l := p.Dist(q)
+	return wall{span, p, q, form.Point{R: off * (q.Z - p.Z) / l, Z: -off * (q.R - p.R) / l}, l}
+}
+
+// beside is the place at share t of the wall, and the plaster just off it.
+func (w *wall) beside(t float64) (at, plaster form.Point) {
+	at = w.p.Lerp(w.q, t)
+	return at, form.Point{R: at.R + w.off.R, Z: at.Z + w.off.Z}
+}
+
 // step appends the sample of a span at share t, after those that are due
 // between the last one and it.
-func (s *Survey) step(f *frame, span int, t float64, out []Sample) []Sample {
-	last := out[len(out)-1]
-	n := s.at(f, span, t)
-	if (n.Depth > Free) != (last.Depth > Free) {
-		on := s.onset(f, span, &last, &n)
-		out = append(s.peaks(f, &last, &on, out, 40), on)
-		last = on
+func (s *Survey) step(f *frame, w *wall, t float64, out []Sample) []Sample {
+	n := s.at(f, w, t)
+	last := &out[len(out)-1]
+	if free := last.Depth <= Free; free == (n.Depth <= Free) && (free || !last.hook.shut && !n.hook.shut) {
+		return append(out, n) // nearly always
 	}
-	return append(s.peaks(f, &last, &n, out, 40), n)
+	from := *last
+	if (n.Depth > Free) != (from.Depth > Free) {
+		on := s.onset(f, w, &from, &n)
+		out = append(s.peaks(f, w, &from, &on, out, 40), on)
+		from = on
+	}
+	return append(s.peaks(f, w, &from, &n, out, 40), n)
 }
 
 // onset is the place between two samples of a span, one free and one caught,
 // where catching begins; it is told as the caught side of that place.
-func (s *Survey) onset(f *frame, span int, a, b *Sample) Sample {
+func (s *Survey) onset(f *frame, w *wall, a, b *Sample) Sample {
 	caught := *b
 	lo, hi := a.T, b.T
 	if a.Depth > Free {
 		caught, lo, hi = *a, b.T, a.T
 	}
 	for range 40 {
-		if c := s.at(f, span, (lo+hi)/2); c.Depth > Free {
+		if c := s.at(f, w, (lo+hi)/2); c.Depth > Free {
 			caught, hi = c, c.T
 		} else {
 			lo = c.T
@@ -173,19 +201,11 @@ func (s *Survey) onset(f *frame, span int, a, b *Sample) Sample {
 }
 
 // at is the sample of a span at share t of its length.
-func (s *Survey) at(f *frame, span int, t float64) Sample {
-	at, plaster := s.beside(span, t)
+func (s *Survey) at(f *frame, w *wall, t float64) Sample {
+	at, plaster := w.beside(t)
 	c := s.depth(f, plaster)
-	c.Span, c.T, c.P = span, t, at
+	c.Span, c.T, c.P = w.span, t, at
 	return c
-}
-
-// beside is the place at share t of a span, and the plaster just off it.
-func (s *Survey) beside(span int, t float64) (at, plaster form.Point) {
-	p, q := s.M.Pts[span], s.M.Pts[span+1]
-	l := p.Dist(q)
-	at = p.Lerp(q, t)
-	return at, form.Point{R: at.R + off*(q.Z-p.Z)/l, Z: at.Z - off*(q.R-p.R)/l}
 }
 
 // depth tells how far across the pull the empty point p lies from the nearest

@@ -127,7 +127,8 @@ func (s *Survey) anyTrap() bool {
 			if c.Depth <= Free {
 				continue
 			}
-			_, plaster := s.beside(c.Span, c.T)
+			w := s.wall(c.Span)
+			_, plaster := w.beside(c.T)
 			all := true
 			for _, other := range Pulls {
 				if f := &s.frames[other]; all && other != pull {
