@@ -117,4 +117,68 @@ func TestMarksReadFromOutside(t *testing.T) {
 	})
 }
 
+// A tray carries its letter on both flanks where they are high enough.
+func TestTraysAreMarked(t *testing.T) {
+	j := job.Defaults()
+	j.Form.Size = job.SizeMold
+	j.Form.Outer = pots["waist"]
+	found := 0
+	layouts(t, &j, func(md *mold.Mold) {
+		if md.Scheme.ID != "sides4" {
+			return
+		}
+		so := mold.NewSolids(md)
+		for i := range md.Parts {
+			tr := newTray(&j, md, &md.Parts[i])
+			area := 0.0
+			for _, w := range [2]float64{1, -1} {
+				s, ok := tr.flankSign(w)
+				if !ok {
+					continue
+				}
+				found++
+				if dotted(crossed(s.x, s.y), s.n) < 0.999 || dotted(s.y, tr.p.Pull) < 0.999 || dotted(s.n, tr.at(0, w, 0)) < 0.999 {
+					t.Errorf("%s: %+v", tr.p.Name, s)
+				}
+				for _, g := range s.list {
+					for _, l := range g {
+						area += loopArea(l)
+					}
+				}
+			}
+			m, err := tr.build(so)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if err := solid.Check(m).Err(); err != nil {
+				t.Error(err)
+			}
+			if bad, _ := solid.SelfIntersects(m); bad {
+				t.Error("it passes through itself")
+			}
+			bare := *tr
+			part := *tr.p
+			bare.p = &part
+			named := *part.Part
+			named.Name = ""
+			part.Part = &named
+			less, err := bare.build(so) // the arrow alone
+			if err != nil {
+				t.Fatal(err)
+			}
+			letter, _ := lettering(tr.p.Name)
+			want := 0.0
+			for _, l := range letter[0] {
+				want += 2 * markRaised * loopArea(l)
+			}
+			if got := m.Volume() - less.Volume(); math.Abs(got-want) > 0.01*want {
+				t.Errorf("tray %s: its letters add %.3f mm3, their outlines make %.3f", tr.p.Name, got, want)
+			}
+		}
+	})
+	if found != 8 {
+		t.Errorf("%d flanks marked of 8", found)
+	}
+}
+
 func dotted(a, b solid.Vec) float64 { return a[0]*b[0] + a[1]*b[1] + a[2]*b[2] }

@@ -186,7 +186,11 @@ func (t *tray) build(so *mold.Solids) (*solid.Mesh, error) {
 			if s == 0 {
 				l = reversed(l)
 			}
-			b.Face(normal, l)
+			var holes []solid.Loop
+			if m, ok := t.flankSign(w); ok && c == e[2] {
+				holes = m.raise(b)
+			}
+			b.Face(normal, l, holes...)
 		}
 		du, dv := t.along()
 		face(t.at(-dv, w*du, 0), e[0], e[1])
@@ -221,6 +225,18 @@ func (t *tray) build(so *mold.Solids) (*solid.Mesh, error) {
 		closeKeys(b, open, keys)
 	}
 	return b.Done()
+}
+
+// flankSign is the tray's mark on its lower flank on the side of w, where that is
+// high enough: upright as the tray is printed, the arrow along the pull.
+func (t *tray) flankSign(w float64) (sign, bool) {
+	list, wide := lettering(markLetter(t.p) + "^")
+	foot, ground := t.side()
+	if foot[0]-ground[0] < bandLeast || t.to-t.from < wide+2*markRoom {
+		return sign{}, false
+	}
+	o, up, out := t.at((foot[0]+ground[0])/2, w*foot[1], (t.from+t.to)/2), t.at(1, 0, 0), t.at(0, w, 0)
+	return sign{list: list, o: o, x: crossed(up, out), y: up, n: out, lean: 1}, true
 }
 
 // seamFace lays the seam face on the side of -v (s = 0) or +v (1), between the

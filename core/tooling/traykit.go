@@ -266,6 +266,9 @@ func (t *tray) measured(j *job.Job, p Piece) Piece {
 	if t.w != 0 || t.from > t.lo || t.to < t.hi {
 		p.Overhang = math.Max(p.Overhang, 45) // of the keys
 	}
+	if _, ok := t.flankSign(1); ok {
+		p.Overhang = math.Max(p.Overhang, 45)
+	}
 	// as printed, -z of the mold lies along x
 	box := [][2]float64{{-top, left}, {-t.from, left}, {-t.from, right}, {-top, right}}
 	p.measure(j, box, math.Max(u, most*t.reachAlong())-t.floor(), t.volume())
