@@ -73,6 +73,20 @@ func sheets(a *call) (any, [][]byte, error) {
 	return map[string]any{"pages": n}, blobs, err
 }
 
+// letter is what a part is called on a drawing: side parts have their letters
+// already.
+func letter(part string) string {
+	switch part {
+	case "lower":
+		return "L"
+	case "upper":
+		return "U"
+	case "core":
+		return "K"
+	}
+	return part
+}
+
 func partWords(part string, side bool) words.Text {
 	switch {
 	case side:
@@ -100,7 +114,7 @@ func (p *Plan) paper(l words.Language) sheet.Input {
 		in.Fired = append(in.Fired, form.Point{R: q.R * shrink, Z: q.Z * shrink})
 	}
 	for _, name := range p.Order {
-		in.Order = append(in.Order, sheet.PartLetter(name, l))
+		in.Order = append(in.Order, letter(name))
 	}
 	for i := range p.Schemes {
 		in.Schemes = append(in.Schemes, p.paperScheme(&p.Schemes[i], l))
@@ -120,11 +134,11 @@ func (p *Plan) paper(l words.Language) sheet.Input {
 			Formula: r.Formula.In(l), Source: r.Source.In(l), Status: r.Status.In(l)})
 	}
 	for _, b := range p.Casting.Batches {
-		in.Batches = append(in.Batches, sheet.Batch{Letter: sheet.PartLetter(b.Part, l), Count: b.Count, WaterG: b.Water, PlasterG: b.Plaster})
+		in.Batches = append(in.Batches, sheet.Batch{Letter: letter(b.Part), Count: b.Count, WaterG: b.Water, PlasterG: b.Plaster})
 	}
 	in.Traced = p.paperTraced(l)
 	in.Prints = p.paperPrints(l)
-	in.Mold = p.paperMold(l)
+	in.Mold = p.paperMold()
 	in.Assumed = p.assumed(l)
 	return in
 }
@@ -179,7 +193,7 @@ func (p *Plan) paperScheme(s *Scheme, l words.Language) sheet.Scheme {
 	out := sheet.Scheme{ID: s.ID, Name: s.Name.In(l), Against: s.Against.In(l), Count: s.Count, Verdict: string(s.Verdict), PartingHeights: s.PartingHeights}
 	for k := range s.Parts {
 		part := &s.Parts[k]
-		o := sheet.Part{Letter: sheet.PartLetter(part.Name, l), Name: partWords(part.Name, part.Sector != nil).In(l), Side: part.Sector != nil,
+		o := sheet.Part{Letter: letter(part.Name), Name: partWords(part.Name, part.Sector != nil).In(l), Side: part.Sector != nil,
 			Pull: part.Pull, ZFrom: part.ZFrom, ZTo: part.ZTo, Verdict: string(part.Verdict),
 			MinDraftDeg: part.MinDraft, RubbingAreaCM2: part.RubArea, RubSharePercent: part.RubShare,
 			PlasterG: part.Plaster, WaterG: part.Water, DryG: part.Dry}
@@ -210,7 +224,7 @@ func (p *Plan) paperScheme(s *Scheme, l words.Language) sheet.Scheme {
 			line, _ = form.Thin(line, make([]bool, len(line)), 0.1)
 			pot = 0 // its picture is small: the profile as it is
 		}
-		out.Regions = append(out.Regions, sheet.Region{Letter: sheet.PartLetter(part.Name, l), Side: part.Sector != nil, Outline: line, Pot: pot})
+		out.Regions = append(out.Regions, sheet.Region{Letter: letter(part.Name), Side: part.Sector != nil, Outline: line, Pot: pot})
 	}
 	return out
 }
@@ -243,7 +257,7 @@ func eachPart(f *tooling.Piece) sheet.EachPart {
 	return sheet.NoPart
 }
 
-func (p *Plan) paperMold(l words.Language) sheet.Mold {
+func (p *Plan) paperMold() sheet.Mold {
 	md := p.work.mold
 	out := sheet.Mold{Opening: md.Opening, Spare: md.Spare, TrimZ: md.TrimZ, Radius: md.Block.R, ZBottom: md.Block.ZBottom, ZTop: md.Block.ZTop}
 	const steps = 720
@@ -266,7 +280,7 @@ func (p *Plan) paperMold(l words.Language) sheet.Mold {
 			if n.Seam == mold.Below {
 				rise = -rise
 			}
-			out.Natches = append(out.Natches, sheet.Natch{Letter: sheet.PartLetter(md.Parts[i].Name, l), At: n.At, Azimuth: n.Azimuth,
+			out.Natches = append(out.Natches, sheet.Natch{Letter: letter(md.Parts[i].Name), At: n.At, Azimuth: n.Azimuth,
 				RadiusMM: n.Radius, RiseMM: rise, Level: n.Seam == mold.Below || n.Seam == mold.Above})
 		}
 	}

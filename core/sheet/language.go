@@ -94,19 +94,3 @@ func (l tongue) verdict(id string) string {
 func (l tongue) lostNote() string {
 	return l.say("The sheet's font lacks letters of this name (?). The file's title has it whole.")
 }
-
-// PartLetter is what a part is called on a drawing, where there is room for a letter
-// only: side parts have their letters already.
-func PartLetter(part string, l words.Language) string {
-	switch part {
-	case "lower":
-		return words.SayIn("letter of a part", "L").In(l)
-	case "upper":
-		return words.SayIn("letter of a part", "U").In(l)
-	case "core":
-		return words.SayIn("letter of a part", "K").In(l)
-	}
-	return part
-}
-
-func (l tongue) upperLetter() string { return PartLetter("upper", words.Language(l)) }

@@ -180,24 +180,3 @@ func TestUpperFirst(t *testing.T) {
 		}
 	}
 }
-
-// In each language the lower part, the upper part and the core have a letter each,
-// and none that a side part can have.
-func TestPartLetters(t *testing.T) {
-	for _, l := range words.Languages() {
-		taken := map[string]bool{"A": true, "B": true, "C": true, "D": true, "E": true, "F": true}
-		for _, part := range []string{"lower", "upper", "core"} {
-			letter := PartLetter(part, l)
-			if len([]rune(letter)) != 1 || taken[letter] {
-				t.Errorf("%s: %s is called %q", l, part, letter)
-			}
-			taken[letter] = true
-		}
-		if PartLetter("B", l) != "B" {
-			t.Errorf("%s: side part B is called %q", l, PartLetter("B", l))
-		}
-	}
-	if lower, upper := PartLetter("lower", words.German), PartLetter("upper", words.German); lower != "U" || upper != "O" {
-		t.Errorf("in German Unterteil and Oberteil are called %s and %s", lower, upper)
-	}
-}

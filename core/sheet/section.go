@@ -174,9 +174,9 @@ func (d *sectionDrawing) hatchOf(r Region) (spacing float64, turned bool) {
 	switch {
 	case r.Side:
 		return 2.0, true
-	case r.Letter == d.upperLetter() && len(d.s.sides()) == 0:
+	case r.Letter == "U" && len(d.s.sides()) == 0:
 		return 2.0, true
-	case r.Letter == d.upperLetter():
+	case r.Letter == "U":
 		return 2.8, false
 	}
 	return 2.0, false

@@ -5,7 +5,6 @@ import type { At, Part, Plan, Scheme } from "./contract";
 import { look as lookOf } from "./parts-look";
 import { now } from "./state";
 import { path, type View, X, Y } from "./view";
-import { w } from "./words";
 
 interface Piece { part: Part; outline: readonly At[]; side: 1 | -1; shift: At }
 
@@ -57,10 +56,10 @@ export function Apart({ v, plan, scheme }: { v: View; plan: Plan; scheme: Scheme
           <g key={i} class={stuck ? "stuck" : ""}>
             <path d={d} class="plaster" />
             <path d={d} fill={l.colour} fill-opacity={0.14} />
-            <path d={d} fill={`url(#hatch-${part.sector ? "A" : part.name})`} fill-opacity={0.75} />
+            <path d={d} fill={`url(#hatch-${lookOf(part.sector ? "A" : part.name).letter})`} fill-opacity={0.75} />
             <path d={edge} class="edge" />
             <rect class="letter" x={x - 12} y={y - 12} width={24} height={24} rx={12} stroke={l.colour} />
-            <text class="letter" x={x} y={y + 5} text-anchor="middle">{w.partLetter(part.name)}</text>
+            <text class="letter" x={x} y={y + 5} text-anchor="middle">{l.letter}</text>
           </g>
         );
       })}

@@ -91,7 +91,7 @@ function Hatches({ plan }: { plan: Plan }) {
         const l = look(p.name);
         return (
           <pattern
-            key={p.name} id={`hatch-${p.name}`} patternUnits="userSpaceOnUse" width={l.gap} height={l.gap}
+            key={p.name} id={`hatch-${l.letter}`} patternUnits="userSpaceOnUse" width={l.gap} height={l.gap}
             patternTransform={`rotate(${l.angle})`}
           >
             <line x1={0} y1={0} x2={0} y2={l.gap} stroke={l.colour} stroke-width={1.6} />
@@ -131,13 +131,13 @@ function Mold({ v, plan, scheme }: { v: View; plan: Plan; scheme: Scheme }) {
     <g class="mold">
       {plan.drawing.parts.map((p) => {
         const l = look(p.name), d = path(v, p.outline, true);
-        const letters = (sides.includes(p.name) ? sides : [p.name]).map(w.partLetter).join(" ");
+        const letters = (sides.includes(p.name) ? sides : [p.name]).map((n) => look(n).letter).join(" ");
         const [x, y] = letterAt(v, p.outline), wide = 15 + 9 * letters.length;
         return (
           <g key={p.name}>
             <path d={d} class="plaster" />
             <path d={d} fill={l.colour} fill-opacity={0.14} />
-            <path d={d} fill={`url(#hatch-${p.name})`} fill-opacity={0.75} class="edge" />
+            <path d={d} fill={`url(#hatch-${l.letter})`} fill-opacity={0.75} class="edge" />
             <g transform={`translate(${x - wide / 2} ${y})`}>
               <rect class="letter" x={-wide / 2} y={-12} width={wide} height={24} rx={12} stroke={l.colour} />
               <text class="letter" text-anchor="middle" y={5}>{letters}</text>

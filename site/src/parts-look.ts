@@ -1,13 +1,13 @@
 // How each mold part looks wherever it is drawn: a colour of Okabe and Ito's
-// palette (Color Universal Design, 2008; from memory) and a hatching. Its letter is a word of
-// the page, so that no part is told by colour alone.
+// palette (Color Universal Design, 2008; from memory), a hatching and a letter, so that
+// no part is told by colour alone.
 
-export interface Look { colour: string; angle: number; gap: number; cross: boolean }
+export interface Look { letter: string; colour: string; angle: number; gap: number; cross: boolean }
 
 const axial: Record<string, Look> = {
-  lower: { colour: "#0072B2", angle: 45, gap: 7, cross: false },
-  upper: { colour: "#E69F00", angle: -45, gap: 7, cross: false },
-  core: { colour: "#F0E442", angle: 45, gap: 8, cross: true },
+  lower: { letter: "L", colour: "#0072B2", angle: 45, gap: 7, cross: false },
+  upper: { letter: "U", colour: "#E69F00", angle: -45, gap: 7, cross: false },
+  core: { letter: "K", colour: "#F0E442", angle: 45, gap: 8, cross: true },
 };
 const side = [["#009E73", 0], ["#CC79A7", 90], ["#56B4E9", 20], ["#D55E00", -20]] as const;
 
@@ -19,5 +19,5 @@ export function look(name: string): Look {
   if (known) return known;
   const i = Math.max(0, name.charCodeAt(0) - 65);
   const [colour, angle] = side[i % side.length]!;
-  return { colour, angle, gap: 6, cross: i >= side.length };
+  return { letter: name, colour, angle, gap: 6, cross: i >= side.length };
 }

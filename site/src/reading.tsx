@@ -7,6 +7,7 @@ import type { At, Plan, Scheme } from "./contract";
 import { ghostOf } from "./look";
 import { looked } from "./looked";
 import { show, volume, withUnit } from "./numbers";
+import { look as lookOf } from "./parts-look";
 import { now } from "./state";
 import { reference, wallFrom } from "./stretched";
 import { pullOf } from "./view";
@@ -58,7 +59,7 @@ function Parts({ plan, scheme }: { plan: Plan; scheme: Scheme }) {
     <Tabled caption={r.parts} heads={[r.part, r.pull, r.from, r.to, r.verdict, ...(open ? [r.where] : [])]}>
       {scheme.parts.map((p) => (
         <tr key={p.name}>
-          <th scope="row">{w.partLetter(p.name)}, {w.partName(p.name)}</th>
+          <th scope="row">{lookOf(p.name).letter}, {w.partName(p.name)}</th>
           <td>{w.apartPulls[PULLS[pullOf(p)]]}</td><td>{show(p.zFrom)}</td><td>{show(p.zTo)}</td><td>{w.verdict[p.verdict]}</td>
           {open && <td>{where(p.name)}</td>}
         </tr>

@@ -64,7 +64,7 @@ const sentence = (s: string): string => (s ? s[0]!.toUpperCase() + s.slice(1) + 
 
 export function Tag({ name }: { name: string }) {
   const l = look(name);
-  return <span class="tag" style={{ borderColor: l.colour }} aria-hidden="true">{w.partLetter(name)}</span>;
+  return <span class="tag" style={{ borderColor: l.colour }} aria-hidden="true">{l.letter}</span>;
 }
 
 /** Where the parts meet, typed; the drawing has a handle on each seam. */

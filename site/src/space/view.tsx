@@ -50,7 +50,7 @@ export function SpaceView({ plan }: { plan: Plan }) {
     const scheme = chosen(plan);
     space.current.show(made.files.map((f, i): Body => {
       const part = scheme.parts.find((p) => p.name === f.part), l = part && lookOf(part.name);
-      return { key: f.kind === "plaster" ? f.part : f.name, bytes: made.blobs[i]!, colour: l?.colour ?? CLAY, label: part ? w.partLetter(part.name) : "", pull: part && f.kind !== "cast" ? part.pull : null };
+      return { key: f.kind === "plaster" ? f.part : f.name, bytes: made.blobs[i]!, colour: l?.colour ?? CLAY, label: l?.letter ?? "", pull: part && f.kind !== "cast" ? part.pull : null };
     }), made.what === "kit");
   }, [made, started]);
 

@@ -17,8 +17,6 @@ export const verdict: Like<typeof en> = {
   parts: (n) => `${count[n] ?? n} ${n === 1 || n === 0 ? "Teil" : "Teile"}:`,
   verdict: { clear: "Frei", rubs: "Schleift", catches: "Hakt" },
   partName,
-  /** Ein Teil, wo nur für einen Buchstaben Platz ist. */
-  partLetter: (name) => ({ lower: "U", upper: "O", core: "Kern" })[name] ?? name,
   cannotPlan: "Noch kein Plan.",
   stillShown: "Die Zeichnung zeigt das letzte Gefäß, das sich planen ließ.",
   next: "Weiter",

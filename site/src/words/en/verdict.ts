@@ -12,8 +12,6 @@ export const verdict = {
   parts: (n: number) => `${count[n] ?? n} part${n === 1 ? "" : "s"}:`,
   verdict: { clear: "Clear", rubs: "Rubs", catches: "Catches" },
   partName,
-  /** A part where there is room for a letter only. */
-  partLetter: (name: string) => ({ lower: "L", upper: "U", core: "core" })[name] ?? name,
   cannotPlan: "No plan yet.",
   stillShown: "The drawing shows the last form that could be planned.",
   next: "Next",

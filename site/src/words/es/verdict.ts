@@ -13,8 +13,6 @@ export const verdict = {
   parts: (n: number) => `${count[n] ?? n} parte${n === 0 || n === 1 ? "" : "s"}:`,
   verdict: { clear: "Libre", rubs: "Roza", catches: "Se engancha" },
   partName,
-  /** Una parte donde solo cabe una letra. */
-  partLetter: (name: string) => ({ lower: "I", upper: "S", core: "M" } as Record<string, string>)[name] ?? name,
   cannotPlan: "Aún no hay plan.",
   stillShown: "El dibujo muestra la última forma que se pudo planear.",
   next: "Siguiente",

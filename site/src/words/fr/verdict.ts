@@ -18,8 +18,6 @@ export const verdict: Like<typeof en> = {
   parts: (n) => `${count[n] ?? n} partie${n <= 1 ? "" : "s"} :`,
   verdict: { clear: "Libre", rubs: "Frotte", catches: "Accroche" },
   partName,
-  /** Une partie là où il n’y a de place que pour une lettre. */
-  partLetter: (name: string) => ({ lower: "I", upper: "S", core: "N" } as Record<string, string>)[name] ?? name,
   cannotPlan: "Pas encore de plan.",
   stillShown: "Le dessin montre la dernière forme qui a pu être calculée.",
   next: "Ensuite",
