@@ -97,6 +97,20 @@ async function goTests() {
   count(good, bad);
 }
 
+/** One target. On a busy machine its workers may be cut off in the middle of an
+ *  input when the time is over: Go then calls that a failure, with no input that
+ *  failed. That alone says nothing of the target, so it has another turn. */
+async function fuzzed(args) {
+  for (let turn = 1; ; turn++) {
+    const { code, out } = await run("go", args, { onLine: () => {} });
+    if (code === 0) return count(1, 0);
+    if (turn === 3 || !/context deadline exceeded/.test(out) || /Failing input|panic/.test(out)) {
+      say(`FAIL go ${args.join(" ")}\n${out}`);
+      return count(0, 1);
+    }
+  }
+}
+
 async function fuzz() {
   const files = readdirSync(join(root, "core"), { recursive: true }).filter((f) => f.endsWith("_test.go")).sort();
   let found = 0;
@@ -104,7 +118,7 @@ async function fuzz() {
     for (const [, target] of readFileSync(join(root, "core", f), "utf8").matchAll(/^func (Fuzz\w+)\(/gm)) {
       found++;
       const dir = "./core/" + f.slice(0, f.lastIndexOf("/"));
-      await check("go", ["test", "-run=^$", `-fuzz=^${target}$`, `-fuzztime=${FUZZ_TIME}`, dir], { onLine: (l) => { if (/FAIL|panic|Failing/.test(l)) say(l); } });
+      await fuzzed(["test", "-run=^$", `-fuzz=^${target}$`, `-fuzztime=${FUZZ_TIME}`, dir]);
     }
   }
   if (found === 0) throw new Error("no fuzz target was found");
