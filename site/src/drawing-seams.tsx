@@ -44,9 +44,13 @@ interface Props { v: View; plan: Plan; scheme: Scheme; hold: (on: boolean) => vo
 
 export function SeamHandles({ v, plan, scheme, hold }: Props) {
   const grab = useRef<{ id: number; by: number } | null>(null);
-  const pinned = now().job.mold.partingHeights;
   const used = scheme.partingHeights;
-  const heights = pinned?.length === used.length ? pinned : used;
+  /** Where the seams stand now: keys may come faster than they are drawn. */
+  const current = (): readonly number[] => {
+    const pinned = now().job.mold.partingHeights;
+    return pinned?.length === used.length ? pinned : used;
+  };
+  const heights = current();
   const high = plan.size.height;
   return (
     <g class="seam-handles">
@@ -67,7 +71,7 @@ export function SeamHandles({ v, plan, scheme, hold }: Props) {
                 : e.key === "ArrowDown" || e.key === "ArrowLeft" || e.key === "PageDown" ? -1 : 0;
               if (!dir) return;
               e.preventDefault();
-              moveSeam(scheme.id, heights, i, z + dir * step(e), high);
+              moveSeam(scheme.id, current(), i, current()[i]! + dir * step(e), high);
             }}
             onBlur={() => settle()}
             onPointerDown={(e) => {
@@ -80,7 +84,7 @@ export function SeamHandles({ v, plan, scheme, hold }: Props) {
             onPointerMove={(e) => {
               const g = grab.current;
               if (g?.id !== e.pointerId) return;
-              moveSeam(scheme.id, heights, i, tenth(at(e) + g.by), high);
+              moveSeam(scheme.id, current(), i, tenth(at(e) + g.by), high);
             }}
             onLostPointerCapture={() => { grab.current = null; settle(); hold(false); }}
           >
