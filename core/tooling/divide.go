@@ -53,6 +53,7 @@ func divided(j *job.Job, p Piece, t *turned, full func() *turned) []Piece {
 		} else {
 			lo, hi := t.extent()
 			box = [][2]float64{{lo[0], lo[1]}, {hi[0], lo[1]}, {hi[0], hi[1]}, {lo[0], hi[1]}}
+			box = append(box, t.letters()...)
 		}
 		if p.up[2] < 0 {
 			for i := range box {

@@ -98,3 +98,26 @@ func (t *turned) points() [][2]float64 {
 	}
 	return out
 }
+
+// letters are the ends in plan of what stands out of a whole ring's upright wall
+// as its mark.
+func (t *turned) letters() (out [][2]float64) {
+	_, wide := lettering(t.marks)
+	for i, a := range t.section {
+		c := t.section[(i+1)%len(t.section)]
+		if a.edge != markEdge || t.marks == "" || math.Abs(c.Z-a.Z) < bandLeast {
+			continue
+		}
+		az := t.places()[0]
+		sin, cos := solid.SinCosDeg(az)
+		far := math.Max(a.R, c.R) * t.reach(asOutside, az)
+		if t.md.Block.Facets == 0 { // on a chord
+			far *= math.Cos(math.Atan((wide/2 + markRoom) / far))
+		}
+		far += markRaised
+		for _, x := range [2]float64{-wide / 2, wide / 2} {
+			out = append(out, [2]float64{far*cos - x*sin, far*sin + x*cos})
+		}
+	}
+	return out
+}
