@@ -67,6 +67,20 @@ func PartName(part string) words.Text {
 	return words.Plain(part)
 }
 
+// Letter is what a part is called on drawings and on its prints: side parts have
+// their letters already.
+func Letter(part string) string {
+	switch part {
+	case "lower":
+		return "L"
+	case "upper":
+		return "U"
+	case "core":
+		return "K"
+	}
+	return part
+}
+
 // blocks tells whether part a, in place, stands in the path of part b.
 func (md *Mold) blocks(a, b int) bool {
 	pa, pb := &md.Parts[a], &md.Parts[b]

@@ -73,20 +73,6 @@ func sheets(a *call) (any, [][]byte, error) {
 	return map[string]any{"pages": n}, blobs, err
 }
 
-// letter is what a part is called on a drawing: side parts have their letters
-// already.
-func letter(part string) string {
-	switch part {
-	case "lower":
-		return "L"
-	case "upper":
-		return "U"
-	case "core":
-		return "K"
-	}
-	return part
-}
-
 func partWords(part string, side bool) words.Text {
 	switch {
 	case side:
@@ -114,7 +100,7 @@ func (p *Plan) paper(l words.Language) sheet.Input {
 		in.Fired = append(in.Fired, form.Point{R: q.R * shrink, Z: q.Z * shrink})
 	}
 	for _, name := range p.Order {
-		in.Order = append(in.Order, letter(name))
+		in.Order = append(in.Order, mold.Letter(name))
 	}
 	for i := range p.Schemes {
 		in.Schemes = append(in.Schemes, p.paperScheme(&p.Schemes[i], l))
@@ -134,7 +120,7 @@ func (p *Plan) paper(l words.Language) sheet.Input {
 			Formula: r.Formula.In(l), Source: r.Source.In(l), Status: r.Status.In(l)})
 	}
 	for _, b := range p.Casting.Batches {
-		in.Batches = append(in.Batches, sheet.Batch{Letter: letter(b.Part), Count: b.Count, WaterG: b.Water, PlasterG: b.Plaster})
+		in.Batches = append(in.Batches, sheet.Batch{Letter: mold.Letter(b.Part), Count: b.Count, WaterG: b.Water, PlasterG: b.Plaster})
 	}
 	in.Traced = p.paperTraced(l)
 	in.Prints = p.paperPrints(l)
@@ -193,7 +179,7 @@ func (p *Plan) paperScheme(s *Scheme, l words.Language) sheet.Scheme {
 	out := sheet.Scheme{ID: s.ID, Name: s.Name.In(l), Against: s.Against.In(l), Count: s.Count, Verdict: string(s.Verdict), PartingHeights: s.PartingHeights}
 	for k := range s.Parts {
 		part := &s.Parts[k]
-		o := sheet.Part{Letter: letter(part.Name), Name: partWords(part.Name, part.Sector != nil).In(l), Side: part.Sector != nil,
+		o := sheet.Part{Letter: mold.Letter(part.Name), Name: partWords(part.Name, part.Sector != nil).In(l), Side: part.Sector != nil,
 			Pull: part.Pull, ZFrom: part.ZFrom, ZTo: part.ZTo, Verdict: string(part.Verdict),
 			MinDraftDeg: part.MinDraft, RubbingAreaCM2: part.RubArea, RubSharePercent: part.RubShare,
 			PlasterG: part.Plaster, WaterG: part.Water, DryG: part.Dry}
@@ -224,7 +210,7 @@ func (p *Plan) paperScheme(s *Scheme, l words.Language) sheet.Scheme {
 			line, _ = form.Thin(line, make([]bool, len(line)), 0.1)
 			pot = 0 // its picture is small: the profile as it is
 		}
-		out.Regions = append(out.Regions, sheet.Region{Letter: letter(part.Name), Side: part.Sector != nil, Outline: line, Pot: pot})
+		out.Regions = append(out.Regions, sheet.Region{Letter: mold.Letter(part.Name), Side: part.Sector != nil, Outline: line, Pot: pot})
 	}
 	return out
 }
@@ -280,7 +266,7 @@ func (p *Plan) paperMold() sheet.Mold {
 			if n.Seam == mold.Below {
 				rise = -rise
 			}
-			out.Natches = append(out.Natches, sheet.Natch{Letter: letter(md.Parts[i].Name), At: n.At, Azimuth: n.Azimuth,
+			out.Natches = append(out.Natches, sheet.Natch{Letter: mold.Letter(md.Parts[i].Name), At: n.At, Azimuth: n.Azimuth,
 				RadiusMM: n.Radius, RiseMM: rise, Level: n.Seam == mold.Below || n.Seam == mold.Above})
 		}
 	}

@@ -9,7 +9,6 @@ package tooling
 import (
 	"math"
 
-	"moldwright/core/mold"
 	"moldwright/core/solid"
 )
 
@@ -90,19 +89,6 @@ func clockwise(l [][2]float64) [][2]float64 {
 		out[len(l)-1-i] = p
 	}
 	return out
-}
-
-// markLetter is the letter of a part: those of the drawings.
-func markLetter(p *mold.Part) string {
-	switch p.Name {
-	case "lower":
-		return "L"
-	case "upper":
-		return "U"
-	case "core":
-		return "K"
-	}
-	return p.Name
 }
 
 // raise stands shapes out of a face by a height and gives the loops to be left

@@ -123,7 +123,7 @@ func positive(j *job.Job, md *mold.Mold, p *mold.Part, full bool) (*turned, soli
 		}
 		add(asPot, form.Point{R: 0, Z: wall[len(wall)-1].Z})
 	}
-	t.marks = markLetter(p) + "@"
+	t.marks = mold.Letter(p.Name) + "@"
 	t.place(way, seam)
 	return t, solid.Vec{0, 0, way}
 }

@@ -48,7 +48,7 @@ func cottle(j *job.Job, md *mold.Mold, p *mold.Part) *turned {
 		{R: md.Block.R + wide, Z: footEdge - grooveDepth}, {R: r(0) + wide - lean*top, Z: top}, {R: r(top), Z: top}, {R: r(0), Z: 0}} {
 		t.section = append(t.section, corner{Point: q, shape: asOutside})
 	}
-	t.marks, t.section[2].edge = markLetter(p)+"^", markEdge
+	t.marks, t.section[2].edge = mold.Letter(p.Name)+"^", markEdge
 	t.place(way, seam)
 	return t
 }
@@ -94,7 +94,7 @@ func newStave(j *job.Job, md *mold.Mold, p *mold.Part, k, n int) *stave {
 	from := staveFrom(md) + 360/float64(n)*float64(k)
 	s := &stave{md: md, from: from, to: from + 360/float64(n), seam: seam, way: way, top: math.Abs(far-seam) + freeboard,
 		wide: staveThickness(j), gap: j.Printer.Clearance / 2, lo: -grooveDepth, clear: j.Printer.Clearance,
-		marks: fmt.Sprintf("%s%d^", markLetter(p), k+1)}
+		marks: fmt.Sprintf("%s%d^", mold.Letter(p.Name), k+1)}
 	s.hi = s.top
 	s.over = [2]bool{k == 0, k+1 < n}
 	s.flangeEnd = s.top
@@ -390,7 +390,7 @@ func collar(j *job.Job, md *mold.Mold, p *mold.Part) *turned {
 		{R: r + collarWall, Z: top}, {R: r, Z: top}} {
 		t.section = append(t.section, corner{Point: q, shape: asOutside})
 	}
-	t.marks, t.section[2].edge = markLetter(p)+"^", markEdge
+	t.marks, t.section[2].edge = mold.Letter(p.Name)+"^", markEdge
 	t.place(way, seam)
 	return t
 }

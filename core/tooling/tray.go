@@ -230,7 +230,7 @@ func (t *tray) build(so *mold.Solids) (*solid.Mesh, error) {
 // flankSign is the tray's mark on its lower flank on the side of w, where that is
 // high enough: upright as the tray is printed, the arrow along the pull.
 func (t *tray) flankSign(w float64) (sign, bool) {
-	list, wide := lettering(markLetter(t.p) + "^")
+	list, wide := lettering(mold.Letter(t.p.Name) + "^")
 	foot, ground := t.side()
 	if foot[0]-ground[0] < bandLeast || t.to-t.from < wide+2*markRoom {
 		return sign{}, false
@@ -400,7 +400,7 @@ func (e *endBoard) build(so *mold.Solids) (*solid.Mesh, error) {
 // letters are the part's letter and its pull, above the plaster, in the frame of
 // the ledges.
 func (e *endBoard) letters() []glyph {
-	list, _ := lettering(markLetter(e.p) + "^")
+	list, _ := lettering(mold.Letter(e.p.Name) + "^")
 	for _, g := range list {
 		for _, l := range g {
 			for i, q := range l {
