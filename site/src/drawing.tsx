@@ -1,7 +1,7 @@
 // The drawing in the middle of the bench: half elevation on the left of the
 // axis, half section on the right, in true proportions. Plaster parts carry
 // colour, hatching and letter; the clay wall is filled solid, as sections are.
-import { useLayoutEffect, useRef, useState } from "preact/hooks";
+import { useRef, useState } from "preact/hooks";
 import type { At, Plan, Scheme } from "./contract";
 import { Apart, extents, pieces } from "./drawing-apart";
 import { Draft, Ghost, Held, Place } from "./drawing-release";
@@ -11,6 +11,7 @@ import { ZoomTools } from "./editor/zoomtools";
 import { ghostOf } from "./look";
 import { looked } from "./looked";
 import { Marks, Pulls } from "./marks";
+import { useMeasured } from "./measured";
 import { Nodes } from "./nodes";
 import { show } from "./numbers";
 import { look } from "./parts-look";
@@ -23,17 +24,9 @@ import { w } from "./words";
 
 export function Drawing({ plan, scheme }: { plan: Plan; scheme: Scheme }) {
   const box = useRef<HTMLDivElement>(null);
-  const [size, setSize] = useState<[number, number]>([0, 0]);
+  const size = useMeasured(box);
   const kept = useRef<View | null>(null);
   const [, wake] = useState(0);
-  useLayoutEffect(() => {
-    const el = box.current!;
-    const measure = () => setSize([el.clientWidth, el.clientHeight]);
-    const watch = new ResizeObserver(measure);
-    watch.observe(el);
-    measure();
-    return () => watch.disconnect();
-  }, []);
   const put = (zoom: Zoom) => set({ zoom });
   useHands(box, {
     get: () => now().zoom, put,

@@ -1,9 +1,10 @@
 // The drawing of a question: the pot in section, to scale, with no more on it
 // than the question needs, and, once it is marked, what sticks.
 import type { ComponentChildren } from "preact";
-import { useLayoutEffect, useRef, useState } from "preact/hooks";
+import { useRef } from "preact/hooks";
 import type { At } from "../contract";
 import { Grid } from "../drawing";
+import { useMeasured } from "../measured";
 import { withUnit } from "../numbers";
 import { FigureTable } from "../reading";
 import { path, type View, X, Y } from "../view";
@@ -38,15 +39,7 @@ interface Props {
 
 export function Plane({ shape, name, wall, pulls, heights, picture, tap, still, children }: Props) {
   const box = useRef<HTMLDivElement>(null), kept = useRef<View | null>(null);
-  const [size, setSize] = useState<[number, number]>([0, 0]);
-  useLayoutEffect(() => {
-    const el = box.current!;
-    const measure = () => setSize([el.clientWidth, el.clientHeight]);
-    const watch = new ResizeObserver(measure);
-    watch.observe(el);
-    measure();
-    return () => watch.disconnect();
-  }, []);
+  const size = useMeasured(box);
   const contour = wall ?? shape.contour;
   const fresh = size[0] > 0 ? viewOf(wall ? { ...shape, maxRadius: Math.max(...wall.map((p) => p[0])), height: Math.max(...wall.map((p) => p[1])) } : shape, ...size) : null;
   const v = still && kept.current ? kept.current : fresh;

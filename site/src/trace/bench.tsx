@@ -2,9 +2,10 @@
 // axis, and what the user draws. One pointer works the chosen tool, two zoom and
 // pan. Everything that can be dragged can be done by touching points, and, with
 // a cross that the arrow keys move, by keys.
-import { useLayoutEffect, useRef, useState } from "preact/hooks";
+import { useRef, useState } from "preact/hooks";
 import { useHands, whole, type Zoom, zoomKey } from "../editor/zoom";
 import { ZoomTools } from "../editor/zoomtools";
+import { useMeasured } from "../measured";
 import { now } from "../state";
 import { w } from "../words";
 import { Overlay } from "./overlay";
@@ -13,7 +14,7 @@ import { mark, type Place, type Tracing } from "./tracing";
 
 export function PictureBench({ t }: { t: Tracing }) {
   const box = useRef<HTMLDivElement>(null);
-  const [size, setSize] = useState<[number, number]>([0, 0]);
+  const size = useMeasured(box);
   const [zoom, setZoom] = useState<Zoom>(whole);
   const near = useRef(zoom);
   near.current = zoom;
@@ -22,14 +23,6 @@ export function PictureBench({ t }: { t: Tracing }) {
   const [corner, setCorner] = useState<Place | null>(null);
   const [stroke, setStroke] = useState<Place[]>([]);
   const drawing = useRef<Place[] | null>(null);
-  useLayoutEffect(() => {
-    const el = box.current!;
-    const measure = () => setSize([el.clientWidth, el.clientHeight]);
-    const watch = new ResizeObserver(measure);
-    watch.observe(el);
-    measure();
-    return () => watch.disconnect();
-  }, []);
   const drop = () => { drawing.current = null; setStroke([]); };
   useHands(box, {
     get: () => near.current, put: setZoom, pinching: drop,
