@@ -27,7 +27,8 @@ const maxRows = 200_000
 // decimal comma. Text after # or // is a comment. A first row without numbers
 // is a header; it may turn the columns round ("z r"), say "diameter", or name
 // the unit. A third column may say corner or smooth; without it a point is a
-// corner. Faults name every bad row by its line, counted from 1.
+// corner. Words are read in every language of the page (rowwords.go). Faults
+// name every bad row by its line, counted from 1.
 func ReadRows(text string, c Columns) ([]job.Node, job.Faults) {
 	unit, ok := unitMM[c.Units]
 	if !ok {
@@ -108,8 +109,12 @@ func splitRows(text string) ([]row, job.Faults) {
 
 // separator picks the one way of parting columns that the whole text uses: the
 // strongest mark that any row has, since a comma may also be a decimal comma
-// and a space may follow any other mark.
+// and a space may follow any other mark. A header may be parted otherwise than
+// what stands under it.
 func separator(rows []row) func(string) []string {
+	if len(rows) > 1 && !strings.ContainsAny(rows[0].text, "0123456789") {
+		rows = rows[1:]
+	}
 	has := func(test func(string) bool) bool {
 		for _, r := range rows {
 			if test(r.text) {
@@ -164,7 +169,7 @@ func (r row) isHeader() bool {
 			return false
 		}
 	}
-	return strings.ContainsFunc(r.text, func(c rune) bool { return c >= 'a' && c <= 'z' || c >= 'A' && c <= 'Z' })
+	return len(wordsOf(r.text)) > 0
 }
 
 // header is what the first row told.
@@ -173,29 +178,33 @@ type header struct {
 	heightAt int // column of the height less one: 0 as usual, -1 turned round
 }
 
+// read takes up what the words of a first row tell. In "radius in mm" the word
+// in is no unit, as the row names another.
 func (h *header) read(r row, units string) *job.Fault {
-	words := strings.FieldsFunc(strings.ToLower(r.text), func(c rune) bool { return c < 'a' || c > 'z' })
-	first := ""
-	for _, w := range words {
-		switch w {
-		case "r", "radius", "d", "dia", "diam", "diameter", "width", "x":
-			if first == "" {
-				first = "r"
-			}
-			if w[0] == 'd' || w == "width" {
-				h.diameter = true
-			}
-		case "z", "h", "height", "y":
-			if first == "" {
-				first = "z"
-			}
-		case "mm", "cm", "in", "inch", "inches":
-			if w[:2] != units {
-				return job.Faultf("unitsDisagree", "units", "The header row says %s but the units are set to %s; choose one of them.", w, units).AtLine(r.line)
-			}
+	first, named, inch := noWord, "", ""
+	for _, w := range wordsOf(r.text) {
+		m := rowWords[w]
+		if m == wordDiameter {
+			h.diameter = true
+			m = wordRadius
+		}
+		if first == noWord && (m == wordRadius || m == wordHeight) {
+			first = m
+		}
+		switch unit := unitOf(m); {
+		case unit == "":
+		case w == "in":
+			inch = w
+		case unit != units:
+			return job.Faultf("unitsDisagree", "units", "The header row says %s but the units are set to %s; choose one of them.", w, units).AtLine(r.line)
+		default:
+			named = unit
 		}
 	}
-	if first == "z" {
+	if inch != "" && named == "" && units != "in" {
+		return job.Faultf("unitsDisagree", "units", "The header row says %s but the units are set to %s; choose one of them.", inch, units).AtLine(r.line)
+	}
+	if first == wordHeight {
 		h.heightAt = -1
 	}
 	return nil
@@ -228,9 +237,9 @@ func (r row) node(h header) (job.Node, *job.Fault) {
 		return bad("Line %d: the radius %g is negative; measure from the axis outward.", r.line, n.R)
 	}
 	if len(r.cells) == 3 {
-		switch strings.ToLower(r.cells[2]) {
-		case "corner", "c", "":
-		case "smooth", "s":
+		switch word := foldWord(r.cells[2]); {
+		case word == "" || rowWords[word] == wordCorner:
+		case rowWords[word] == wordSmooth:
 			n.Corner = false
 		default:
 			return bad("Line %d: the third column says %q; it may say corner or smooth.", r.line, clip(r.cells[2]))

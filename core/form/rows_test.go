@@ -42,6 +42,17 @@ func TestReadRowsFormats(t *testing.T) {
 		"Windows line ends":          {"0 4\r\n30.5 4\r\n31 0\r\n60.25 80 smooth\r\n", mm},
 		"old Macintosh line ends":    {"0 4\r30.5 4\r31 0\r60.25 80 smooth", mm},
 		"byte order mark":            {"\ufeff0 4\n30.5 4\n31 0\n60.25 80 smooth\n", mm},
+		"German header":              {"Radius; Höhe; Knoten\n0;4;Ecke\n30,5;4;ecke\n31;0;\n60,25;80;rund\n", mm},
+		"German, turned round":       {"Höhe in mm; Radius in mm\n4;0\n4;30,5\n0;31\n80;60,25;RUND\n", mm},
+		"German diameters":           {"Durchmesser\tHoehe\n0\t4\n61\t4\n62\t0\n120,5\t80\trund\n", mm},
+		"French header":              {"rayon, hauteur, nœud\n0,4,angle\n30.5,4,angle\n31,0,angle\n60.25,80,lisse\n", mm},
+		"French diameters, turned":   {"Hauteur (mm); Diamètre (mm)\n4;0\n4;61\n0;62\n80;120,5;Lisse\n", mm},
+		"accents as marks behind":    {"Hauteur;Diame\u0300tre\n4;0\n4;61\n0;62\n80;120,5;lisse\n", mm},
+		"Spanish header":             {"radio altura tipo\n0 4 esquina\n30,5 4 esquina\n31 0 esquina\n60,25 80 suave\n", mm},
+		"Spanish diameters, turned":  {"Altura; Diámetro\n4;0\n4;61\n0;62\n80;120,5;suave\n", mm},
+		"Spanish centimetres":        {"Radio en centímetros; Altura en centímetros\n0;0,4\n3,05;0,4\n3,1;0\n6,025;8;suave\n", form.Columns{Units: "cm"}},
+		"the sign for diameter":      {"⌀ h\n0 4\n61 4\n62 0\n120.5 80 smooth\n", mm},
+		"in, but not the unit":       {"radius in mm, height in mm\n0, 4\n30.5, 4\n31, 0\n60.25, 80, smooth\n", mm},
 		"exponents and signs":        {"0 +4\n3.05e1 4\n31 -0\n60.25 8E1 smooth\n", mm},
 	} {
 		got, faults := form.ReadRows(x.text, x.as)
@@ -100,6 +111,10 @@ func TestReadRowsFaults(t *testing.T) {
 		"tiny":               {"0 0\n0.03 0\n0.06 0.08\n", mm, []int{0}, "absurdSize", "units"},
 		"units":              {"0 0\n30 0\n60 80\n", form.Columns{Units: "furlong"}, []int{0}, "unknownUnits", "mm, cm or in"},
 		"units that differ":  {"r (cm) z (cm)\n0 0\n30 0\n60 80\n", mm, []int{1}, "unitsDisagree", "cm"},
+		"inches in German":   {"Radius (Zoll); Höhe (Zoll)\n0;0\n30;0\n60;80\n", mm, []int{1}, "unitsDisagree", "zoll"},
+		"in, by itself":      {"radius in, height in\n0, 0\n30, 0\n60, 80\n", mm, []int{1}, "unitsDisagree", "says in "},
+		"mm for cm":          {"rayon en mm; hauteur en mm\n0;0\n3;0\n6;8\n", form.Columns{Units: "cm"}, []int{1}, "unitsDisagree", "mm"},
+		"kind in no tongue":  {"Radius; Höhe\n0;0\n30;0;krumm\n60;80\n", mm, []int{3}, "badRow", "krumm"},
 		"too many rows":      {strings.Repeat("1 2\n", 200_001), mm, []int{200_001}, "tooManyRows", "hundred"},
 	} {
 		nodes, faults := form.ReadRows(x.text, x.as)

@@ -353,7 +353,7 @@ var german = []entry{
 	{"Line %d has one column (%q); give a radius and a height.", "Zeile %d hat eine Spalte (%q); einen Radius und eine Höhe angeben."},
 	{"Line %d: %q is not a number.", "Zeile %d: %q ist keine Zahl."},
 	{"Line %d: the radius %g is negative; measure from the axis outward.", "Zeile %d: der Radius %g ist negativ; von der Achse nach außen messen."},
-	{"Line %d: the third column says %q; it may say corner or smooth.", "Zeile %d: in der dritten Spalte steht %q; möglich sind corner und smooth."},
+	{"Line %d: the third column says %q; it may say corner or smooth.", "Zeile %d: in der dritten Spalte steht %q; möglich sind Ecke und rund."},
 	{"Look at one part at a time, and at the pot surface that it holds.", "Ein Teil nach dem anderen ansehen und die Gefäßfläche, die es fasst."},
 	{"Look at the narrow place at {z} mm, and at the wall of {wall} mm from both sides.", "Die enge Stelle bei {z} mm ansehen und die Wand von {wall} mm von beiden Seiten."},
 	{"Look at where the form is narrower than what stands above it.", "Dort suchen, wo die Gestalt enger ist als das, was darüber steht."},

@@ -352,7 +352,7 @@ var spanish = []entry{
 	{"Line %d has one column (%q); give a radius and a height.", "La línea %d tiene una columna (%q); ponga un radio y una altura."},
 	{"Line %d: %q is not a number.", "Línea %d: %q no es un número."},
 	{"Line %d: the radius %g is negative; measure from the axis outward.", "Línea %d: el radio %g es negativo; mida del eje hacia fuera."},
-	{"Line %d: the third column says %q; it may say corner or smooth.", "Línea %d: la tercera columna dice %q; puede decir corner o smooth."},
+	{"Line %d: the third column says %q; it may say corner or smooth.", "Línea %d: la tercera columna dice %q; puede decir esquina o suave."},
 	{"Look at one part at a time, and at the pot surface that it holds.", "Mire una parte cada vez, y la superficie de vasija que abarca."},
 	{"Look at the narrow place at {z} mm, and at the wall of {wall} mm from both sides.", "Mire el lugar estrecho a {z} mm, y la pared de {wall} mm por ambos lados."},
 	{"Look at where the form is narrower than what stands above it.", "Mire dónde la forma es más estrecha que lo que queda encima."},

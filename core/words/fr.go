@@ -354,7 +354,7 @@ var french = []entry{
 	{"Line %d has one column (%q); give a radius and a height.", "Ligne %d : une seule colonne (%q) ; donner un rayon et une hauteur."},
 	{"Line %d: %q is not a number.", "Ligne %d : %q n’est pas un nombre."},
 	{"Line %d: the radius %g is negative; measure from the axis outward.", "Ligne %d : le rayon %g est négatif ; mesurer depuis l’axe vers l’extérieur."},
-	{"Line %d: the third column says %q; it may say corner or smooth.", "Ligne %d : la troisième colonne dit %q ; elle peut dire corner ou smooth."},
+	{"Line %d: the third column says %q; it may say corner or smooth.", "Ligne %d : la troisième colonne dit %q ; elle peut dire angle ou lisse."},
 	{"Look at one part at a time, and at the pot surface that it holds.", "Regarder une partie à la fois, et la surface de pot qu’elle tient."},
 	{"Look at the narrow place at {z} mm, and at the wall of {wall} mm from both sides.", "Regarder l’endroit étroit à {z} mm, et la paroi de {wall} mm des deux côtés."},
 	{"Look at where the form is narrower than what stands above it.", "Regarder où la forme est plus étroite que ce qui est au-dessus."},
