@@ -115,154 +115,24 @@ func (t *tray) line() []form.Point {
 	return line
 }
 
-// build makes the tray, or a piece of it, in the mold's frame.
-func (t *tray) build(so *mold.Solids) (*solid.Mesh, error) {
-	n := so.Turn.Steps()
-	at := func(deg float64) int { return int(math.Round(deg / 360 * float64(n))) }
-	first, last := t.p.Sector[0], t.p.Sector[1]
-	if t.w > 0 {
-		first = t.mid
-	} else if t.w < 0 {
-		last = t.mid
-	}
-	b := solid.NewBuilder(so.Place, solid.Span{Steps: n, From: at(first), To: at(last)})
-	// the pot's surface, along the contour
-	var rings []solid.Loop
-	line := t.piece()
-	room := (len(line) + 1) * (at(last) - at(first) + 1)
-	b.Grow(room, 2*room)
-	for _, q := range line {
-		rings = append(rings, b.Ring(q.R, q.Z))
-	}
-	for i := 1; i < len(rings); i++ {
-		b.Wall(rings[i-1], rings[i]) // matter toward the axis
-	}
-	// the outer edges, on the side of -v and of +v; on a side that is cut off
-	// the floor ends at the middle
-	heights := [2]float64{t.from, t.to}
-	post := func(u, v float64) (l [2]int32) {
-		for k, z := range heights {
-			l[k] = b.Vertex(t.at(u, v, z))
-		}
-		return l
-	}
-	u, v := t.edge()
-	foot, ground := t.side()
-	var sides [2][3][2]int32 // by side: the seam's edge, the flank's foot, the floor
-	for s := range 2 {
-		w := float64(2*s - 1)
-		if t.w == -w {
-			sides[s][2] = post(ground[0], 0)
-			continue
-		}
-		sides[s] = [3][2]int32{post(u, w*v), post(foot[0], w*foot[1]), post(ground[0], w*ground[1])}
-	}
-	for s := range 2 {
-		w := float64(2*s - 1)
-		e := sides[s]
-		if t.w == -w { // the joint in the middle
-			loop := solid.Loop{e[2][0]}
-			for _, r := range rings {
-				if s == 0 {
-					loop = append(loop, r[0])
-				} else {
-					loop = append(loop, r[len(r)-1])
+// piece is the stretch of the line that this piece of the tray holds.
+func (t *tray) piece() []form.Point {
+	line := t.line()
+	var out []form.Point
+	for i, q := range line {
+		if i > 0 {
+			a := line[i-1]
+			for _, z := range [2]float64{t.from, t.to} {
+				if (a.Z-z)*(q.Z-z) < 0 {
+					out = append(out, form.Point{R: a.Lerp(q, (z-a.Z)/(q.Z-a.Z)).R, Z: z})
 				}
 			}
-			loop = append(loop, e[2][1])
-			if s == 1 {
-				loop = reversed(loop)
-			}
-			normal := t.at(0, w, 0)
-			keys := t.middleKeys()
-			open, holes := keyHoles(b, keys, t.clear, normal, func(x, y float64) solid.Vec { return t.at(x, 0, y) })
-			b.Face(normal, loop, holes...)
-			closeKeys(b, open, keys)
-			continue
 		}
-		t.seamFace(b, s, rings, e[0])
-		face := func(normal solid.Vec, a, c [2]int32) {
-			l := solid.Loop{a[0], c[0], c[1], a[1]}
-			if s == 0 {
-				l = reversed(l)
-			}
-			var holes []solid.Loop
-			if m, ok := t.flankSign(w); ok && c == e[2] {
-				holes = m.raise(b)
-			}
-			b.Face(normal, l, holes...)
-		}
-		du, dv := t.along()
-		face(t.at(-dv, w*du, 0), e[0], e[1])
-		face(t.at(0, w, 0), e[1], e[2])
-	}
-	g := [2][2]int32{sides[0][2], sides[1][2]}
-	b.Face(t.at(-1, 0, 0), solid.Loop{g[0][0], g[0][1], g[1][1], g[1][0]})
-	// ends: seen from above the loop runs from -v round the pot to +v
-	for k, ring := range [2]solid.Loop{rings[0], rings[len(rings)-1]} {
-		var l solid.Loop
-		if t.w <= 0 {
-			l = append(l, sides[0][0][k])
-		}
-		l = append(l, ring...)
-		if t.w >= 0 {
-			l = append(l, sides[1][0][k], sides[1][1][k])
-		}
-		l = append(l, sides[1][2][k], sides[0][2][k])
-		if t.w <= 0 {
-			l = append(l, sides[0][1][k])
-		}
-		way := float64(2*k - 1)
-		if k == 0 {
-			l = reversed(l)
-		}
-		var keys []key
-		if z := heights[k]; z > t.lo && z < t.hi {
-			keys = t.endKeys(z, k == 1)
-		}
-		open, holes := keyHoles(b, keys, t.clear, solid.Vec{0, 0, way}, func(x, y float64) solid.Vec { return t.at(x, y, heights[k]) })
-		b.Face(solid.Vec{0, 0, way}, l, holes...)
-		closeKeys(b, open, keys)
-	}
-	return b.Done()
-}
-
-// flankSign is the tray's mark on its lower flank on the side of w, where that is
-// high enough: upright as the tray is printed, the arrow along the pull.
-func (t *tray) flankSign(w float64) (sign, bool) {
-	list, wide := lettering(mold.Letter(t.p.Name) + "^")
-	foot, ground := t.side()
-	if foot[0]-ground[0] < bandLeast || t.to-t.from < wide+2*markRoom {
-		return sign{}, false
-	}
-	o, up, out := t.at((foot[0]+ground[0])/2, w*foot[1], (t.from+t.to)/2), t.at(1, 0, 0), t.at(0, w, 0)
-	return sign{list: list, o: o, x: crossed(up, out), y: up, n: out, lean: 1}, true
-}
-
-// seamFace lays the seam face on the side of -v (s = 0) or +v (1), between the
-// pot and the edge e, with the piece's natches.
-func (t *tray) seamFace(b *solid.Builder, s int, rings []solid.Loop, e [2]int32) {
-	// outline counterclockwise in (r, z), seen from the tray's side
-	var loops []solid.Loop
-	for i := len(rings) - 1; i >= 0; i-- {
-		loops = append(loops, reversed(rings[i]))
-	}
-	for _, v := range e {
-		loops = append(loops, solid.Loop{v})
-	}
-	seam, side := mold.Start, solid.Far
-	if s == 1 {
-		seam, side = mold.End, solid.Near
-	}
-	var list []mold.Natch
-	var circles []solid.Circle
-	for _, n := range t.p.Natches {
-		if n.Seam == seam && n.At.Z > t.from && n.At.Z < t.to {
-			list = append(list, n)
-			circles = append(circles, mold.UprightCircle(n))
+		if q.Z >= t.from && q.Z <= t.to {
+			out = append(out, q)
 		}
 	}
-	mold.CloseCast(b, b.End(side, loops, circles...), list)
+	return out
 }
 
 // volume of the tray in ml: the prism under its seam planes and the sector of
@@ -293,245 +163,52 @@ func (t *tray) volume() float64 {
 // the boards stand above it.
 func (t *tray) back() float64 { return t.md.Block.R + freeboard }
 
-// endBoard closes the end at height z, on the side way of it.
-type endBoard struct {
-	*tray
-	z, way   float64
-	j        *job.Job
-	from, to float64 // its ends across the pull, or those of this piece of it
-}
-
-// reach is how far across a board goes on either side.
-func (e *endBoard) reach() float64 {
-	foot, _ := e.side()
-	_, v := e.edge()
-	return math.Max(foot[1], v) + boardWall + e.j.Printer.Clearance + ledge
-}
-
-// natches are those in the level seam that the board closes.
-func (e *endBoard) natches() []mold.Natch {
-	var out []mold.Natch
-	for _, n := range e.p.Natches {
-		if n.At.Z == e.z && (n.Seam == mold.Above || n.Seam == mold.Below) {
-			out = append(out, n)
+// measured is this piece of the tray with its size and weight.
+func (t *tray) measured(j *job.Job, p Piece) Piece {
+	p.build = t.build
+	most := 0.0
+	for _, q := range t.piece() {
+		most = math.Max(most, q.R)
+	}
+	foot, ground := t.side()
+	u, v := t.edge()
+	wide := math.Max(v, math.Max(foot[1], ground[1]))
+	left, right, top := -wide, wide, t.to
+	if t.w > 0 {
+		left = 0
+	} else if t.w < 0 {
+		right = 0
+		for _, k := range t.middleKeys() {
+			right = math.Max(right, k.radius)
 		}
 	}
-	return out
-}
-
-// thick is the board's thickness, with a floor under its hollows; proud how far
-// its ledges and domes stand out of it.
-func (e *endBoard) thick() float64 {
-	t := boardWall
-	for _, n := range e.natches() {
-		if !n.Socket {
-			t = math.Max(t, solid.DomeHeight(n.Radius, n.HalfAngle)+plateFloor)
+	if t.to < t.hi {
+		for _, k := range t.endKeys(t.to, true) {
+			top = math.Max(top, t.to+k.radius)
 		}
 	}
-	return t
+	if t.w != 0 || t.from > t.lo || t.to < t.hi {
+		p.Overhang = math.Max(p.Overhang, 45) // of the keys
+	}
+	if _, ok := t.flankSign(1); ok {
+		p.Overhang = math.Max(p.Overhang, 45)
+	}
+	// as printed, -z of the mold lies along x
+	box := [][2]float64{{-top, left}, {-t.from, left}, {-t.from, right}, {-top, right}}
+	p.measure(j, box, math.Max(u, most*t.reachAlong())-t.floor(), t.volume())
+	return p
 }
 
-func (e *endBoard) proud() float64 {
-	h := 0.0
-	if len(e.held(e.ledges())) > 0 {
-		h = ledge
-	} else if len(e.held(e.letters())) > 0 {
-		h = markRaised
-	}
-	for _, n := range e.natches() {
-		if v := e.across(n); n.Socket && v > e.from && v < e.to {
-			h = math.Max(h, solid.DomeHeight(n.Radius, n.HalfAngle))
-		}
-	}
-	return h
-}
-
-func (e *endBoard) build(so *mold.Solids) (*solid.Mesh, error) {
-	b := solid.NewBuilder(so.Place, solid.FullTurn(so.Turn.Steps()))
-	f, top := e.floor(), e.back()
-	corners := [4][2]float64{{f, e.from}, {top, e.from}, {top, e.to}, {f, e.to}}
-	var in, out solid.Loop
-	for _, c := range corners {
-		in = append(in, b.Vertex(e.at(c[0], c[1], e.z)))
-		out = append(out, b.Vertex(e.at(c[0], c[1], e.z+e.way*e.thick())))
-	}
-	facing := solid.Vec{0, 0, -e.way}
-	var holes []solid.Loop
-	var list []mold.Natch
-	var open []solid.Hole
-	for _, n := range e.natches() {
-		if v := e.across(n); v < e.from || v > e.to {
+// reachAlong is how far along the pull the pot of radius 1 reaches.
+func (t *tray) reachAlong() float64 {
+	most := 0.0
+	for d := -t.half; d <= t.half; d++ {
+		if t.w*d < 0 {
 			continue
 		}
-		h := mold.LevelHole(b, n, -e.way)
-		holes = append(holes, reversed(h.Loop))
-		open, list = append(open, h), append(list, n)
+		_, cos := solid.SinCosDeg(d)
+		g, _ := t.md.Section.At((t.mid + d) * math.Pi / 180)
+		most = math.Max(most, g*cos)
 	}
-	stand := func(x, y, h float64) solid.Vec { return e.at(x, e.way*-y, e.z-e.way*h) }
-	holes = append(holes, raise(b, facing, e.held(e.ledges()), ledge, stand)...)
-	holes = append(holes, raise(b, facing, e.held(e.letters()), markRaised, stand)...)
-	loop := in
-	if e.way > 0 {
-		loop = reversed(in)
-	}
-	b.Face(facing, loop, holes...)
-	mold.CloseCast(b, open, list)
-	for i := range in {
-		k := (i + 1) % len(in)
-		quad := solid.Loop{in[i], in[k], out[k], out[i]}
-		if e.way < 0 {
-			quad = reversed(quad)
-		}
-		normal := [4]solid.Vec{e.at(0, -1, 0), e.at(1, 0, 0), e.at(0, 1, 0), e.at(-1, 0, 0)}[i]
-		v := [4]float64{e.from, math.Inf(1), e.to, math.Inf(1)}[i]
-		keys := e.keys(v)
-		holes, loops := keyHoles(b, keys, e.clear, normal, func(x, y float64) solid.Vec { return e.at(x, v, e.z+e.way*y) })
-		b.Face(normal, quad, loops...)
-		closeKeys(b, holes, keys)
-	}
-	if e.way > 0 {
-		b.Face(solid.Vec{0, 0, 1}, out)
-	} else {
-		b.Face(solid.Vec{0, 0, -1}, reversed(out))
-	}
-	return b.Done()
-}
-
-// letters are the part's letter and its pull, above the plaster, in the frame of
-// the ledges.
-func (e *endBoard) letters() []glyph {
-	list, _ := lettering(mold.Letter(e.p.Name) + "^")
-	for _, g := range list {
-		for _, l := range g {
-			for i, q := range l {
-				l[i] = [2]float64{e.md.Block.R + freeboard/2 + q[1], -q[0]}
-			}
-		}
-	}
-	return list
-}
-
-// ledges are strips along the outer faces of the side boards, in (u, v) or, for
-// an end above, (u, -v), counterclockwise.
-func (e *endBoard) ledges() []glyph {
-	u, v := e.edge()
-	du, dv := e.along()
-	off := boardWall + e.j.Printer.Clearance
-	var out []glyph
-	for _, w := range [2]float64{1, -1} {
-		// outward across the board: (-dv, du) on the side of +v
-		p := func(s, d float64) [2]float64 { return [2]float64{u + s*du - d*dv, w * (v + s*dv + d*du)} }
-		long := (e.md.Block.R - u) / math.Max(du, 0.2)
-		q := [][2]float64{p(0.2*long, off), p(0.8*long, off), p(0.8*long, off+ledge/2), p(0.2*long, off+ledge/2)}
-		if loopArea(q) < 0 {
-			q[0], q[1], q[2], q[3] = q[3], q[2], q[1], q[0]
-		}
-		out = append(out, glyph{q})
-	}
-	return out
-}
-
-func loopArea(l [][2]float64) float64 {
-	a := 0.0
-	for i, p := range l {
-		q := l[(i+1)%len(l)]
-		a += p[0]*q[1] - p[1]*q[0]
-	}
-	return a / 2
-}
-
-// sideBoard is the flat board against the half-face beside the seam on the side
-// of +v (w = 1) or -v, with the ribs of the strap grooves.
-type sideBoard struct {
-	*tray
-	w         float64
-	from, to  float64 // heights of this piece
-	near, far float64 // its ends along the face
-}
-
-// spanUV is the board's reach along the face, from the seam's edge.
-func (s *sideBoard) spanUV() (from, to float64) {
-	u, _ := s.edge()
-	du, _ := s.along()
-	foot, _ := s.side()
-	// a half-face ends where the back begins
-	sin, cos := solid.SinCosDeg(180 / float64(s.md.Block.Facets))
-	return -(u - foot[0]) / du, s.md.Block.R*sin/cos + 2
-}
-
-// section across the board: (d, z), d outward from the face.
-func (s *sideBoard) section() [][2]float64 {
-	out := [][2]float64{{boardWall, s.from}, {boardWall, s.to}, {0, s.to}}
-	ribs := s.ribs()
-	for i := len(ribs) - 1; i >= 0; i-- {
-		if ribs[i][1] > s.from && ribs[i][1] < s.to {
-			out = append(out, ribs[i])
-		}
-	}
-	return append(out, [2]float64{0, s.from})
-}
-
-// ribs are the corners of the ribs for the strap grooves, upward.
-func (s *sideBoard) ribs() (ribs [][2]float64) {
-	for _, q := range s.p.Outline[s.p.Pot+1:] {
-		if q.R > 0 && q.Z > s.lo+mold.EdgeMM && q.Z < s.hi-mold.EdgeMM {
-			ribs = append(ribs, [2]float64{q.R - s.md.Block.R, q.Z})
-		}
-	}
-	return ribs
-}
-
-// build makes the board, or a piece of it between from and to in height and
-// between its ends near and far along the face.
-func (s *sideBoard) build(so *mold.Solids) (*solid.Mesh, error) {
-	b := solid.NewBuilder(so.Place, solid.FullTurn(so.Turn.Steps()))
-	u, v := s.edge()
-	du, dv := s.along()
-	place := func(along, d, z float64) solid.Vec {
-		return s.at(u+along*du-d*dv, s.w*(v+along*dv+d*du), z)
-	}
-	sec := s.section()
-	var a, c solid.Loop
-	for _, q := range sec {
-		a = append(a, b.Vertex(place(s.near, q[0], q[1])))
-		c = append(c, b.Vertex(place(s.far, q[0], q[1])))
-	}
-	dir := s.at(du, s.w*dv, 0)
-	if s.w < 0 {
-		a, c = c, a
-		dir = solid.Vec{-dir[0], -dir[1], 0}
-	}
-	for i := range a {
-		k := (i + 1) % len(a)
-		quad := solid.Loop{a[i], a[k], c[k], c[i]}
-		if sec[i][1] != sec[k][1] || sec[i][1] == s.lo || sec[i][1] == s.hi {
-			b.Triangle(quad[0], quad[1], quad[2])
-			b.Triangle(quad[0], quad[2], quad[3])
-			continue
-		}
-		z := sec[i][1]
-		normal := solid.Vec{0, 0, 1}
-		if z == s.from {
-			normal[2] = -1
-		}
-		keys := s.levelKeys(z == s.to)
-		open, holes := keyHoles(b, keys, s.clear, normal, func(x, y float64) solid.Vec { return place(x, y, z) })
-		b.Face(normal, quad, holes...)
-		closeKeys(b, open, keys)
-	}
-	for k, l := range [2]solid.Loop{c, reversed(a)} {
-		normal := dir
-		at := s.far
-		if (k == 0) != (s.w > 0) {
-			at = s.near
-		}
-		if k == 1 {
-			normal = solid.Vec{-dir[0], -dir[1], 0}
-		}
-		keys := s.endKeys(at)
-		open, holes := keyHoles(b, keys, s.clear, normal, func(x, y float64) solid.Vec { return place(at, x, y) })
-		b.Face(normal, l, holes...)
-		closeKeys(b, open, keys)
-	}
-	return b.Done()
+	return most
 }
