@@ -301,3 +301,128 @@ onPage("storage blocked: the page works, says so, marks the job, and asks before
   await page.locator("#tab-parts").click();
   await until(() => verdict(page), /parts?/);
 }, { init: blocked });
+
+/** A set of one question with choices, as its file. */
+const oneCount = () => ({ name: "set.json", mimeType: "", buffer: Buffer.from(JSON.stringify({ format: "moldwright-class", version: 1, title: "Monday bench", questions: [core.ask("exercise", { do: "pose", kind: "count", difficulty: 1, seed: 7 }).ref] })) });
+const another = async (context) => {
+  const two = await context.newPage();
+  await two.goto(address);
+  await planned(two);
+  return two;
+};
+const panel = async (page) => {
+  await page.locator("#tab-class").click();
+  await page.locator(".class-kinds").waitFor();
+};
+
+onPage("two tabs: two students at the same exercise keep their answers apart, over a reload and a closed tab", async (page, { context, seen }) => {
+  const begin = async (p, student) => {
+    await p.locator("header input[type=file]").setInputFiles(oneCount());
+    await p.getByLabel("Your name").fill(student);
+    await p.getByRole("button", { name: "Begin", exact: true }).click();
+    await p.locator(".choice-answer input").first().waitFor();
+  };
+  const answer = (p, i) => p.locator(".choice-answer").first().locator("input").nth(i).check();
+  const given = (p) => p.locator(".choice-answer").first().locator("input").evaluateAll((all) => all.findIndex((o) => o.checked));
+  const two = await another(context);
+  await begin(page, "Ada Reed");
+  await begin(two, "Bo Fen");
+  await answer(page, 0);
+  await answer(two, 1);
+  await answer(page, 2);
+  for (const [p, own] of [[page, 2], [two, 1]]) {
+    await p.reload();
+    await p.locator(".choice-answer input").first().waitFor();
+    await until(() => given(p), String(own));
+  }
+  await two.close();
+  await page.getByRole("button", { name: "Leave the exercise" }).click();
+  await panel(page);
+  await page.getByText("Other exercises kept in this browser").click();
+  await page.getByRole("button", { name: "Go on with “Monday bench”" }).and(page.locator(":has(+ .hint:text('Bo Fen'))")).click();
+  await page.locator(".choice-answer input").first().waitFor();
+  await until(() => given(page), "1");
+  seen.requests.length = 0; // the page itself, again
+});
+
+onPage("two tabs: each teacher's tab keeps its own set; a reload of the teacher's tab stays out of the student's exercise", async (page, { context, seen }) => {
+  const draw = async (p, n) => {
+    const was = await p.locator(".set-list li").count();
+    for (let i = 1; i <= n; i++) {
+      await p.getByRole("button", { name: /^Add \d questions?$/ }).click();
+      await until(() => p.locator(".set-list li").count(), String(was + 3 * i));
+    }
+  };
+  const two = await another(context);
+  await panel(page);
+  await panel(two);
+  await draw(page, 1);
+  await draw(two, 2);
+  await page.getByLabel("Title", { exact: true }).fill("Of the first tab");
+  await two.getByLabel("Title", { exact: true }).fill("Of the second tab");
+  await draw(page, 2);
+  for (const [p, title, n] of [[page, "Of the first tab", 9], [two, "Of the second tab", 6]]) {
+    await p.reload();
+    await planned(p);
+    await panel(p);
+    await until(() => p.locator(".set-list li").count(), String(n));
+    assert.equal(await p.getByLabel("Title", { exact: true }).inputValue(), title);
+  }
+  const student = await another(context);
+  await student.locator("header input[type=file]").setInputFiles(oneCount());
+  await student.getByLabel("Your name").fill("Ada Reed");
+  await student.getByRole("button", { name: "Begin", exact: true }).click();
+  await student.locator(".choice-answer input").first().waitFor();
+  await page.reload();
+  await planned(page);
+  assert.equal(await page.locator("main.exercise").count(), 0);
+  seen.requests.length = 0;
+});
+
+onPage("a set that is left for a new one can be taken back, after a reload too, and loses neither", async (page, { seen }) => {
+  const title = page.getByLabel("Title", { exact: true });
+  await panel(page);
+  await page.getByRole("button", { name: /^Add \d questions?$/ }).click();
+  await title.fill("First of all");
+  await page.getByRole("button", { name: "Begin a new set" }).click();
+  await until(() => page.locator(".set-list li").count(), "0");
+  await page.reload();
+  await planned(page);
+  await panel(page);
+  assert.equal(await page.locator(".set-list li").count(), 0, "the new set is the one that is gone on with");
+  await page.getByRole("button", { name: /^Add \d questions?$/ }).click();
+  await title.fill("Another");
+  await page.getByText("Sets kept in this browser").click();
+  await page.getByRole("button", { name: /^Take back First of all/ }).click();
+  await until(() => title.inputValue(), "First of all");
+  await page.reload();
+  await planned(page);
+  await panel(page);
+  await until(() => title.inputValue(), "First of all");
+  await page.getByText("Sets kept in this browser").click();
+  await page.getByRole("button", { name: /^Take back Another/ }).waitFor();
+  seen.requests.length = 0;
+});
+
+onPage("a copy of a teacher's tab takes a name of its own, so that neither loses its set", async (page, { context, seen }) => {
+  const title = (p) => p.getByLabel("Title", { exact: true });
+  await panel(page);
+  await page.getByRole("button", { name: /^Add \d questions?$/ }).click();
+  await title(page).fill("Copied");
+  const session = await page.evaluate(() => sessionStorage.getItem("moldwright.tab"));
+  const two = await context.newPage();
+  await two.addInitScript((s) => { sessionStorage.setItem("moldwright.tab", sessionStorage.getItem("moldwright.tab") ?? s); }, session);
+  await two.goto(address);
+  await planned(two);
+  await panel(two);
+  await title(two).fill("The copy");
+  await until(() => page.evaluate((s) => sessionStorage.getItem("moldwright.tab") !== s, session), "true");
+  await title(page).fill("The original");
+  for (const [p, own] of [[page, "The original"], [two, "The copy"]]) {
+    await p.reload();
+    await planned(p);
+    await panel(p);
+    await until(() => title(p).inputValue(), own);
+  }
+  seen.requests.length = 0;
+});

@@ -42,20 +42,24 @@ function FocusOn({ at }: { at: string }) {
 
 function Start({ s }: { s: Session }) {
   const [name, setName] = useState(""), [bad, setBad] = useState("");
-  const k = keptHere();
+  const before = keptHere();
   const begin = () => {
     if (!name.trim()) return setBad(w.class.nameWanted);
-    void start(name.trim(), false);
+    void start(name.trim(), null);
   };
   return (
     <main class="exercise-start">
       {s.set.note && <p class="note">{s.set.note}</p>}
       <p>{w.class.count(s.questions.length)} {w.class.helps(s.set.hints, s.set.solutions)} {w.class.noTimer}</p>
-      {k && <div class="actions"><button type="button" class="primary" onClick={() => void start(k.student, true)}>{w.class.resume(k.student)}<Icon name="next" /></button></div>}
-      {k && <p class="hint">{w.class.anew}</p>}
+      {before.length > 0 && (
+        <div class="actions">
+          {before.map((k, i) => <button key={k.key} type="button" class={i ? "" : "primary"} onClick={() => void start(k.what.student, k)}>{w.class.resume(k.what.student)}<Icon name="next" /></button>)}
+        </div>
+      )}
+      {before.length > 0 && <p class="hint">{w.class.anew}</p>}
       <form onSubmit={(e) => { e.preventDefault(); begin(); }}>
         <Line label={w.class.name} hint={w.class.nameHint} value={name} most={80} autocomplete="name" bad={bad} set={(v) => { setName(v); setBad(""); }} />
-        <button type="submit" class={k ? "" : "primary"}>{w.class.start}</button>
+        <button type="submit" class={before.length ? "" : "primary"}>{w.class.start}</button>
       </form>
       <p class="honest">{s.honest}</p>
     </main>

@@ -4,10 +4,11 @@ import { fromLink } from "../files";
 import { say } from "../state";
 import { w } from "../words";
 import type { From } from "../words/from";
-import { goOn, openExercise, resumeKept } from "./session";
-import { keptSession } from "./kept";
+import { goOn, keep, keptHere, openExercise, resumeKept } from "./session";
+import { kept, onOthers, own } from "./kept";
 import { put, room } from "./room";
-import { collect, resumeSet } from "./teacher";
+import { collect, keepHeld, resumeSet } from "./teacher";
+import { returns } from "../keep/tab";
 
 /** The format that a text names, damaged or not. */
 const format = (text: string): string => /^\s*\{\s*"format"\s*:\s*"([^"]*)"/.exec(text)?.[1] ?? "";
@@ -30,7 +31,8 @@ export const onLink = (): boolean => location.hash.startsWith("#class=");
 
 /** Before the core runs: whether the page will open on an exercise. */
 export function foresee(): void {
-  if (onLink() || (!location.hash && keptSession()?.inside)) put({ opening: true });
+  if (onLink() || (!location.hash && own("exercise")?.what.inside)) put({ opening: true });
+  onOthers(() => put({ left: kept("exercise") }), (kind) => (kind === "class" ? keepHeld() : keep()));
 }
 
 /** Opens the exercise of the link, or of an earlier visit; then brings back the
@@ -41,8 +43,9 @@ export async function openClass(): Promise<void> {
     if (text === null) say(w.class.badLink);
     else {
       await openExercise(text, "link");
-      const s = room().session, k = keptSession();
-      if (s && k?.inside && k.print === s.print && JSON.stringify(k.set) === JSON.stringify(s.set)) await goOn();
+      // a new visit is asked, since somebody else may have answered here before
+      const k = returns ? own("exercise") : undefined;
+      if (k?.what.inside && keptHere().some((o) => o.key === k.key)) await goOn(k);
     }
   } else await resumeKept(!location.hash);
   put({ opening: false });

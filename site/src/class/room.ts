@@ -3,6 +3,7 @@
 // the exercise that a student works at.
 import { set } from "../state";
 import type { From } from "../words/from";
+import type { Kept } from "./kept";
 import type { Answer, ClassSet, Hint, Marked, Question, Solution, Table } from "./types";
 
 /** What a student has done about one question. */
@@ -43,15 +44,15 @@ export interface Room {
   session: Session | null;
   /** The page is in exercise mode; opening while a link is read. */
   inside: boolean; opening: boolean;
-  /** Title of an exercise that was left under way. */
-  left: string | null;
+  /** Exercises that are kept in this browser and can be gone on with, newest first. */
+  left: Kept<"exercise">[];
 }
 
 export const emptySet: ClassSet = { format: "moldwright-class", version: 1, title: "", note: "", hints: true, solutions: true, shuffle: false, questions: [] };
 
 let state: Room = {
   set: emptySet, questions: [], honest: "", fault: "", looked: null, files: [], table: null,
-  session: null, inside: false, opening: false, left: null,
+  session: null, inside: false, opening: false, left: [],
 };
 
 export const room = (): Room => state;

@@ -1,12 +1,12 @@
 // What a student does: open an exercise, answer, ask for help, hand in. Every
 // mark, hint and solution is the core's; here stands only what was given so far.
 import { fileName, download } from "../files";
-import { say, type Refusal } from "../state";
+import { now, say, set as setPage, type Refusal } from "../state";
 import { w } from "../words";
 import type { From } from "../words/from";
 import { worksAnew } from "./anew";
 import { exercise } from "./ask";
-import { keepSession, keptSession } from "./kept";
+import { beginRow, keepSession, kept, type Kept, own } from "./kept";
 import { freshWork, put, putSession, room, type Session, type Work } from "./room";
 import type { Answer, ClassSet, Given, Hint, Marked, Question, Ref, Result, SetReply, Solution } from "./types";
 
@@ -32,19 +32,21 @@ export function at({ error }: Refusal): string {
   return m ? w.class.inQuestion(Number(m[1]) + 1, error.message) : error.message;
 }
 
-/** The exercise under way of an earlier visit, if it is this one. */
-export function keptHere(): { student: string } | null {
-  const s = room().session, k = keptSession();
-  return s && !s.trial && k && k.student && k.print === s.print && JSON.stringify(k.set) === JSON.stringify(s.set) ? k : null;
+/** What is kept of the exercise that is open, under each name, newest first. */
+export function keptHere(): Kept<"exercise">[] {
+  const s = room().session;
+  return s && !s.trial ? kept("exercise").filter(({ what: k }) => k.print === s.print && JSON.stringify(k.set) === JSON.stringify(s.set)) : [];
 }
 
-/** Begins under a name: the questions are those that belong to it. */
-export async function start(student: string, resume: boolean): Promise<void> {
+/** Begins under a name, or goes on with what is kept under it: the questions are
+ *  those that belong to the name. */
+export async function start(student: string, resume: Kept<"exercise"> | null): Promise<void> {
   const s = room().session!;
   const reply = await exercise<SetReply>({ do: "set", set: s.set, student });
   if ("error" in reply) return say(at(reply));
-  const old = resume ? keptSession() : null, n = reply.questions.length;
-  const fits = old !== null && old.work.length === n;
+  const old = resume?.what, n = reply.questions.length;
+  const fits = old !== undefined && old.work.length === n;
+  if (!s.trial) beginRow("exercise", fits ? resume : null);
   putSession({
     student, questions: reply.questions, practice: null,
     work: fits ? old.work : reply.questions.map(freshWork), at: fits ? Math.min(Math.max(old.at, 0), n) : 0,
@@ -56,31 +58,33 @@ export async function start(student: string, resume: boolean): Promise<void> {
 
 /** On a reload goes back into the exercise that was open, unless it was left. */
 export async function resumeKept(enter: boolean): Promise<void> {
-  const k = keptSession();
-  if (!k) return;
-  if (!k.inside || !enter) return put({ left: title(k.set) });
-  await goOn();
+  const k = own("exercise");
+  put({ left: kept("exercise") });
+  if (k?.what.inside && enter) await goOn(k);
 }
 
-/** Goes back into the exercise that is kept. */
-export async function goOn(): Promise<void> {
-  const k = keptSession();
-  if (!k) return;
-  await openExercise(k.set, { file: title(k.set) });
-  if (room().inside && keptHere()) await start(k.student, true);
+/** Goes back into an exercise that is kept. */
+export async function goOn(k: Kept<"exercise">): Promise<void> {
+  const { set, student } = k.what;
+  await openExercise(set, { file: title(set) });
+  if (room().inside) await start(student, k);
 }
 
 export const title = (s: ClassSet): string => s.title.trim() || w.class.untitled;
 
-function keep(): void { keepSession(room().session, room().inside); }
+/** Keeps the exercise as it stands; where the browser refuses, that is said once. */
+export function keep(inside = room().inside): void {
+  if (keepSession(room().session, inside) || !now().storage) return;
+  setPage({ storage: false });
+  say(w.keep.full);
+}
 
 /** Back to the bench, where everything is as it was. */
 export function leave(): void {
   const s = room().session;
-  keepSession(s, false);
+  keep(false);
   if (location.hash.startsWith("#class=")) history.replaceState(null, "", location.pathname + location.search);
-  const under = s && !s.trial && s.student !== "" ? title(s.set) : room().left;
-  put({ inside: false, session: null, left: under });
+  put({ inside: false, session: null, left: kept("exercise") });
   if (s && !s.trial && s.student) say(w.class.left(title(s.set)));
 }
 

@@ -6,7 +6,7 @@ import { coreOf, now, parse, say, set as setPage } from "../state";
 import { w } from "../words";
 import type { From } from "../words/from";
 import { exercise } from "./ask";
-import { keepSet, keptSet } from "./kept";
+import { beginRow, keepSet, type Kept, own } from "./kept";
 import { emptySet, put, room } from "./room";
 import { at, nextRef, title } from "./session";
 import type { ClassSet, Ref, SetReply, Table } from "./types";
@@ -22,7 +22,7 @@ async function use(questions: Ref[], looked?: number): Promise<boolean> {
   }
   const next = { ...room().set, questions: reply.set.questions };
   put({ set: next, questions: reply.questions, honest: reply.honest, fault: "", ...(looked === undefined ? {} : { looked }) });
-  keepSet(next);
+  keep();
   return true;
 }
 
@@ -65,28 +65,45 @@ export const drawOther = (i: number): void => change(i, nextRef(room().set.quest
 export function settings(patch: Partial<ClassSet>): void {
   const next = { ...room().set, ...patch };
   put({ set: next });
-  keepSet(next);
+  keep();
 }
 
+/** Keeps the set as it stands; where the browser refuses, that is said once. */
+function keep(): void {
+  if (keepSet(room().set) || !now().storage) return;
+  setPage({ storage: false });
+  say(w.keep.full);
+}
+
+/** Keeps the set again, if this tab holds one. */
+export const keepHeld = (): void => { if (room().set.questions.length) keep(); };
+
+/** Begins an empty set; the one before stays among those that are kept. */
 export function beginNew(): void {
+  beginRow("class", null);
   put({ set: emptySet, questions: [], fault: "", looked: null });
-  keepSet(emptySet);
+  keep();
 }
 
 /** Brings back the set in the making of an earlier visit. */
 export async function resumeSet(): Promise<void> {
-  const s = keptSet();
-  if (!s || s.format !== emptySet.format || !Array.isArray(s.questions) || !s.questions.length) return;
-  await openSet(JSON.stringify(s), "link", true);
+  const k = own("class");
+  if (k?.what.questions.length) await openSet(JSON.stringify(k.what), "link", k);
 }
 
-/** Opens a saved set to change it. */
-export async function openSet(text: string, from: From, quiet = false): Promise<void> {
+/** Puts a kept set on the panel in place of the one there, which stays kept. */
+export async function takeSet(k: Kept<"class">): Promise<void> {
+  await openSet(JSON.stringify(k.what), { file: title(k.what) }, k);
+}
+
+/** Opens a saved set to change it, or one that is kept. */
+export async function openSet(text: string, from: From, old: Kept<"class"> | null = null): Promise<void> {
   const reply = await exercise<SetReply>({ do: "set", set: text });
-  if ("error" in reply) return quiet ? undefined : say(w.class.notOpened(from, at(reply)));
-  put({ set: reply.set, questions: reply.questions, honest: reply.honest, fault: "", ...(quiet ? {} : { looked: 0 }) });
-  if (!quiet) {
-    keepSet(reply.set);
+  if ("error" in reply) return say(w.class.notOpened(from, at(reply)));
+  beginRow("class", old);
+  put({ set: reply.set, questions: reply.questions, honest: reply.honest, fault: "", looked: old ? null : 0 });
+  keep();
+  if (!old) {
     setPage({ tab: "class" });
     say(w.class.setOpened(from));
   }

@@ -76,7 +76,7 @@ export function keepNow(): void {
   const kept: Kept = { text, name: job.name, verdict, words, saved, given };
   const e = write(pot, me(), at, kept);
   if (!e) return refused();
-  if (same) drop([{ key: same, pot, at, tab: me() }]); // the same job, now with its verdict or saved
+  if (same) drop([{ key: same }]); // the same job, now with its verdict or saved
   last = { key: e.key, text, saved, words };
   for (const f of hear) f();
 }

@@ -44,7 +44,7 @@ export function read({ key }: Entry): Kept | null {
   }
 }
 
-export function drop(es: readonly Entry[]): void {
+export function drop(es: readonly { key: string }[]): void {
   try {
     for (const e of es) localStorage.removeItem(e.key);
   } catch {
@@ -52,21 +52,26 @@ export function drop(es: readonly Entry[]): void {
   }
 }
 
-/** Keeps a version, and thins what is kept; where the room is used up, what is
- *  oldest goes first. Null where the browser refuses. */
-export function write(pot: string, tab: string, at: number, kept: Kept): Entry | null {
-  const e: Entry = { key: `${MARK}${pot}.${at.toString(36)}.${tab}`, pot, at, tab };
-  const text = JSON.stringify(kept);
+/** Writes a text under a key; where the room is used up, versions go that are
+ *  worth least beside that pot. False where the browser refuses. */
+export function put(key: string, text: string, pot: string | null): boolean {
   for (;;) {
     try {
-      localStorage.setItem(e.key, text);
-      break;
+      localStorage.setItem(key, text);
+      return true;
     } catch {
       const least = leastWorth(pot);
-      if (!least) return null;
+      if (!least) return false;
       drop(least);
     }
   }
+}
+
+/** Keeps a version, and thins what is kept. Null where the browser refuses. */
+export function write(pot: string, tab: string, at: number, kept: Kept): Entry | null {
+  const e: Entry = { key: `${MARK}${pot}.${at.toString(36)}.${tab}`, pot, at, tab };
+  const text = JSON.stringify(kept);
+  if (!put(e.key, text, pot)) return null;
   const all = entries() ?? [];
   drop(surplus(all.filter((o) => o.pot === pot), at));
   for (const old of [...new Set(all.map((o) => o.pot))].slice(POTS)) drop(all.filter((o) => o.pot === old));
@@ -74,13 +79,13 @@ export function write(pot: string, tab: string, at: number, kept: Kept): Entry |
 }
 
 /** What goes first when there is no room: the oldest version that is not the
- *  newest of its pot, then the newest of the pot that was left alone longest. */
-function leastWorth(pot: string): Entry[] | null {
+ *  newest of its pot, then, for a pot, the newest of the one left alone longest. */
+function leastWorth(pot: string | null): Entry[] | null {
   const all = entries() ?? [], seen = new Set<string>(), older: Entry[] = [];
   for (const e of all) {
     if (seen.has(e.pot)) older.push(e);
     seen.add(e.pot);
   }
-  const last = older.at(-1) ?? all.filter((e) => e.pot !== pot).at(-1);
+  const last = older.at(-1) ?? (pot === null ? undefined : all.filter((e) => e.pot !== pot).at(-1));
   return last ? [last] : null;
 }

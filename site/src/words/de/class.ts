@@ -44,6 +44,7 @@ export const classroom: Like<typeof en> = {
   worksheet: "Arbeitsblatt, PDF", key: "Lösungsblatt, PDF",
   setOpened: (from) => `${page.large(from)} liegt auf der Karte „Klasse“.`,
   cleared: "Neuen Satz beginnen",
+  keptExercises: "Weitere Übungen in diesem Browser", keptSets: "In diesem Browser aufgehobene Sätze",
 
   // einsammeln
   results: "Einsammeln", openResults: "Ergebnisdateien öffnen", dropResults: "So viele wählen, wie da sind, oder irgendwo auf der Seite ablegen.",
@@ -66,7 +67,7 @@ export const classroom: Like<typeof en> = {
     [hints ? "Es gibt Tipps." : "Es gibt keine Tipps.", solutions ? "Nach zwei Versuchen ist die ausgeführte Lösung zu sehen." : ""].filter(Boolean).join(" "),
   noTimer: "Die Zeit drängt nicht. Eine Antwort, die nicht lesbar ist, kostet keinen Versuch.",
   name: "Name", nameHint: "wie die Lehrkraft ihn auf dem Blatt lesen soll", nameWanted: "Erst den Namen schreiben.",
-  start: "Anfangen", resume: (name) => `Weiter als ${name}`, anew: "Oder unter dem eigenen Namen neu anfangen; was hier zuvor beantwortet wurde, ist dann weg.",
+  start: "Anfangen", resume: (name) => `Weiter als ${name}`, anew: "Oder unter dem eigenen Namen neu anfangen; was hier zuvor beantwortet wurde, bleibt in diesem Browser.",
   progress: "Aufgaben", toQuestion: (n, mark) => `Aufgabe ${n}, ${mark}`, toSheet: "Blatt",
   question: (n, of) => `Aufgabe ${n} von ${of}`,
   inQuestion: (n, why) => `Aufgabe ${n}: ${why}`,

@@ -14,7 +14,7 @@ export const keep: Like<typeof en> = {
   take: "Zurückholen", takeOf: (name, when) => `${name} zurückholen, ${when}`,
   toFile: "in Datei gespeichert", otherTab: "aus einem anderen Tab oder Besuch", noVerdict: "noch nicht geplant", isHere: "so auf der Werkbank",
   keptHere: "Nicht in einer Datei gespeichert; in diesem Browser aufgehoben", keptNowhere: "Nirgends gespeichert",
-  full: "Dieser Browser hat keinen Platz mehr für den Auftrag oder verweigert ihn. In einer Datei speichern.",
+  full: "Dieser Browser hat keinen Platz mehr für die Arbeit oder verweigert ihn. In einer Datei speichern.",
   unread: (name, why) => `Der Auftrag des letzten Besuchs (${name}) ist nicht lesbar: ${why} Er bleibt unter den Versionen; auf der Werkbank liegt, was davor aufgehoben wurde.`,
   strange: {
     empty: (from) => `${page.large(from)} ist leer. Das Gefäß auf der Werkbank ist unverändert.`,

@@ -43,6 +43,7 @@ export const classroom = {
   worksheet: "Worksheet, PDF", key: "Key, PDF",
   setOpened: (from: From) => `${page.large(from)} is on the Class panel.`,
   cleared: "Begin a new set",
+  keptExercises: "Other exercises kept in this browser", keptSets: "Sets kept in this browser",
 
   // collecting
   results: "Collect", openResults: "Open result files", dropResults: "Choose as many as there are, or drop them anywhere on the page.",
@@ -65,7 +66,7 @@ export const classroom = {
     [hints ? "There are hints." : "There are no hints.", solutions ? "After two tries you may see the worked solution." : ""].filter(Boolean).join(" "),
   noTimer: "Take your time. An answer that cannot be read costs no try.",
   name: "Your name", nameHint: "as your teacher is to read it on your sheet", nameWanted: "Write your name first.",
-  start: "Begin", resume: (name: string) => `Go on as ${name}`, anew: "Or begin anew under your name; what was answered here before is then gone.",
+  start: "Begin", resume: (name: string) => `Go on as ${name}`, anew: "Or begin anew under your name; what was answered here before stays in this browser.",
   progress: "Questions", toQuestion: (n: number, mark: string) => `Question ${n}, ${mark}`, toSheet: "Sheet",
   question: (n: number, of: number) => `Question ${n} of ${of}`,
   inQuestion: (n: number, why: string) => `Question ${n}: ${why}`,

@@ -13,7 +13,7 @@ export const keep = {
   take: "Take back", takeOf: (name: string, when: string) => `Take back ${name}, ${when}`,
   toFile: "saved to a file", otherTab: "from another tab or visit", noVerdict: "not planned yet", isHere: "as it stands on the bench",
   keptHere: "Not saved to a file; kept in this browser", keptNowhere: "Not saved anywhere",
-  full: "This browser has no more room to keep your job, or refuses to. Save it to a file.",
+  full: "This browser has no more room to keep your work, or refuses to. Save it to a file.",
   unread: (name: string, why: string) => `The job of your last visit (${name}) does not read: ${why} It stays among the versions; what was kept before it is on the bench.`,
   strange: {
     empty: (from: From) => `${page.large(from)} is empty. The pot on the bench is unchanged.`,

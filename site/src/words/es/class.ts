@@ -47,6 +47,7 @@ export const classroom = {
   worksheet: "Ejercicios, PDF", key: "Solucionario, PDF",
   setOpened: (from: From) => `${page.large(from)} está en el panel Clase.`,
   cleared: "Empezar una serie nueva",
+  keptExercises: "Otros ejercicios guardados en este navegador", keptSets: "Series guardadas en este navegador",
 
   // collecting
   results: "Recoger", openResults: "Abrir archivos de resultados", dropResults: "Elija cuantos haya, o suéltelos en cualquier lugar de la página.",
@@ -69,7 +70,7 @@ export const classroom = {
     [hints ? "Hay pistas." : "No hay pistas.", solutions ? "Tras dos intentos puede ver la solución desarrollada." : ""].filter(Boolean).join(" "),
   noTimer: "Tómese su tiempo. Una respuesta que no se puede leer no cuenta como intento.",
   name: "Su nombre", nameHint: "como debe leerlo en la hoja su docente", nameWanted: "Escriba antes su nombre.",
-  start: "Empezar", resume: (name: string) => `Seguir como ${name}`, anew: "O empiece de nuevo con su nombre; lo respondido aquí antes se pierde entonces.",
+  start: "Empezar", resume: (name: string) => `Seguir como ${name}`, anew: "O empiece de nuevo con su nombre; lo respondido aquí antes se conserva en este navegador.",
   progress: "Preguntas", toQuestion: (n: number, mark: string) => `Pregunta ${n}, ${mark}`, toSheet: "Hoja",
   question: (n: number, of: number) => `Pregunta ${n} de ${of}`,
   inQuestion: (n: number, why: string) => `Pregunta ${n}: ${why}`,

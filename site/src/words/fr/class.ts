@@ -44,6 +44,7 @@ export const classroom: Like<typeof en> = {
   worksheet: "Exercices, PDF", key: "Corrigé, PDF",
   setOpened: (from) => `Dans le volet Classe : ${page.source(from)}.`,
   cleared: "Commencer une nouvelle série",
+  keptExercises: "Autres exercices gardés dans ce navigateur", keptSets: "Séries gardées dans ce navigateur",
 
   // collecting
   results: "Recueillir", openResults: "Ouvrir des fichiers de résultat", dropResults: "En choisir autant qu’il y en a, ou les déposer n’importe où sur la page.",
@@ -66,7 +67,7 @@ export const classroom: Like<typeof en> = {
     [hints ? "Il y a des indices." : "Il n’y a pas d’indices.", solutions ? "Après deux essais, la solution détaillée peut être vue." : ""].filter(Boolean).join(" "),
   noTimer: "Prendre son temps. Une réponse illisible ne coûte pas d’essai.",
   name: "Votre nom", nameHint: "comme l’enseignant le lira sur la feuille", nameWanted: "Écrire d’abord votre nom.",
-  start: "Commencer", resume: (name) => `Continuer comme ${name}`, anew: "Ou recommencer sous votre nom ; les réponses données ici avant sont alors perdues.",
+  start: "Commencer", resume: (name) => `Continuer comme ${name}`, anew: "Ou recommencer sous votre nom ; les réponses données ici avant restent dans ce navigateur.",
   progress: "Questions", toQuestion: (n, mark) => `Question ${n}, ${mark}`, toSheet: "Feuille",
   question: (n, of) => `Question ${n} sur ${of}`,
   inQuestion: (n, why) => `Question ${n} : ${why}`,

@@ -14,7 +14,7 @@ export const keep: Like<typeof en> = {
   take: "Reprendre", takeOf: (name, when) => `Reprendre ${name}, ${when}`,
   toFile: "enregistrée dans un fichier", otherTab: "d’un autre onglet ou d’une autre visite", noVerdict: "pas encore calculée", isHere: "comme sur l’établi",
   keptHere: "Non enregistré dans un fichier ; gardé dans ce navigateur", keptNowhere: "Enregistré nulle part",
-  full: "Ce navigateur n’a plus de place pour garder le projet, ou le refuse. L’enregistrer dans un fichier.",
+  full: "Ce navigateur n’a plus de place pour garder le travail, ou le refuse. L’enregistrer dans un fichier.",
   unread: (name, why) => `Le projet de la dernière visite (${name}) ne se lit pas : ${why} Il reste parmi les versions ; ce qui était gardé avant est sur l’établi.`,
   strange: {
     empty: (from) => `Vide : ${page.source(from)}. Le pot sur l’établi n’a pas changé.`,
