@@ -54,6 +54,22 @@ function native(requests) {
   return out;
 }
 
+/** How the survey and the judging of seams grow with the points of a profile: a row
+ *  for each kind of form, native, the least of a few runs; and the exponent by which
+ *  time grows from the smallest to the largest (1 is straight, n log n some 1.1). */
+function growth() {
+  const sizes = [500, 5000, 50000, 100000], at = new Map();
+  for (const [room, which] of [["./core/release", "Survey"], ["./core/parting", "Judge"]]) {
+    const { stdout } = spawnSync("go", ["test", "-run=^$", `-bench=^Benchmark${which}$`, "-benchtime=0.2s", "-count=2", room], { cwd: root, encoding: "utf8" });
+    for (const [, kind, n, ns] of (stdout ?? "").matchAll(/^Benchmark(\w+\/\w+)\/(\d+)(?:-\d+)?\s+\d+\s+([\d.]+) ns\/op/gm)) {
+      if (!at.has(kind)) at.set(kind, {});
+      at.get(kind)[n] = Math.min(ns, at.get(kind)[n] ?? Infinity);
+    }
+  }
+  const [least, most] = [sizes[0], sizes.at(-1)];
+  return { sizes, rows: [...at].map(([kind, t]) => [kind, ...sizes.map((n) => ms(t[n] / 1e6)), `n^${(Math.log(t[most] / t[least]) / Math.log(most / least)).toFixed(2)}`]) };
+}
+
 /** Runs in the page: notes when the first drawing stands, in ms since navigation. */
 function drawnAt() {
   const watch = new MutationObserver(() => {
@@ -199,5 +215,8 @@ const print = (head, lines) => {
 print(["what", "measured", "budget", "", "beside it: the core native, and how many times that the wasm takes"], rows);
 console.log();
 print(["in Node, against general libraries", "ours", "theirs", "theirs/ours", "what differs"], await peers(job, goTimes.get("AppendSTL500k")));
+console.log();
+const grown = growth();
+print(["release and parting, native, by points", ...grown.sizes.map((n) => n.toLocaleString("en")), "growth"], grown.rows);
 const load = loadavg()[0];
 if (load > cpus().length / 2) console.log(`\nThe machine was busy (load ${load.toFixed(1)} on ${cpus().length} processors): times are longer than they are by themselves; the least says more than the median.`);
