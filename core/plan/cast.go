@@ -21,9 +21,9 @@ func (p *Plan) cast() error {
 	if w.inner = md.Inner; !solidCast {
 		w.inner = form.Inset(md.Cavity, j.Clay.Wall)
 	}
-	p.Flow = Flow{Air: form.Pockets(md.Cavity, form.Left, leastPocket), Slip: []form.Pocket{}, Plaster: plasterPockets(md)}
+	p.Flow = Flow{Air: pockets(md, md.Cavity, form.Left), Slip: []form.Pocket{}, Plaster: plasterPockets(md)}
 	if !solidCast { // nothing is poured out of a form cast solid
-		p.Flow.Slip = form.Pockets(w.inner, form.Left, leastPocket)
+		p.Flow.Slip = pockets(md, w.inner, form.Left)
 		p.Flow.Drains = w.inner != nil && len(p.Flow.Slip) == 0
 	}
 	lid := form.Point{R: 0, Z: md.TrimZ}
@@ -68,6 +68,15 @@ func (p *Plan) cast() error {
 	return nil
 }
 
+// pockets are those along a line of the mold's section, which need not be round.
+func pockets(md *mold.Mold, line []form.Point, space form.Side) []form.Pocket {
+	out := form.Pockets(line, space, leastPocket/md.Section.MeanSquare)
+	for i := range out {
+		out[i].Volume *= md.Section.MeanSquare
+	}
+	return out
+}
+
 // plasterPockets are the pockets of air in the plaster of lower and upper parts
 // and of a core, each poured over its positive with its pull upward. Side parts
 // that hook hold air where they hook.
@@ -90,7 +99,7 @@ func plasterPockets(md *mold.Mold) []PartPocket {
 		default: // the outline runs against the contour
 			slices.Reverse(line)
 		}
-		for _, q := range form.Pockets(line, space, leastPocket) {
+		for _, q := range pockets(md, line, space) {
 			if up < 0 {
 				q.ZFrom, q.ZTo = -q.ZTo, -q.ZFrom
 			}

@@ -189,7 +189,7 @@ func (p *Plan) lay(schemes []parting.Scheme) []*mold.Mold {
 func traps(s *release.Survey) []Trap {
 	out := []Trap{}
 	for _, t := range s.Traps() {
-		out = append(out, Trap{t.ZFrom, t.ZTo, t.RFrom, t.RTo, t.Depth, t.Area, t.Volume / 1000})
+		out = append(out, Trap{t.ZFrom, t.ZTo, t.RFrom, t.RTo, t.Depth, t.Area, s.M.Section.MeanSquare * t.Volume / 1000})
 	}
 	return out
 }

@@ -42,3 +42,30 @@ func TestFiguresOfSections(t *testing.T) {
 		}
 	}
 }
+
+// What is trapped in a pot that is not round, plaster, air and slip alike, is
+// that of the round pot times the mean square of the section: of an ellipse
+// with the axes 1 and k it is k, its area over the circle's.
+func TestTrapsAndPocketsOfAnOval(t *testing.T) {
+	const ratio = 0.6
+	shoulder := []job.Node{node(0, 6), node(22, 6), node(20, 0), node(50, 0), node(50, 70), node(30, 70), node(30, 60), node(20, 60), node(20, 90)}
+	of := func(s job.Section) *Plan {
+		j := job.Defaults()
+		j.Form.Size, j.Form.Outer, j.Form.Section = job.SizeMold, shoulder, s
+		return made(t, &j)
+	}
+	round, oval := of(job.Section{Kind: job.SectionRound}), of(job.Section{Kind: job.SectionOval, Ratio: ratio})
+	if len(round.Traps) == 0 || len(round.Traps) != len(oval.Traps) || len(round.Flow.Air) == 0 || len(round.Flow.Air) != len(oval.Flow.Air) || len(round.Flow.Slip) != len(oval.Flow.Slip) {
+		t.Fatalf("round %+v %+v, oval %+v %+v", round.Traps, round.Flow, oval.Traps, oval.Flow)
+	}
+	for i := range round.Traps {
+		near(t, "trapped", oval.Traps[i].Volume, ratio*round.Traps[i].Volume, 1e-5)
+		near(t, "its area in the half-plane", oval.Traps[i].Area, round.Traps[i].Area, 1e-9)
+	}
+	for i := range round.Flow.Air {
+		near(t, "air", oval.Flow.Air[i].Volume, ratio*round.Flow.Air[i].Volume, 1e-5)
+	}
+	for i := range round.Flow.Slip {
+		near(t, "slip", oval.Flow.Slip[i].Volume, ratio*round.Flow.Slip[i].Volume, 1e-5)
+	}
+}
