@@ -38,8 +38,9 @@ type Block struct {
 // the greatest Reach, share the mean of its square.
 type faces struct{ half, cut, most, share float64 }
 
-// EdgeMM is what is taken off the block's outer edges at foot and top, at 45
-// degrees; common practice, no source. A free face is scraped to it.
+// EdgeMM is how far below a free face the bevel on the block's outer edge begins;
+// common practice, no source. It leans 45 degrees where it leans most, so that
+// the bevel in the kit's rim that forms it prints without supports.
 const EdgeMM = 3.0
 
 // Measures of the outside, mm; common practice, no source. Straps are sold 20
@@ -158,10 +159,11 @@ type end struct {
 // outside is the line up the outside of a part.
 func (b *Block) outside(low, high end, side bool) []form.Point {
 	c := math.Min(EdgeMM, (high.z-low.z)/4)
+	in := c / b.most
 	lowR, highR := b.At(low.z), b.At(high.z)
 	var out []form.Point
 	if low.free {
-		out = append(out, form.Point{R: lowR - c, Z: low.z}, form.Point{R: b.At(low.z + c), Z: low.z + c})
+		out = append(out, form.Point{R: b.At(low.z+c) - in, Z: low.z}, form.Point{R: b.At(low.z + c), Z: low.z + c})
 	} else {
 		out = append(out, form.Point{R: lowR, Z: low.z})
 	}
@@ -174,7 +176,7 @@ func (b *Block) outside(low, high end, side bool) []form.Point {
 		}
 	}
 	if high.free {
-		return append(out, form.Point{R: b.At(high.z - c), Z: high.z - c}, form.Point{R: highR - c, Z: high.z})
+		return append(out, form.Point{R: b.At(high.z - c), Z: high.z - c}, form.Point{R: b.At(high.z-c) - in, Z: high.z})
 	}
 	return append(out, form.Point{R: highR, Z: high.z})
 }

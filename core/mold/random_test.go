@@ -335,7 +335,7 @@ func (md *Mold) blockVolume(plan float64) float64 {
 		if lo < lowest {
 			lowest = lo
 			c := math.Min(EdgeMM, (hi-lo)/4)
-			v -= ring(b.At(lo), b.At(lo+c), c) - ring(b.At(lo)-c, b.At(lo+c), c)
+			v -= ring(b.At(lo), b.At(lo+c), c) - ring(b.At(lo+c)-c/b.most, b.At(lo+c), c)
 		}
 		if p.Sector != nil && b.grooves && grooves == 0 {
 			grooves = len(Grooves(lo, hi))
@@ -347,7 +347,7 @@ func (md *Mold) blockVolume(plan float64) float64 {
 		if hi > highest && hi == b.ZTop {
 			highest = hi
 			c := math.Min(EdgeMM, (hi-lo)/4)
-			v -= ring(b.At(hi), b.At(hi-c), c) - ring(b.At(hi)-c, b.At(hi-c), c)
+			v -= ring(b.At(hi), b.At(hi-c), c) - ring(b.At(hi-c)-c/b.most, b.At(hi-c), c)
 		}
 	}
 	// Pappus: the trapezoid of a groove, from the outside inward

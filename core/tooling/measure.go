@@ -52,22 +52,25 @@ func box(plan [][2]float64, deg float64) (w, d float64) {
 // in ml.
 func (s *stave) points(up solid.Vec) ([][2]float64, float64) {
 	const steps = 144
-	foot, full, tips, _ := s.plan(steps)
-	bare := make([][2]float64, 0, len(full))
-	for i, q := range full {
-		if !tips[i] {
+	list, _ := s.plan(steps)
+	bare := make([]staveCorner, 0, len(list))
+	for _, q := range list {
+		if !q.tip {
 			bare = append(bare, q)
 		}
 	}
-	rise := flangeHigh - grooveRib
-	low, high := loopArea(foot), loopArea(full)
-	v := high*max(0, min(s.hi, s.flangeEnd)-max(s.lo, rise)) + loopArea(bare)*max(0, s.hi-max(s.lo, s.flangeEnd))
-	if s.lo < 0 {
-		v += low*grooveDepth + (low+high)/2*rise
+	v, heights := 0.0, s.bends()
+	for i, h := range heights[1:] {
+		of := list
+		if heights[i] >= s.flangeEnd {
+			of = bare
+		}
+		v += (loopArea(s.at(of, heights[i])) + loopArea(s.at(of, h))) / 2 * (h - heights[i])
 	}
 	if s.lo >= s.flangeEnd {
-		full = bare
+		list = bare
 	}
+	full := append(s.at(list, min(s.hi, s.bevel[0])), s.at(bare, s.hi)...)
 	if up[2] < 0 {
 		for i := range full {
 			full[i][1] = -full[i][1]

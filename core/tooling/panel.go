@@ -129,13 +129,14 @@ func (s *stave) flat(one, two float64) (mid, half float64) {
 	return mid, half
 }
 
-// band is the stretch of heights over which this course has all its flanges.
+// band is the stretch of heights over which this course has all its flanges and
+// an even wall.
 func (s *stave) band() (low, high float64) {
 	low = s.lo
 	if s.lo < 0 {
-		low = flangeHigh - grooveRib
+		low = flangeRise
 	}
-	return low, math.Min(s.flangeEnd, s.hi)
+	return low, math.Min(math.Min(s.flangeEnd, s.bevel[0]), s.hi)
 }
 
 // markedSide lays the band between two loops with the stave's mark on the flat

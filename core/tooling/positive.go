@@ -113,7 +113,13 @@ func positive(j *job.Job, md *mold.Mold, p *mold.Part, full bool) (*turned, soli
 	}
 	add(asOutside, form.Point{R: edge - footEdge/md.Block.MostReach(), Z: -thick}, form.Point{R: edge, Z: footEdge - thick}, form.Point{R: edge})
 	next(rimEdge)
-	add(asOutside, form.Point{R: outer}, form.Point{R: outer, Z: -grooveDepth}, form.Point{R: inner, Z: -grooveDepth}, form.Point{R: inner})
+	add(asOutside, form.Point{R: outer}, form.Point{R: outer, Z: -grooveDepth}, form.Point{R: inner, Z: -grooveDepth})
+	if high, in := bevel(p, seam); in > 0 { // a lip takes the edge off
+		foot := md.Block.R - in
+		add(asOutside, form.Point{R: inner, Z: high * (inner - foot) / in}, form.Point{R: foot})
+	} else {
+		add(asOutside, form.Point{R: inner})
+	}
 	next(seamEdge)
 	add(asPot, wall...)
 	if wall[len(wall)-1].R > 0 {

@@ -9,6 +9,7 @@ package tooling
 import (
 	"fmt"
 	"math"
+	"slices"
 
 	"moldwright/core/form"
 	"moldwright/core/job"
@@ -24,6 +25,7 @@ const (
 	collarHigh = 12.0
 	collarWall = 4.0
 	grooveRib  = 0.8 // how far a flange stands out within the groove
+	flangeRise = flangeHigh - grooveRib
 )
 
 // wall is the stretch along the pull that a cottle stands round: from the seam
@@ -44,8 +46,10 @@ func cottle(j *job.Job, md *mold.Mold, p *mold.Part) *turned {
 	t := &turned{md: md, to: 360, clear: j.Printer.Clearance, cones: int(way)}
 	wide := staveThickness(j)
 	top := h + freeboard
-	for _, q := range [6]form.Point{{R: md.Block.R, Z: -grooveDepth}, {R: md.Block.R + wide - footEdge/md.Block.MostReach(), Z: -grooveDepth},
-		{R: md.Block.R + wide, Z: footEdge - grooveDepth}, {R: r(0) + wide - lean*top, Z: top}, {R: r(top), Z: top}, {R: r(0), Z: 0}} {
+	high, inset := bevel(p, far)
+	from, to := h-high, h
+	for _, q := range [8]form.Point{{R: md.Block.R, Z: -grooveDepth}, {R: md.Block.R + wide - footEdge/md.Block.MostReach(), Z: -grooveDepth},
+		{R: md.Block.R + wide, Z: footEdge - grooveDepth}, {R: r(0) + wide - lean*top, Z: top}, {R: r(from) - inset, Z: top}, {R: r(from) - inset, Z: to}, {R: r(from), Z: from}, {R: r(0), Z: 0}} {
 		t.section = append(t.section, corner{Point: q, shape: asOutside})
 	}
 	t.marks, t.section[2].edge = mold.Letter(p.Name)+"^", markEdge
@@ -87,6 +91,10 @@ type stave struct {
 	lo, hi float64
 	clear  float64 // of keys in their sockets
 	marks  string
+	// bevel are the heights between which the inside comes in by inset, to take
+	// the free edge off the plaster; the upper one is the height to fill to.
+	bevel [2]float64
+	inset float64
 }
 
 func newStave(j *job.Job, md *mold.Mold, p *mold.Part, k, n int) *stave {
@@ -96,6 +104,8 @@ func newStave(j *job.Job, md *mold.Mold, p *mold.Part, k, n int) *stave {
 		wide: staveThickness(j), gap: j.Printer.Clearance / 2, lo: -grooveDepth, clear: j.Printer.Clearance,
 		marks: fmt.Sprintf("%s%d^", mold.Letter(p.Name), k+1)}
 	s.hi = s.top
+	high, in := bevel(p, far)
+	s.bevel, s.inset = [2]float64{math.Abs(far-seam) - high, math.Abs(far - seam)}, in
 	s.over = [2]bool{k == 0, k+1 < n}
 	s.flangeEnd = s.top
 	if collared(s.top) {
@@ -108,26 +118,27 @@ func newStave(j *job.Job, md *mold.Mold, p *mold.Part, k, n int) *stave {
 // flanges.
 func collared(top float64) bool { return top >= collarHigh+2+flangeHigh+10 }
 
+// staveCorner is a corner of a stave across the axis: along dir, so far from the
+// axis, as far again by reach as on a face's middle; a flange's tip stands out
+// beyond it, and a corner on the plaster moves in with the bevel.
+type staveCorner struct {
+	dir        [2]float64
+	far, reach float64
+	tip, inner bool
+}
+
 // plan is the outline across the axis, counterclockwise, from the lap at the
-// start, of n steps to the turn: foot with flanges as low as the rib in the
-// groove, full with all of them; tips tells which corners are their tips. The
-// mark's flat begins at corner mark, -1 without one.
-func (s *stave) plan(n int) (foot, full [][2]float64, tips []bool, mark int) {
-	room := n + 32
-	foot, full, tips = make([][2]float64, 0, room), make([][2]float64, 0, room), make([]bool, 0, room)
+// start, of n steps to the turn. The mark's flat begins at corner mark, -1
+// without one.
+func (s *stave) plan(n int) (list []staveCorner, mark int) {
+	list = make([]staveCorner, 0, n+32)
 	r := s.md.Block.R
 	deg := func(mm float64) float64 { return mm / r * 180 / math.Pi }
 	mid := r + s.wide/2
 	put := func(radius, az float64, tip bool) {
 		sin, cos := solid.SinCosDeg(az)
-		f := radius * s.md.Block.Reach(az)
-		low, high := f, f
-		if tip {
-			low, high = f+grooveRib, f+flangeHigh
-		}
-		foot = append(foot, [2]float64{low * cos, low * sin})
-		full = append(full, [2]float64{high * cos, high * sin})
-		tips = append(tips, tip)
+		f := s.md.Block.Reach(az)
+		list = append(list, staveCorner{dir: [2]float64{cos, sin}, far: radius * f, reach: f, tip: tip, inner: radius == r})
 	}
 	arc := func(radius, a, c float64) { // steps of the table strictly between
 		step := 360 / float64(n)
@@ -175,7 +186,7 @@ func (s *stave) plan(n int) (foot, full [][2]float64, tips []bool, mark int) {
 	mark = -1
 	if mid, half := s.flat(after, two); half > 0 {
 		arc(outer, after, mid-half)
-		mark = len(full)
+		mark = len(list)
 		put(outer, mid-half, false)
 		put(outer, mid+half, false)
 		after = mid + half
@@ -200,88 +211,93 @@ func (s *stave) plan(n int) (foot, full [][2]float64, tips []bool, mark int) {
 		put(mid+s.gap, s.from, false)
 		arc(mid+s.gap, s.from, start)
 	}
-	return foot, full, tips, mark
+	return list, mark
 }
 
-// build makes the stave: its flanges begin as a low rib in the plate's groove,
-// rise out of it at 45 degrees, and end below the collar.
+// at is the outline at a height: flanges begin as a low rib in the plate's groove
+// and rise out of it at 45 degrees; the inside comes in at the same slope around
+// the plaster's free edge, and stays in above it.
+func (s *stave) at(list []staveCorner, h float64) [][2]float64 {
+	stand := grooveRib + max(0, min(h, flangeRise))
+	in := max(0, min(1, (h-s.bevel[0])/(s.bevel[1]-s.bevel[0]))) * s.inset
+	out := make([][2]float64, len(list))
+	for i, q := range list {
+		f := q.far
+		if q.tip {
+			f += stand
+		} else if q.inner {
+			f -= in * q.reach
+		}
+		out[i] = [2]float64{f * q.dir[0], f * q.dir[1]}
+	}
+	return out
+}
+
+// bends are the heights within the course at which the stave's sides change,
+// ends included.
+func (s *stave) bends() []float64 {
+	out := []float64{s.lo}
+	list := [5]float64{0, flangeRise, s.bevel[0], s.bevel[1], s.flangeEnd}
+	slices.Sort(list[:])
+	for _, h := range list {
+		if h > out[len(out)-1] && h < s.hi {
+			out = append(out, h)
+		}
+	}
+	return append(out, s.hi)
+}
+
+// build makes the stave, in the mold's frame.
 func (s *stave) build(so *mold.Solids) (*solid.Mesh, error) {
-	foot, full, tips, mark := s.plan(so.Turn.Steps())
+	plan, mark := s.plan(so.Turn.Steps())
 	b := solid.NewBuilder(so.Turn.Round, solid.FullTurn(so.Turn.Steps()))
-	var below solid.Loop
-	ring := func(plan [][2]float64, h float64) solid.Loop {
-		l := make(solid.Loop, len(plan))
-		for i, q := range plan {
-			l[i] = b.Vertex(solid.Vec{q[0], q[1], h})
+	ring := func(h float64, tips bool) (l solid.Loop) {
+		for i, q := range s.at(plan, h) {
+			if tips || !plan[i].tip {
+				l = append(l, b.Vertex(solid.Vec{q[0], q[1], h}))
+			}
 		}
 		return l
 	}
-	level := func(plan [][2]float64, h float64) {
-		l := ring(plan, h)
-		side(b, below, l)
-		below = l
-	}
-	bare := func() { // the flanges end
-		var rest solid.Loop
-		n := len(below)
-		for i, v := range below {
-			if !tips[i] {
-				rest = append(rest, v)
-			} else if tips[(i+1)%n] {
-				b.Face(solid.Vec{0, 0, 1}, solid.Loop{below[i-1], v, below[i+1], below[(i+2)%n]})
-			}
-		}
-		below = rest
-	}
-	close := func(h, way float64, joint bool) {
+	end := func(h, way float64, loop solid.Loop, joint bool) {
 		var keys []key
 		if joint {
 			keys = s.keys(h, way > 0)
 		}
 		open, holes := keyHoles(b, keys, s.clear, solid.Vec{0, 0, way}, func(x, y float64) solid.Vec { return solid.Vec{x, y, h} })
-		loop := below
 		if way < 0 {
-			loop = reversed(below)
+			loop = reversed(loop)
 		}
 		b.Face(solid.Vec{0, 0, way}, loop, holes...)
 		closeKeys(b, open, keys)
 	}
-	plain := full[:0:0]
-	for i, q := range full {
-		if !tips[i] {
-			plain = append(plain, q)
+	tips := s.lo < s.flangeEnd
+	below := ring(s.lo, tips)
+	end(s.lo, -1, below, s.lo > -grooveDepth)
+	heights := s.bends()
+	from, _ := s.band()
+	for i, h := range heights[1:] {
+		if tips && heights[i] == s.flangeEnd { // the flanges end
+			var rest solid.Loop
+			n := len(below)
+			for k, v := range below {
+				if !plan[k].tip {
+					rest = append(rest, v)
+				} else if plan[(k+1)%n].tip {
+					b.Face(solid.Vec{0, 0, 1}, solid.Loop{below[k-1], v, below[k+1], below[(k+2)%n]})
+				}
+			}
+			below, tips = rest, false
 		}
-	}
-	rise := flangeHigh - grooveRib
-	switch {
-	case s.lo < 0:
-		level(foot, s.lo)
-	case s.lo < s.flangeEnd:
-		level(full, s.lo)
-	default:
-		level(plain, s.lo)
-	}
-	close(s.lo, -1, s.lo > -grooveDepth)
-	if s.lo < 0 {
-		level(foot, 0)
-		level(full, rise)
-	}
-	if s.lo < s.flangeEnd {
-		if end := min(s.flangeEnd, s.hi); mark >= 0 {
-			l := ring(full, end)
-			s.markedSide(b, below, l, full, mark)
-			below = l
+		l := ring(h, tips)
+		if mark >= 0 && heights[i] == from {
+			s.markedSide(b, below, l, s.at(plan, from), mark)
 		} else {
-			level(full, end)
+			side(b, below, l)
 		}
-		if s.flangeEnd < s.hi {
-			bare()
-		}
+		below = l
 	}
-	if s.flangeEnd < s.hi {
-		level(plain, s.hi)
-	}
-	close(s.hi, 1, s.hi < s.top)
+	end(s.hi, 1, below, s.hi < s.top)
 	m, err := b.Done()
 	if err != nil {
 		return nil, err
