@@ -143,6 +143,13 @@ func (b *Block) Reach(deg float64) float64 {
 	return min(face, b.cut/back)
 }
 
+// FlatEnd is how far from the middle of a flat face its flat ends, for each mm
+// that the face lies from the axis; the upright edge is taken off beyond.
+func (b *Block) FlatEnd() float64 {
+	sin, cos := solid.SinCosDeg(b.half)
+	return (b.cut - cos) / sin
+}
+
 // MostReach is the greatest Reach.
 func (b *Block) MostReach() float64 { return b.most }
 

@@ -1,24 +1,44 @@
 package tooling
 
 // The boards that lie against a tray's flanks and form the half-faces of the
-// block beside the seams, with the ribs of the strap grooves. They serve every
+// block beside the seams: with ribs for the strap grooves, bevels at free ends,
+// and at the far end the bevel of the block's upright edge, which shows how high
+// the back is filled. Its inside is the outside of the block itself, laid out row
+// by row, so that it leaves the plaster square to the face. The boards serve every
 // side part in turn.
 
 import (
 	"math"
 
+	"moldwright/core/form"
 	"moldwright/core/job"
 	"moldwright/core/mold"
 	"moldwright/core/solid"
 )
 
+// overBack is how far along the face a side board reaches beyond the back, mm.
+const overBack = 2.0
+
 // sideBoard is the flat board against the half-face beside the seam on the side
-// of +v (w = 1) or -v, with the ribs of the strap grooves.
+// of +v (w = 1) or -v.
 type sideBoard struct {
 	*tray
 	w         float64
 	from, to  float64 // heights of this piece
-	near, far float64 // its ends along the face
+	near, far float64 // its ends along the face, from the seam's edge
+}
+
+// place is a point in the mold: along the face from the seam's edge, d outward.
+func (s *sideBoard) place(along, d, z float64) solid.Vec {
+	u, v := s.edge()
+	du, dv := s.along()
+	return s.at(u+along*du-d*dv, s.w*(v+along*dv+d*du), z)
+}
+
+// way is a direction in the mold.
+func (s *sideBoard) way(along, d float64) solid.Vec {
+	du, dv := s.along()
+	return s.at(along*du-d*dv, s.w*(along*dv+d*du), 0)
 }
 
 // spanUV is the board's reach along the face, from the seam's edge.
@@ -26,97 +46,180 @@ func (s *sideBoard) spanUV() (from, to float64) {
 	u, _ := s.edge()
 	du, _ := s.along()
 	foot, _ := s.side()
-	// a half-face ends where the back begins
-	sin, cos := solid.SinCosDeg(180 / float64(s.md.Block.Facets))
-	return -(u - foot[0]) / du, s.md.Block.R*sin/cos + 2
+	return -(u - foot[0]) / du, s.bevelled(s.md.Block.R)[1][0] + overBack
 }
 
-// section across the board: (d, z), d outward from the face.
-func (s *sideBoard) section() [][2]float64 {
-	out := [][2]float64{{boardWall, s.from}, {boardWall, s.to}, {0, s.to}}
-	ribs := s.ribs()
-	for i := len(ribs) - 1; i >= 0; i-- {
-		if ribs[i][1] > s.from && ribs[i][1] < s.to {
-			out = append(out, ribs[i])
-		}
-	}
-	return append(out, [2]float64{0, s.from})
-}
-
-// ribs are the corners of the ribs for the strap grooves, upward.
-func (s *sideBoard) ribs() (ribs [][2]float64) {
-	for _, q := range s.p.Outline[s.p.Pot+1:] {
-		if q.R > 0 && q.Z > s.lo+mold.EdgeMM && q.Z < s.hi-mold.EdgeMM {
-			ribs = append(ribs, [2]float64{q.R - s.md.Block.R, q.Z})
-		}
-	}
-	return ribs
-}
-
-// build makes the board, or a piece of it between from and to in height and
-// between its ends near and far along the face.
-func (s *sideBoard) build(so *mold.Solids) (*solid.Mesh, error) {
-	b := solid.NewBuilder(so.Place, solid.FullTurn(so.Turn.Steps()))
+// bevelled are the ends of the bevel on the block's upright edge, on the
+// half-face and on the back, where they lie r from the axis; in (along, d).
+func (s *sideBoard) bevelled(r float64) [2][2]float64 {
 	u, v := s.edge()
 	du, dv := s.along()
-	place := func(along, d, z float64) solid.Vec {
-		return s.at(u+along*du-d*dv, s.w*(v+along*dv+d*du), z)
-	}
-	sec := s.section()
-	var a, c solid.Loop
-	for _, q := range sec {
-		a = append(a, b.Vertex(place(s.near, q[0], q[1])))
-		c = append(c, b.Vertex(place(s.far, q[0], q[1])))
-	}
-	dir := s.at(du, s.w*dv, 0)
-	if s.w < 0 {
-		a, c = c, a
-		dir = solid.Vec{-dir[0], -dir[1], 0}
-	}
-	for i := range a {
-		k := (i + 1) % len(a)
-		quad := solid.Loop{a[i], a[k], c[k], c[i]}
-		if sec[i][1] != sec[k][1] || sec[i][1] == s.lo || sec[i][1] == s.hi {
-			b.Triangle(quad[0], quad[1], quad[2])
-			b.Triangle(quad[0], quad[2], quad[3])
-			continue
-		}
-		z := sec[i][1]
-		normal := solid.Vec{0, 0, 1}
-		if z == s.from {
-			normal[2] = -1
-		}
-		keys := s.levelKeys(z == s.to)
-		open, holes := keyHoles(b, keys, s.clear, normal, func(x, y float64) solid.Vec { return place(x, y, z) })
-		b.Face(normal, quad, holes...)
-		closeKeys(b, open, keys)
-	}
-	for k, l := range [2]solid.Loop{c, reversed(a)} {
-		normal := dir
-		at := s.far
-		if (k == 0) != (s.w > 0) {
-			at = s.near
-		}
-		if k == 1 {
-			normal = solid.Vec{-dir[0], -dir[1], 0}
-		}
-		keys := s.endKeys(at)
-		open, holes := keyHoles(b, keys, s.clear, normal, func(x, y float64) solid.Vec { return place(at, x, y) })
-		b.Face(normal, l, holes...)
-		closeKeys(b, open, keys)
-	}
-	return b.Done()
+	wide := r * s.md.Block.FlatEnd()
+	x, y := r-u, wide-v
+	return [2][2]float64{{wide, r - s.md.Block.R}, {x*du + y*dv, y*du - x*dv}}
 }
 
-// jointAt tells whether the board can be divided at a height: clear of its ribs.
+// rows are the heights of this piece at which its inside bends, and how far from
+// the axis it lies there, ends included, upward.
+func (s *sideBoard) rows() (rows []form.Point) {
+	var line []form.Point
+	for _, q := range s.p.Outline[s.p.Pot+1:] {
+		if q.R > 0 {
+			line = append(line, q)
+		}
+	}
+	for i, q := range line {
+		if q.Z >= s.from && q.Z <= s.to {
+			rows = append(rows, q)
+		} else if i > 0 && line[i-1].Z < s.from && q.Z > s.to { // between two joints
+			return []form.Point{{R: q.R, Z: s.from}, {R: q.R, Z: s.to}}
+		}
+	}
+	if rows[0].Z > s.from {
+		rows = append([]form.Point{{R: rows[0].R, Z: s.from}}, rows...)
+	}
+	if n := len(rows); rows[n-1].Z < s.to {
+		rows = append(rows, form.Point{R: rows[n-1].R, Z: s.to})
+	}
+	return rows
+}
+
+// lap is how far beyond the seam's edge the ribs and bevels begin: clear of the
+// tray.
+func (s *sideBoard) lap() float64 { return s.clear }
+
+// across is the inside of the piece, r from the axis, from its near end to its
+// far one; in (along, d).
+func (s *sideBoard) across(r float64) [][2]float64 {
+	d := r - s.md.Block.R
+	out := [][2]float64{{s.near, d}}
+	if s.near < s.lap() {
+		out = [][2]float64{{s.near, 0}, {s.lap(), 0}}
+		if d < 0 {
+			out = append(out, [2]float64{s.lap(), d})
+		}
+	}
+	if _, far := s.spanUV(); s.far < far {
+		return append(out, [2]float64{s.far, d})
+	}
+	b := s.bevelled(r)
+	return append(out, b[0], b[1], [2]float64{s.far, b[1][1]})
+}
+
+// build makes the board, or a piece of it, in the mold's frame.
+func (s *sideBoard) build(so *mold.Solids) (*solid.Mesh, error) {
+	f := &facer{Builder: solid.NewBuilder(so.Place, solid.FullTurn(so.Turn.Steps()))}
+	rows := s.rows()
+	lines := make([]solid.Loop, len(rows)) // from where ribs begin
+	var edge solid.Loop                    // where they begin, in the plane of the flank
+	var foot []int                         // of the rows whose ends stand in edge
+	flat := s.near < s.lap()
+	var near [2]int32
+	n := len(rows) - 1
+	for i, q := range rows {
+		var l solid.Loop
+		for _, p := range s.across(q.R) {
+			l = append(l, f.vertex(s.place(p[0], p[1], q.Z)))
+		}
+		if flat {
+			if i == 0 {
+				near[0] = l[0]
+			}
+			if i == n {
+				near[1] = l[0]
+			}
+			l = l[1:]
+			level := q.R == s.md.Block.R
+			if level || i == 0 || i == n {
+				edge, foot = append(edge, l[0]), append(foot, i)
+			}
+			if !level {
+				l = l[1:]
+			}
+		}
+		lines[i] = l
+	}
+	in := s.way(0, -1)
+	for i := range n {
+		a, c := lines[i], lines[i+1]
+		for k := 1; k < len(a); k++ {
+			f.face(in, solid.Loop{a[k-1], a[k], c[k], c[k-1]})
+		}
+	}
+	corner := func(along, z float64) int32 { return f.vertex(s.place(along, boardWall, z)) }
+	back := [2][2]int32{{corner(s.near, s.from), corner(s.far, s.from)}, {corner(s.near, s.to), corner(s.far, s.to)}}
+	f.face(s.way(0, 1), solid.Loop{back[0][0], back[0][1], back[1][1], back[1][0]})
+	close := solid.Loop{back[1][0], back[0][0]}
+	if flat {
+		f.face(in, append(append(solid.Loop{near[0]}, edge...), near[1]))
+		for i := 1; i < len(edge); i++ { // ends of ribs
+			end := solid.Loop{edge[i-1]}
+			for k := foot[i-1]; k <= foot[i]; k++ {
+				if v := lines[k][0]; v != edge[i-1] && v != edge[i] {
+					end = append(end, v)
+				}
+			}
+			if end = append(end, edge[i]); len(end) > 2 {
+				f.face(s.way(-1, 0), end)
+			}
+		}
+		close = append(close, near[0], near[1])
+	} else {
+		for _, l := range lines {
+			close = append(close, l[0])
+		}
+	}
+	at := func(along float64) func(x, y float64) solid.Vec {
+		return func(x, y float64) solid.Vec { return s.place(along, x, y) }
+	}
+	f.keyed(s.way(-1, 0), close, s.endKeys(s.near), s.clear, at(s.near))
+	close = solid.Loop{back[1][1], back[0][1]}
+	for _, l := range lines {
+		close = append(close, l[len(l)-1])
+	}
+	f.keyed(s.way(1, 0), close, s.endKeys(s.far), s.clear, at(s.far))
+	for k, i := range [2]int{0, n} {
+		z := rows[i].Z
+		var loop solid.Loop
+		if flat {
+			loop = solid.Loop{near[k]}
+			if e := edge[k*(len(edge)-1)]; e != lines[i][0] {
+				loop = append(loop, e)
+			}
+		}
+		loop = append(append(loop, lines[i]...), back[k][1], back[k][0])
+		var keys []key
+		if z > s.lo && z < s.hi {
+			keys = s.levelKeys(k == 1)
+		}
+		f.keyed(solid.Vec{0, 0, float64(2*k - 1)}, loop, keys, s.clear, func(x, y float64) solid.Vec { return s.place(x, y, z) })
+	}
+	return f.Done()
+}
+
+// jointAt tells whether the board can be divided at a height: clear of its ribs
+// and bevels.
 func (s *sideBoard) jointAt(z float64) bool {
-	ribs := s.ribs()
-	for i := 0; i+3 < len(ribs); i += 4 {
-		if z > ribs[i][1]-jointRoom && z < ribs[i+3][1]+jointRoom {
+	whole := *s
+	whole.from, whole.to = s.lo, s.hi
+	rows := whole.rows()
+	for i, q := range rows {
+		bent := q.R < s.md.Block.R || i > 0 && rows[i-1].R < s.md.Block.R
+		if i > 0 && bent && z > rows[i-1].Z-jointRoom && z < q.Z+jointRoom {
 			return false
 		}
 	}
 	return true
+}
+
+// jointAlong tells whether the board can be divided at a place along the face:
+// clear of where ribs begin and of the bevel.
+func (s *sideBoard) jointAlong(x float64) bool {
+	least := s.md.Block.R
+	for _, q := range s.rows() {
+		least = math.Min(least, q.R)
+	}
+	return math.Abs(x-s.lap()) > jointRoom && x < s.bevelled(least)[0][0]-1
 }
 
 // levelKeys are the keys in a level joint, in (along, d).
@@ -140,13 +243,20 @@ func (s *sideBoard) endKeys(at float64) []key {
 // measured is this piece of the board with its size and weight.
 func (s *sideBoard) measured(j *job.Job, p Piece) Piece {
 	p.build = s.build
-	sec := s.section()
-	deep := boardWall
-	for _, q := range sec {
-		deep = math.Max(deep, boardWall-q[0])
+	deep, mm3, last := boardWall, 0.0, 0.0
+	rows := s.rows()
+	for i, q := range rows {
+		across := s.across(q.R)
+		for _, c := range across {
+			deep = math.Max(deep, boardWall-c[1])
+		}
+		area := math.Abs(loopArea(append(across, [2]float64{s.far, boardWall}, [2]float64{s.near, boardWall})))
+		if i > 0 {
+			mm3 += (last + area) / 2 * (q.Z - rows[i-1].Z)
+		}
+		last = area
 	}
 	l, h := s.far-s.near, s.to-s.from
-	ml := math.Abs(loopArea(sec)) * l / 1000
 	if s.to < s.hi {
 		for _, k := range s.levelKeys(true) {
 			h = math.Max(h, s.to-s.from+k.radius)
@@ -155,7 +265,7 @@ func (s *sideBoard) measured(j *job.Job, p Piece) Piece {
 	if keys := s.endKeys(s.far); len(keys) > 0 {
 		l += keys[0].radius
 	}
-	p.measure(j, [][2]float64{{0, 0}, {h, 0}, {h, l}, {0, l}}, deep, ml)
+	p.measure(j, [][2]float64{{0, 0}, {h, 0}, {h, l}, {0, l}}, deep, mm3/1000)
 	p.Overhang = 0
 	if s.from > s.lo || s.to < s.hi || len(s.endKeys(s.near))+len(s.endKeys(s.far)) > 0 {
 		p.Overhang = 45

@@ -132,7 +132,7 @@ func trayKit(j *job.Job, t *tray, sides bool) []Piece {
 		board.number(k + 1)
 		out = append(out, fewest([2]int{mostBoards, mostBoards}, func(m, n int) []Piece {
 			levels := cuts(s.from, s.to, m, s.jointAt)
-			ends := cuts(s.near, s.far, n, func(float64) bool { return true })
+			ends := cuts(s.near, s.far, n, s.jointAlong)
 			if levels == nil || ends == nil {
 				return nil
 			}
