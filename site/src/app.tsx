@@ -23,6 +23,7 @@ import { PartsPanel } from "./panels/parts";
 import { ReleasePanel } from "./panels/release";
 import { SheetsPanel } from "./panels/sheets";
 import { ToolingPanel } from "./panels/tooling";
+import { Later } from "./later";
 import { TableView } from "./reading";
 import { AllSamples, FirstShelf } from "./shelf";
 import { SpaceView } from "./space/view";
@@ -41,7 +42,7 @@ export function App() {
   return (
     <>
       <a class="skip" href="#panel">{w.skip}</a>
-      <Head />
+      <Later of={Head} />
       <VerdictLine />
       <main>
         <div class="bench">
@@ -50,10 +51,10 @@ export function App() {
           {now().ready && !look.space && !opens && !trace && tab !== "class" && <NodeBar />}
           {plan && !trace && !ofClass && <Views />}
         </div>
-        <Panels />
+        <Later of={Panels} />
       </main>
-      {trace ? <TraceNext of={trace} /> : tab !== "class" && !guided() && <NextStep />}
-      <GuideBar />
+      {trace ? <TraceNext of={trace} /> : tab !== "class" && !guided() && <Later of={NextStep} />}
+      <Later of={GuideBar} />
       <Below />
       <DamagedFile />
       <HelpCard />

@@ -3,6 +3,7 @@
 // does. A drag is one step of undo and holds the view still until it ends.
 import { useRef } from "preact/hooks";
 import type { Plan, Scheme } from "./contract";
+import { memo } from "./memo";
 import { show, withUnit } from "./numbers";
 import { edit, now, settle } from "./state";
 import { path, seam, type View, X, Y } from "./view";
@@ -21,7 +22,7 @@ export function moveSeam(scheme: string, heights: readonly number[], i: number, 
   });
 }
 
-export function Seams({ v, plan }: { v: View; plan: Plan }) {
+export const Seams = memo(({ v, plan }: { v: View; plan: Plan }) => {
   const { parts } = plan.drawing;
   const lines = parts.flatMap((a, i) => parts.slice(i + 1).map((b) => seam(a.outline, b.outline))).filter((s) => s.length > 1);
   return (
@@ -38,7 +39,7 @@ export function Seams({ v, plan }: { v: View; plan: Plan }) {
       })}
     </g>
   );
-}
+});
 
 interface Props { v: View; plan: Plan; scheme: Scheme; hold: (on: boolean) => void }
 

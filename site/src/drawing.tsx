@@ -1,17 +1,20 @@
 // The drawing in the middle of the bench: half elevation on the left of the
 // axis, half section on the right, in true proportions. Plaster parts carry
 // colour, hatching and letter; the clay wall is filled solid, as sections are.
-import { useRef, useState } from "preact/hooks";
-import type { At, Plan, Scheme } from "./contract";
+import { useEffect, useMemo, useRef, useState } from "preact/hooks";
+import { ahead } from "./ahead";
+import type { At, Job, Plan, Scheme } from "./contract";
 import { Apart, extents, pieces } from "./drawing-apart";
 import { Draft, Ghost, Held, Place } from "./drawing-release";
 import { SeamHandles, Seams } from "./drawing-seams";
 import { useHands, type Zoom, zoomKey } from "./editor/zoom";
 import { ZoomTools } from "./editor/zoomtools";
+import { hand } from "./later";
 import { ghostOf } from "./look";
 import { looked } from "./looked";
 import { Marks, Pulls } from "./marks";
 import { useMeasured } from "./measured";
+import { memo } from "./memo";
 import { Nodes } from "./nodes";
 import { show } from "./numbers";
 import { look } from "./parts-look";
@@ -32,10 +35,20 @@ export function Drawing({ plan, scheme }: { plan: Plan; scheme: Scheme }) {
     get: () => now().zoom, put,
     pans: (e) => now().zoom.by > 1 && !(e.target as Element).closest(".node, .adder, .seam-handle, button"),
   });
-  const { job, tab, look: at, planned } = now();
+  const { job, tab, look: at, part, planned, answered, zoom } = now();
   const open = tab === "parts" && at.apart > 0;
-  const v = kept.current ?? (size[0] > 0 ? zoomed(fit(plan, size[0], size[1], open ? extents(pieces(plan, scheme)) : undefined), now().zoom) : null);
-  const hold = (on: boolean) => { kept.current = on ? v : null; if (!on) wake((n) => n + 1); };
+  const fits = useMemo(
+    () => (size[0] > 0 ? zoomed(fit(plan, size[0], size[1], open ? extents(pieces(plan, scheme)) : undefined), zoom) : null),
+    [plan, scheme, size, zoom, open && at],
+  );
+  const v = kept.current ?? fits;
+  const hold = (on: boolean) => {
+    kept.current = on ? v : null;
+    hand(on);
+    if (!on) wake((n) => n + 1);
+  };
+  useEffect(() => () => hand(false), []);
+  const wall = useMemo(() => (answered === job ? plan.drawing.contour : ahead(plan, planned!, job)), [plan, planned, job, answered]);
   const release = tab === "release", seen = release ? looked(plan, scheme) : null;
   const stretched = release && at.stretch > 1;
   const near = release && at.near?.of === planned ? at.near : null, which = ghostOf(at, plan);
@@ -52,7 +65,7 @@ export function Drawing({ plan, scheme }: { plan: Plan; scheme: Scheme }) {
           <Grid v={v} />
           {open ? <Apart v={v} plan={plan} scheme={scheme} /> : <Mold v={v} plan={plan} scheme={scheme} />}
           <PictureBehind v={v} plan={plan} />
-          <Pot v={v} plan={plan} bare={stretched} solid={open && at.body === "positive"} />
+          <Pot v={v} plan={plan} planned={planned!} contour={wall} bare={stretched} solid={open && at.body === "positive"} />
           {release && <Held v={v} plan={plan} />}
           {release && at.place && <Place v={v} zFrom={at.place.zFrom} zTo={at.place.zTo} />}
           {ghost && <Ghost v={v} contour={ghost} both={!stretched} />}
@@ -60,7 +73,7 @@ export function Drawing({ plan, scheme }: { plan: Plan; scheme: Scheme }) {
           {!open && <Seams v={v} plan={plan} />}
           {!open && <Captions v={v} plan={plan} left={stretched ? w.stretchCaption(at.stretch) : w.elevation} />}
           <line class="axis" x1={v.x0} x2={v.x0} y1={Y(v, v.top) - 16} y2={Y(v, v.bottom) + 16} />
-          {!stretched && <Marks v={v} plan={plan} scheme={scheme} />}
+          {!stretched && <Marks v={v} plan={plan} scheme={scheme} tab={tab} look={at} part={part} />}
           {!open && <Pulls v={v} plan={plan} scheme={scheme} />}
           {!open && <Nodes job={job} plan={plan} view={v} hold={hold} />}
           {tab === "parts" && !open && <SeamHandles v={v} plan={plan} scheme={scheme} hold={hold} />}
@@ -77,7 +90,7 @@ function atNode(v: View, plan: Plan): [number, number] | undefined {
   return n && [X(v, n.r * plan.scale), Y(v, seat(plan, n.z))];
 }
 
-function Hatches({ plan }: { plan: Plan }) {
+const Hatches = memo(({ plan }: { plan: Plan }) => {
   return (
     <defs>
       {plan.drawing.parts.map((p) => {
@@ -94,10 +107,10 @@ function Hatches({ plan }: { plan: Plan }) {
       })}
     </defs>
   );
-}
+});
 
 /** Squared paper of 10 mm, and the ruler of heights. */
-export function Grid({ v }: { v: View }) {
+export const Grid = memo(({ v }: { v: View }) => {
   const step = tick(v, 9), label = tick(v, 34);
   const lines: number[] = [], left = 44;
   let fine = "";
@@ -112,9 +125,9 @@ export function Grid({ v }: { v: View }) {
       <text x={6} y={Y(v, v.top) - 14}>mm</text>
     </g>
   );
-}
+});
 
-function Mold({ v, plan, scheme }: { v: View; plan: Plan; scheme: Scheme }) {
+const Mold = memo(({ v, plan, scheme }: { v: View; plan: Plan; scheme: Scheme }) => {
   const sides = scheme.parts.filter((p) => p.sector).map((p) => p.name);
   const all = plan.drawing.natches, upright = all.find((n) => !n.level)?.azimuth;
   const natches = all.filter((n, i) => (n.level // those of one upright seam, and one for each ring of a level seam
@@ -141,7 +154,7 @@ function Mold({ v, plan, scheme }: { v: View; plan: Plan; scheme: Scheme }) {
       {natches.map((n, i) => <circle key={i} class="natch" cx={X(v, n.at[0])} cy={Y(v, n.at[1])} r={n.radius * v.k} />)}
     </g>
   );
-}
+});
 
 /** Where a part's letter ends: by its outer face, half way up that face. */
 function letterAt(v: View, outline: readonly At[]): [number, number] {
@@ -150,17 +163,19 @@ function letterAt(v: View, outline: readonly At[]): [number, number] {
   return [X(v, r) - 8, Y(v, (Math.min(...face) + Math.max(...face)) / 2)];
 }
 
-/** The pot: elevation, unless bare, and section; solid for the positive. */
-function Pot({ v, plan, bare, solid }: { v: View; plan: Plan; bare: boolean; solid: boolean }) {
-  const { contour } = plan.drawing;
+interface PotProps { v: View; plan: Plan; planned: Job; contour: readonly At[]; bare: boolean; solid: boolean }
+
+/** The pot with its wall along the contour: elevation, unless bare, and section;
+ *  solid for the positive. */
+const Pot = memo(({ v, plan, planned, contour, bare, solid }: PotProps) => {
   const inner = solid ? [] : plan.drawing.inner ?? [];
   const rim = contour[contour.length - 1]!;
   const seen: At[] = contour.slice(standing(contour)); // from the side the foot's recess is hidden
   const mouth = plan.drawing.opening[0];
-  const open = mouth ? contour.findIndex((p) => p[0] === mouth[0] && p[1] === mouth[1]) : -1;
+  const open = mouth ? plan.drawing.contour.findIndex((p) => p[0] === mouth[0] && p[1] === mouth[1]) : -1;
   const cast = open > 0 ? contour.slice(0, open + 1) : contour; // a closed form is cast up to its fill hole
   const wall = inner.length > 1 ? [...cast, ...[...inner].reverse()] : solid ? [...cast, [0, cast[cast.length - 1]![1]] as At] : cast;
-  const edges = now().planned!.form.outer.filter((n) => n.corner && n.r > 0).map((n): At => [n.r * plan.scale, seat(plan, n.z)]);
+  const edges = planned.form.outer.filter((n) => n.corner && n.r > 0).map((n): At => [n.r * plan.scale, seat(plan, n.z)]);
   return (
     <g class="pot">
       {!bare && <path class="body" d={path(v, [[0, seen[0]![1]], ...seen, [0, rim[1]]], true, -1)} />}
@@ -171,7 +186,7 @@ function Pot({ v, plan, bare, solid }: { v: View; plan: Plan; bare: boolean; sol
       <path class="outline" d={path(v, cast)} />
     </g>
   );
-}
+});
 
 /** The index of the point on which the pot stands farthest out. */
 function standing(contour: readonly At[]): number {
@@ -181,7 +196,7 @@ function standing(contour: readonly At[]): number {
 }
 
 /** What the two halves are, and where the spare is trimmed off. */
-function Captions({ v, plan, left }: { v: View; plan: Plan; left: string }) {
+const Captions = memo(({ v, plan, left }: { v: View; plan: Plan; left: string }) => {
   const mouth = plan.drawing.opening[0], y = Y(v, v.bottom) + 18;
   return (
     <g class="captions">
@@ -195,4 +210,4 @@ function Captions({ v, plan, left }: { v: View; plan: Plan; left: string }) {
       )}
     </g>
   );
-}
+});

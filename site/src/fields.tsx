@@ -34,7 +34,8 @@ export function NumberField(p: NumberProps) {
   const bad = draft !== null && !(draft.trim() === "" && p.empty) && read(draft, p.length) === null;
   const fault = now().faults.find((f) => f.field === p.field)?.message ?? null;
   const message = bad ? w.notNumber : fault;
-  const label = following(p.label), words = () => w.changed(label());
+  /** What a step of undo is called: the table of words is searched when one is made. */
+  const said = () => { const label = following(p.label); return () => w.changed(label()); };
   const input = (
     <span class="field-box">
       <input
@@ -47,9 +48,9 @@ export function NumberField(p: NumberProps) {
         onInput={(e) => {
           const text = e.currentTarget.value;
           setDraft(text);
-          if (text.trim() === "" && p.empty) return edit(words, p.field, p.empty.set);
+          if (text.trim() === "" && p.empty) return edit(said(), p.field, p.empty.set);
           const x = read(text, p.length);
-          if (x !== null) edit(words, p.field, (j) => p.set(j, x));
+          if (x !== null) edit(said(), p.field, (j) => p.set(j, x));
         }}
         onBlur={() => { if (!bad) setDraft(null); settle(); }}
         onKeyDown={(e) => { if (e.key === "Escape") setDraft(null); }}

@@ -4,9 +4,10 @@
 import { apart } from "./apart";
 import type { At, Evidence, Part, Plan, Scheme } from "./contract";
 import { looked } from "./looked";
+import { memo } from "./memo";
 import { withUnit } from "./numbers";
 import { look } from "./parts-look";
-import { now } from "./state";
+import type { State } from "./state";
 import { held, path, pullOf, type View, X, Y } from "./view";
 import { w } from "./words";
 
@@ -16,8 +17,10 @@ interface Note { r: number; z: number; words: string; to?: At }
 /** From this depth in mm an undercut counts, as in the core's verdicts. */
 const COUNTS = 0.05;
 
-export function Marks({ v, plan, scheme }: Props) {
-  const { tab, look: at } = now();
+/** What the page looks at is given with it, so that it is drawn anew with that. */
+type Looking = Pick<State, "tab" | "look" | "part">;
+
+export const Marks = memo(({ v, plan, scheme, tab, look: at }: Props & Looking) => {
   const other = tab === "parts" && at.apart === 0 ? plan.schemes.find((s) => s.id === at.scheme) : undefined;
   if (other) return <Why v={v} plan={plan} scheme={other} />;
   const release = tab === "release" ? looked(plan, scheme) : null;
@@ -40,7 +43,7 @@ export function Marks({ v, plan, scheme }: Props) {
       <Notes v={v} notes={notes} />
     </g>
   );
-}
+});
 
 /** Notes in a column left of the axis, each led to its place, from the top. */
 function Notes({ v, notes }: { v: View; notes: Note[] }) {
@@ -109,7 +112,7 @@ function caught(plan: Plan, from: number, to: number, pull: 0 | 1 | 2): At[][] {
   return out;
 }
 
-export function Pulls({ v, scheme }: Props) {
+export const Pulls = memo(({ v, scheme }: Props) => {
   const sides = scheme.parts.filter((p) => p.pull[2] === 0);
   const axial = scheme.parts.filter((p) => p.pull[2] !== 0);
   const side = sides[0];
@@ -122,7 +125,7 @@ export function Pulls({ v, scheme }: Props) {
       {side && <Arrow x={X(v, v.block) + 6} y={Y(v, (side.zFrom + side.zTo) / 2)} turn={0} part={side} />}
     </g>
   );
-}
+});
 
 function Arrow({ x, y, turn, part }: { x: number; y: number; turn: number; part: Part }) {
   return (

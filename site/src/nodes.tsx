@@ -6,6 +6,7 @@
 import { useRef, useState } from "preact/hooks";
 import type { Job, Plan } from "./contract";
 import { addNode, moveNode, nodeKind, removeNode, stations, turnNode } from "./editor/steps";
+import { memo } from "./memo";
 import { hundredth, withUnit } from "./numbers";
 import { now, set, settle } from "./state";
 import { w } from "./words";
@@ -32,6 +33,12 @@ function press(e: KeyboardEvent, i: number): boolean {
   return false;
 }
 
+/** The place under the pointer, as nodes are given: radius and height. */
+function place(plan: Plan, view: View, e: MouseEvent): [number, number] {
+  const box = (e.currentTarget as SVGElement).ownerSVGElement!.getBoundingClientRect();
+  return [(e.clientX - box.left - view.x0) / view.k / plan.scale, unseat(plan, (view.y0 - e.clientY + box.top) / view.k)];
+}
+
 interface Props { job: Job; plan: Plan; view: View; hold: (on: boolean) => void }
 interface Guide { r?: number; z?: number }
 
@@ -39,12 +46,8 @@ export function Nodes({ job, plan, view, hold }: Props) {
   const grab = useRef<{ id: number; dr: number; dz: number } | null>(null);
   const [guide, setGuide] = useState<Guide>({});
   const scale = plan.scale, outer = job.form.outer;
-  const place = (e: PointerEvent | MouseEvent): [number, number] => {
-    const box = (e.currentTarget as SVGElement).ownerSVGElement!.getBoundingClientRect();
-    return [(e.clientX - box.left - view.x0) / view.k / scale, unseat(plan, (view.y0 - e.clientY + box.top) / view.k)];
-  };
   const drag = (e: PointerEvent, i: number) => {
-    const g = grab.current!, [r0, z0] = place(e);
+    const g = grab.current!, [r0, z0] = place(plan, view, e);
     const to = (x: number) => (e.altKey ? hundredth(x) : Math.round(x * 10) / 10);
     let r = to(r0 + g.dr), z = to(z0 + g.dz);
     const seen: Guide = {}, reach = SNAP / view.k / scale;
@@ -59,10 +62,7 @@ export function Nodes({ job, plan, view, hold }: Props) {
   };
   return (
     <g class="nodes">
-      <Wall plan={plan} view={view} add={(e) => {
-        const [r, z] = place(e), at = nearest(plan, r, z);
-        if (at) addNode(at.after, [at.r, at.z]);
-      }} />
+      <Wall plan={plan} view={view} />
       {guide.r !== undefined && <path class="guide" d={`M${X(view, guide.r * scale)} 0V${view.height}`} />}
       {guide.z !== undefined && <path class="guide" d={`M0 ${Y(view, seat(plan, guide.z))}H${view.width}`} />}
       <Adders plan={plan} view={view} />
@@ -80,7 +80,7 @@ export function Nodes({ job, plan, view, hold }: Props) {
             onPointerDown={(e) => {
               if (e.button !== 0) return;
               e.currentTarget.setPointerCapture(e.pointerId);
-              const [r, z] = place(e);
+              const [r, z] = place(plan, view, e);
               grab.current = { id: e.pointerId, dr: n.r - r, dz: n.z - z };
               settle();
               hold(true);
@@ -107,9 +107,13 @@ export function Nodes({ job, plan, view, hold }: Props) {
 
 /** The wall as a broad unseen line: pressed twice, it takes a node there. The
  *  plus beside the selected node and the Insert key do the same. */
-function Wall({ plan, view, add }: { plan: Plan; view: View; add: (e: MouseEvent) => void }) {
+const Wall = memo(({ plan, view }: { plan: Plan; view: View }) => {
+  const add = (e: MouseEvent) => {
+    const at = nearest(plan, ...place(plan, view, e));
+    if (at) addNode(at.after, [at.r, at.z]);
+  };
   return <path class="wall-hit" d={path(view, plan.drawing.contour)} onDblClick={add} />;
-}
+});
 
 /** The place of the wall nearest to one of the half-plane, and the node before it. */
 function nearest(plan: Plan, r: number, z: number): { r: number; z: number; after: number } | null {

@@ -202,13 +202,15 @@ export function anew(): void {
 function replan(): void {
   const job = state.job;
   void core.ask("plan", { job }).then((a) => {
-    if (a === null || state.job !== job) return;
-    const reply = parse<Plan>(a.reply);
-    if ("error" in reply) set({ answered: job, faults: faults(reply) });
-    else {
-      set({ plan: reply, planned: job, answered: job, faults: [] });
-      keepWords();
+    if (a === null) return;
+    const reply = parse<Plan>(a.reply), newest = state.job === job;
+    if ("error" in reply) {
+      if (newest) set({ answered: job, faults: faults(reply) });
+      return;
     }
+    // one that a newer job has overtaken is drawn too, lest nothing moves under a fast hand
+    set({ plan: reply, planned: job, ...(newest ? { answered: job, faults: [] } : {}) });
+    if (newest) keepWords();
   });
 }
 

@@ -65,10 +65,15 @@ export const nodeKind = (n: Node): string => (n.corner ? w.corner : w.smooth);
 /** Where the nodes stand in the planned contour, as indices; empty while the
  *  plan is of another job. */
 export function stations(plan: Plan): number[] {
-  const { job, planned } = now(), c = plan.drawing.contour;
-  if (planned !== job) return [];
+  const { job, planned } = now();
+  return planned === job ? along(plan, job.form.outer) : [];
+}
+
+/** Where the nodes of which a plan was made stand in its contour, as indices. */
+export function along(plan: Plan, nodes: readonly Node[]): number[] {
+  const c = plan.drawing.contour;
   let from = 0;
-  return job.form.outer.map((n) => {
+  return nodes.map((n) => {
     let best = from, least = Infinity;
     for (let i = from; i < c.length; i++) {
       const d = Math.hypot(c[i]![0] / plan.scale - n.r, unseat(plan, c[i]![1]) - n.z);
