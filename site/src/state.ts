@@ -199,6 +199,15 @@ export function anew(): void {
   replan();
 }
 
+/** Asks for the plan again, after one that was stopped or that failed. */
+export function tryAgain(): void {
+  set({ answered: null, faults: [] });
+  replan();
+}
+
+/** Whether a fault says nothing against the job, so that trying again may help. */
+export const mayPass = (f: Fault | undefined): boolean => f?.code === "stopped" || f?.code === "internal";
+
 function replan(): void {
   const job = state.job;
   void core.ask("plan", { job }).then((a) => {

@@ -3,14 +3,14 @@
 import type { Plan, Scheme } from "./contract";
 import { Icon } from "./icons";
 import { show, withUnit } from "./numbers";
-import { now, set, type Tab } from "./state";
+import { mayPass, now, set, type Tab, tryAgain } from "./state";
 import { save } from "./files";
 import { w } from "./words";
 
 export const chosen = (plan: Plan): Scheme => plan.schemes.find((s) => s.id === plan.chosen) ?? plan.schemes[0]!;
 
 export function VerdictLine() {
-  const { plan, faults: [fault], job, answered } = now();
+  const { plan, faults: [fault], job, answered, ready } = now();
   const s = plan && chosen(plan);
   return (
     <div class={`verdict ${fault ? "fault" : s?.verdict ?? "none"}`} aria-busy={answered !== job}>
@@ -22,6 +22,7 @@ export function VerdictLine() {
         </p>
         {!fault && plan && (plan.robust.reason === "fewer" || s?.verdict !== "catches") && <span class="robust">{robust(plan)}</span>}
       </div>
+      {ready && mayPass(fault) && <button type="button" onClick={tryAgain}>{w.tryAgain}</button>}
     </div>
   );
 }
@@ -38,7 +39,7 @@ function robust(plan: Plan): string {
 
 export function NextStep() {
   const { plan, faults: [fault], tab, saved } = now();
-  if (!plan) return null;
+  if (!plan || mayPass(fault)) return null;
   const s = chosen(plan);
   let words: string, to: Tab | null;
   if (fault) [words, to] = [w.nextFault, "form"];

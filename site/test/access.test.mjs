@@ -1,31 +1,76 @@
-// WCAG 2.2 AA as far as axe-core can tell, on every panel, in light and dark, at
-// desktop and phone width.
+// WCAG 2.2 AA as far as axe-core can tell, on every panel and in the windows that
+// keep work, in light and dark, at desktop and phone width; and what a screen
+// reader is told while somebody drags.
 import assert from "node:assert/strict";
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import { after, before, test } from "node:test";
-import { launch, open } from "./browser.mjs";
+import { planned, until } from "./browser.mjs";
+import { pages, tab } from "./onpage.mjs";
 
+const onPage = pages();
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
-let browser;
-before(async () => { browser = await launch(); });
-after(async () => { await browser.close(); });
+
+/** Fails with what axe finds on the page as it stands, once nothing moves. */
+async function clean(page, what) {
+  await page.evaluate(() => Promise.all(document.getAnimations().filter((a) => a.effect?.getTiming().iterations !== Infinity).map((a) => a.finished.catch(() => {}))));
+  if (!await page.evaluate(() => "axe" in window)) await page.evaluate(axe);
+  const found = await page.evaluate(async () => {
+    const r = await window.axe.run(document, { runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"] });
+    return r.violations.map((v) => `${v.id}: ${v.nodes.map((n) => n.target.join(" ") + " " + n.failureSummary).join(" | ")}`);
+  });
+  assert.deepEqual(found, [], what);
+  const [wide, room] = await page.evaluate(() => [document.documentElement.scrollWidth, document.documentElement.clientWidth]);
+  assert.ok(wide <= room, `${what} scrolls sideways: ${wide} > ${room}`);
+}
+
+const damaged = '{"name":"Reed cup","colour":1,"form":{"outer":[{"r":0,"z":0},{"r":30,"z":0,"corner":true},{"r":45,"z":60},{"r":40,"z":9';
 
 for (const colorScheme of ["light", "dark"]) {
   for (const width of [1280, 360]) {
-    test(`axe finds nothing, ${colorScheme}, ${width} px`, async () => {
-      const { context, page } = await open(browser, { width, colorScheme, bypassCSP: true });
-      await page.evaluate(axe);
-      for (const tab of ["form", "release", "parts", "tooling", "casting", "sheets"]) {
-        await page.locator(`#tab-${tab}`).click();
-        await page.waitForTimeout(200);
-        const found = await page.evaluate(async () => {
-          const r = await window.axe.run(document, { runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"] });
-          return r.violations.map((v) => `${v.id}: ${v.nodes.map((n) => n.target.join(" ") + " " + n.failureSummary).join(" | ")}`);
-        });
-        assert.deepEqual(found, [], tab);
+    const options = { width, colorScheme, bypassCSP: true };
+    onPage(`axe finds nothing on the panels, ${colorScheme}, ${width} px`, async (page) => {
+      for (const name of ["form", "release", "parts", "tooling", "casting", "sheets"]) {
+        await tab(page, name);
+        await planned(page);
+        await clean(page, name);
       }
-      await context.close();
-    });
+    }, options);
+
+    onPage(`axe finds nothing in the versions, a damaged file, a fault and a stopped plan, ${colorScheme}, ${width} px`, async (page) => {
+      await page.getByLabel("Node 6, Radius, mm").fill("52");
+      await page.locator("input.name").fill("Harbour jar, wider");
+      await page.locator("input.name").blur();
+      await page.waitForFunction(() => Object.keys(localStorage).some((k) => k.startsWith("moldwright.kept.")));
+      await page.getByRole("button", { name: "Versions" }).click();
+      await page.locator("dialog.versions[open] li").first().waitFor();
+      await clean(page, "versions");
+      await page.locator("dialog.versions").getByRole("button", { name: "Close" }).click();
+      await page.locator("header input[type=file]").setInputFiles({ name: "kiln-shelf.json", mimeType: "", buffer: Buffer.from(damaged) });
+      await page.locator("dialog.damaged[open]").waitFor();
+      await clean(page, "damaged file");
+      await page.getByRole("button", { name: "Leave it" }).click();
+      await page.getByLabel("Node 4, Radius, mm").fill("-5");
+      await page.locator(".verdict.fault").waitFor();
+      await clean(page, "a fault");
+      await page.workers()[0].evaluate(() => {
+        const { call } = globalThis.moldwright;
+        globalThis.moldwright = { ...globalThis.moldwright, call(o, ...rest) { if (o === "plan") for (;;); return call(o, ...rest); } };
+      });
+      await page.getByLabel("Node 4, Radius, mm").fill("44");
+      await page.locator(".underway").getByRole("button", { name: "Stop" }).click();
+      await page.locator(".verdict").getByRole("button", { name: "Try again" }).waitFor();
+      await clean(page, "a stopped plan");
+    }, options);
+
+    onPage(`axe finds nothing where sets and exercises are kept, ${colorScheme}, ${width} px`, async (page) => {
+      await tab(page, "class");
+      const add = page.getByRole("button", { name: /^Add \d questions?$/ });
+      await add.click();
+      await page.locator(".set-list li").first().waitFor();
+      await page.getByRole("button", { name: "Begin a new set" }).click();
+      await page.getByText("Sets kept in this browser").click();
+      await page.getByRole("button", { name: /^Take back/ }).waitFor();
+      await clean(page, "kept sets");
+    }, options);
   }
 }

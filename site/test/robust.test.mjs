@@ -32,7 +32,7 @@ for (const [what, op, start, after] of [
     assert.match(d.suggestedFilename(), /3mf$/);
   }],
   ["a sheet", "sheet", (page) => tab(page, "sheets"), async (page) => {
-    await page.getByLabel("Paper").selectOption("Letter");
+    await page.locator("#tabpanel").getByRole("button", { name: "Try again" }).click();
     await page.locator(".pages img").first().waitFor();
   }],
   ["a trace", "trace", async (page) => {
@@ -61,11 +61,21 @@ for (const [what, op, start, after] of [
   });
 }
 
-onPage("a plan that is stopped leaves the job as it is, and the next change is planned", async (page) => {
+onPage("a plan that is stopped leaves the job as it is; tried again it is planned, as is the next change", async (page) => {
+  const again = page.locator(".verdict").getByRole("button", { name: "Try again" });
   await stall(page, "plan");
   await page.getByLabel("Node 8, Height, mm").fill("131");
   await stop(page).click();
   await until(() => page.locator(".verdict p").innerText(), /Stopped/);
+  assert.equal(await page.locator(".next").count(), 0, "nothing says that the form is wrong");
+  await again.click();
+  await until(() => page.locator(".figures").first().innerText(), /131\.0 mm high/);
+  assert.doesNotMatch(await verdict(page), /Stopped/);
+  assert.equal(await again.count(), 0);
+  await page.getByLabel("Node 4, Radius, mm").fill("-5");
+  await until(() => page.locator(".verdict p").innerText(), /negative/);
+  assert.equal(await again.count(), 0, "a form that is wrong is not helped by trying again");
+  await page.keyboard.press("Control+z");
   await page.getByLabel("Node 8, Height, mm").fill("132");
   await until(() => page.locator(".figures").first().innerText(), /132\.0 mm high/);
 });

@@ -182,6 +182,14 @@ export const pictures: Record<TermId, (id: string) => JSX.Element> = {
     </>
   ),
   positive: () => <><Body d={dome} /><path class="body" d={both(plate + "Z")} opacity={0.5} /><path class="edges" d={both(plate)} /><Axis from={20} /></>,
+  plug: (id) => (
+    <>
+      <Plaster id={id} part="upper" d="M0 108L62 108L62 40L24 40C34 52 38 72 34 96L0 96" pale />
+      <path class="body" d={both("M34 96C38 72 34 52 24 40L8 40L8 46L0 46L0 96Z")} opacity={0.5} />
+      <path class="body" d={both("M24 30L34 4L0 4L0 36L8 36L8 30Z")} />
+      <On d={both("M8 30L24 30L34 4L0 4")} /><Pull x={128} y={22} turn={-90} by={0.6} />
+    </>
+  ),
   plate: () => (
     <>
       <path class="body" d={both(dome + "L0 88Z")} opacity={0.5} /><path class="edges" d={both(dome)} />

@@ -8,7 +8,7 @@ import { w } from "../words";
 export const groups = {
   release: ["pull", "draft", "catch", "rub", "trap", "letGo", "ripple", "ghost", "pocket"],
   mold: ["partingLine", "seam", "lower", "upper", "side", "core", "block", "natch", "spare", "trimLine", "fillHole", "drainHole", "strap"],
-  kit: ["positive", "plate", "stave", "collar", "tray", "clearance"],
+  kit: ["positive", "plug", "plate", "stave", "collar", "tray", "clearance"],
   casting: ["consistency", "slip", "cast", "wall", "bands", "flotation"],
   form: ["shrinkage", "oversize", "testBar", "foot", "section", "node"],
 } as const;
@@ -63,7 +63,7 @@ export function here(id: TermId, job: Job, plan: Plan): string | null {
     case "drainHole": return job.mold.drainHole === null ? h.hereNone : h.hereAcross(mm(job.mold.drainHole));
     case "positive": case "plate": return printed("positive");
     case "stave": return h.hereStaves(job.mold.staves);
-    case "collar": case "tray": return printed(id);
+    case "collar": case "tray": case "plug": return printed(id);
     case "clearance": return mm(job.printer.clearance, 2);
     case "ripple": return mm(job.printer.layer, 2);
     case "consistency": return h.hereWater(show(job.plaster.consistency, 0));

@@ -2,10 +2,10 @@
 // each page as it will print; download as PDF or SVG; and the correction for a
 // printer that scales. The preview follows the job.
 import { useEffect, useState } from "preact/hooks";
-import type { Job } from "../contract";
+import type { Fault, Job } from "../contract";
 import { Check, Choice } from "../fields";
 import { download, fileName } from "../files";
-import { coreOf, now, parse, say } from "../state";
+import { coreOf, mayPass, now, parse, say } from "../state";
 import { language, w } from "../words";
 import { atScale, Pages, type Page } from "./sheets/pages";
 import { keptOptions, request, sheetNames, type Options, type SheetName } from "./sheets/request";
@@ -19,7 +19,7 @@ export function SheetsPanel() {
   const { job } = now();
   const [options, setOptions] = useState(keptOptions());
   const [made, setMade] = useState<Made | null>(null);
-  const [bad, setBad] = useState("");
+  const [bad, setBad] = useState<Fault | null>(null), [again, setAgain] = useState(0);
   const put = (patch: Partial<Options>) => setOptions(keptOptions({ ...options, ...patch }));
   const asked = JSON.stringify([language, request(options)]);
   useEffect(() => {
@@ -28,16 +28,16 @@ export function SheetsPanel() {
       const a = await coreOf().ask("sheet", { job, ...request(options), as: "svg" });
       if (gone || !a) return;
       const reply = parse<{ pages: number }>(a.reply);
-      if ("error" in reply) { setBad(reply.error.message); setMade(null); return; }
+      if ("error" in reply) { setBad(reply.error); setMade(null); return; }
       const pages = a.blobs.map((bytes): Page => ({ bytes, src: URL.createObjectURL(new Blob([bytes as BlobPart], { type: "image/svg+xml" })) }));
-      setBad("");
+      setBad(null);
       setMade({ job, asked, sheet: options.sheet, pages });
     }, 60);
     return () => {
       gone = true;
       clearTimeout(wait);
     };
-  }, [job, asked]);
+  }, [job, asked, again]);
   // let go of only once others stand in their place
   useEffect(() => () => made?.pages.forEach((p) => URL.revokeObjectURL(p.src)), [made]);
   // Pages of an earlier job stay until the new ones are there, those of another sheet do not.
@@ -80,7 +80,12 @@ export function SheetsPanel() {
           <PrintScale x={options.measuredX} y={options.measuredY} put={(measuredX, measuredY) => put({ measuredX, measuredY })} />
         </>
       )}
-      {bad ? <p class="bad" role="alert">{bad}</p> : pages === null ? <p class="hint" role="status">{w.making}</p>
+      {bad ? (
+        <>
+          <p class="bad" role="alert">{bad.message}</p>
+          {mayPass(bad) && <div class="actions"><button type="button" onClick={() => { setBad(null); setAgain(again + 1); }}>{w.tryAgain}</button></div>}
+        </>
+      ) : pages === null ? <p class="hint" role="status">{w.making}</p>
         : <Pages pages={pages} fresh={fresh} name={w.sheets[options.sheet]![0]} getSvg={getSvg} />}
     </>
   );

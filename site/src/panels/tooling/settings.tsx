@@ -39,7 +39,7 @@ export function KitSettings() {
       <p class="hint">{w.stavesHint}</p>
       <Check ask="spare" label={w.spareOn} hint={w.spareHint} value={mold.spare !== null} pick={(v) => change(w.spareOn, (j) => { j.mold.spare = v ? { height: 20 } : null; })} />
       {mold.spare && <NumberField length label={w.spareHeight} unit="mm" field="mold.spare.height" value={mold.spare.height} set={(j, x) => { j.mold.spare = { ...j.mold.spare, height: x }; }} />}
-      {mold.spare && <Check label={w.spareFlared} hint={w.spareFlaredHint} value={mold.spare.flared === true} pick={(v) => change(w.spareFlared, (j) => { j.mold.spare = { height: j.mold.spare!.height, ...(v && { flared: true }) }; })} />}
+      {mold.spare && <Check ask="plug" label={w.spareFlared} hint={w.spareFlaredHint} value={mold.spare.flared === true} pick={(v) => change(w.spareFlared, (j) => { j.mold.spare = { height: j.mold.spare!.height, ...(v && { flared: true }) }; })} />}
       <Check ask="natch" label={w.natches} hint={w.natchesHint} value={mold.natches} pick={(v) => change(w.natches, (j) => { j.mold.natches = v; })} />
       <Check ask="strap" label={w.strapGrooves} hint={w.strapHint} value={mold.strapGrooves} pick={(v) => change(w.strapGrooves, (j) => { j.mold.strapGrooves = v; })} />
       <NumberField

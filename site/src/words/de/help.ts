@@ -121,6 +121,10 @@ export const help: Like<typeof en> = {
       name: "Positiv", forms: ["Positiv", "Positivs", "Positive"],
       says: ["Der gedruckte Körper, über den Gips gegossen wird: die Gestalt, die ein Formteil annehmen soll, um die Schwindung vergrößert."],
     },
+    plug: {
+      name: "Stopfen", forms: ["Stopfen"],
+      says: ["Was die Öffnung über dem Rand formt. Meist ist er eins mit dem Positiv. Für einen Gießrand, der sich in einem Oberteil weitet, ist er ein eigenes Stück, das verzahnt auf dem Positiv steht und zuerst gezogen wird, bevor das Teil abgehoben wird."],
+    },
     plate: {
       name: "Platte", forms: ["Platte"],
       says: ["Der flache Boden eines Positivs. Er formt die Nahtfläche des Teils mit ihren Schlössern, und die Schalungsteile stehen in seiner Nut."],

@@ -17,7 +17,7 @@ export const verdict: Like<typeof en> = {
   parts: (n) => `${count[n] ?? n} ${n === 1 || n === 0 ? "Teil" : "Teile"}:`,
   verdict: { clear: "Frei", rubs: "Schleift", catches: "Hakt" },
   partName,
-  cannotPlan: "Noch kein Plan.",
+  cannotPlan: "Noch kein Plan.", tryAgain: "Nochmals versuchen",
   stillShown: "Die Zeichnung zeigt das letzte Gefäß, das sich planen ließ.",
   next: "Weiter",
   nextFault: "Die Gestalt richten: die Stelle ist oben genannt.",

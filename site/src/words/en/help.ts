@@ -118,6 +118,10 @@ export const help = {
       name: "positive", forms: ["positive", "positives"],
       says: ["The printed body that plaster is poured over: the shape that one part of the mold has to take up, made larger by the shrinkage."],
     },
+    plug: {
+      name: "plug", forms: ["plug"],
+      says: ["What shapes the opening above the rim. Mostly it is one with the positive. For a spare that flares in an upper part it is a piece of its own, keyed on the positive, and is drawn out first, before the part is lifted."],
+    },
     plate: {
       name: "plate", forms: ["plate"],
       says: ["The flat base of a positive. It shapes the seam face of the part, with its natches, and the staves stand in its groove."],

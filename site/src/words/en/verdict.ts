@@ -12,7 +12,7 @@ export const verdict = {
   parts: (n: number) => `${count[n] ?? n} part${n === 1 ? "" : "s"}:`,
   verdict: { clear: "Clear", rubs: "Rubs", catches: "Catches" },
   partName,
-  cannotPlan: "No plan yet.",
+  cannotPlan: "No plan yet.", tryAgain: "Try again",
   stillShown: "The drawing shows the last form that could be planned.",
   next: "Next",
   nextFault: "Put the form right: the place is named above.",

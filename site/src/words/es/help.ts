@@ -118,6 +118,10 @@ export const help = {
       name: "positivo", forms: ["positivo", "positivos"],
       says: ["El cuerpo impreso sobre el que se vierte el yeso: la forma que debe tomar una parte del molde, agrandada según la contracción."],
     },
+    plug: {
+      name: "tapón", forms: ["tapón"],
+      says: ["Lo que da forma a la abertura sobre el borde. Casi siempre es uno con el positivo. Para una reserva que se ensancha en una parte superior es una pieza aparte, encajada en el positivo, y se saca primero, antes de levantar la parte."],
+    },
     plate: {
       name: "placa", forms: ["placa"],
       says: ["La base plana de un positivo. Da forma a la cara de costura de la parte, con sus llaves, y las piezas de encofrado se apoyan en su ranura."],

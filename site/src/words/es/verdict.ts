@@ -13,7 +13,7 @@ export const verdict = {
   parts: (n: number) => `${count[n] ?? n} parte${n === 0 || n === 1 ? "" : "s"}:`,
   verdict: { clear: "Libre", rubs: "Roza", catches: "Se engancha" },
   partName,
-  cannotPlan: "Aún no hay plan.",
+  cannotPlan: "Aún no hay plan.", tryAgain: "Intentar de nuevo",
   stillShown: "El dibujo muestra la última forma que se pudo planear.",
   next: "Siguiente",
   nextFault: "Corrija la forma: arriba se nombra el lugar.",

@@ -121,6 +121,10 @@ export const help: Like<typeof en> = {
       name: "positif", forms: ["positif", "positifs"],
       says: ["Le corps imprimé sur lequel on coule le plâtre : la forme qu’une partie du moule doit prendre, agrandie du retrait."],
     },
+    plug: {
+      name: "bouchon", forms: ["bouchon"],
+      says: ["Ce qui forme l’ouverture au-dessus du bord. Le plus souvent il fait corps avec le positif. Pour une réserve évasée dans une partie supérieure, c’est une pièce à part, calée sur le positif, qui se retire en premier, avant de soulever la partie."],
+    },
     plate: {
       name: "plaque", forms: ["plaque"],
       says: ["La base plate d’un positif. Elle forme la face de joint de la partie, avec ses clés, et les éléments de coffrage se posent dans sa gorge."],

@@ -18,7 +18,7 @@ export const verdict: Like<typeof en> = {
   parts: (n) => `${count[n] ?? n} partie${n <= 1 ? "" : "s"} :`,
   verdict: { clear: "Libre", rubs: "Frotte", catches: "Accroche" },
   partName,
-  cannotPlan: "Pas encore de plan.",
+  cannotPlan: "Pas encore de plan.", tryAgain: "Réessayer",
   stillShown: "Le dessin montre la dernière forme qui a pu être calculée.",
   next: "Ensuite",
   nextFault: "Corriger la forme : l’endroit est nommé ci-dessus.",
