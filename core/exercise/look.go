@@ -38,6 +38,12 @@ func lookAt(j *job.Job, heights ...float64) (*look, error) {
 		l.end = m.CutMouth(mold.MouthRadius(j, l.maxR))
 	}
 	l.s = release.New(m)
+	if len(heights) == 0 {
+		var cut bool
+		if l.end, cut = parting.CutBetween(m, l.end, l.s, l.rules); cut {
+			l.s = release.New(m)
+		}
+	}
 	return l, nil
 }
 

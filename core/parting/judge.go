@@ -20,8 +20,8 @@ type Wanted struct {
 // radius opens into its fill hole.
 type Mouth func(j *job.Job, maxRadius float64) float64
 
-// Surveyed is the job's meridian with the seams it asks for and the edge of its
-// mouth cut in, the point at which its contour ends, its survey, and what the
+// Surveyed is the job's meridian with the seams it asks for, the edge of its
+// mouth and a seam that serves within a span cut in, the point at which its contour ends, its survey, and what the
 // user has settled. Errors are job.Faults.
 func Surveyed(j *job.Job, mouth Mouth) (m *form.Meridian, end int, s *release.Survey, w Wanted, err error) {
 	if m, err = form.Build(j); err != nil {
@@ -37,7 +37,14 @@ func Surveyed(j *job.Job, mouth Mouth) (m *form.Meridian, end int, s *release.Su
 	if j.Mold.Sides != nil {
 		w.Sides = *j.Mold.Sides
 	}
-	return m, end, release.New(m), w, nil
+	s = release.New(m)
+	if len(w.Heights) != 1 { // else the seam of two parts is settled
+		var cut bool
+		if end, cut = CutBetween(m, end, s, RulesOf(j)); cut {
+			s = release.New(m)
+		}
+	}
+	return m, end, s, w, nil
 }
 
 // Judge judges every scheme on the surveyed form, fewest parts first. The

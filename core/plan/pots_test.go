@@ -73,6 +73,7 @@ func TestPotsWithKnownAnswers(t *testing.T) {
 		{"waisted-vase", "sides2+lower", parting.Clear, []float64{0}, []string{"lower", "A", "B"}, parting.Catches, 15},
 		{"straight-cylinder", "sides2+lower", parting.Clear, []float64{0}, []string{"lower", "A", "B"}, parting.Rubs, 0},
 		{"tapered-foot", "one", parting.Clear, nil, []string{"lower"}, parting.Clear, 0},
+		{"upright-band", "two", parting.Clear, []float64{52.085}, []string{"upper", "lower"}, parting.Catches, 32},
 		{"dovetail-foot", "one", parting.Catches, nil, []string{"lower"}, parting.Catches, 2},
 	} {
 		t.Run(w.pot, func(t *testing.T) {
@@ -163,7 +164,7 @@ func TestDovetailIsATrap(t *testing.T) {
 	near(t, "depth", trap.Depth, 2, 0.01)
 	near(t, "area", trap.Area, 6, 0.001)
 	near(t, "volume", trap.Volume, 2*math.Pi*(20+2.0/3)*6/1000, 1e-6) // Pappus
-	for _, name := range []string{"open-bowl", "round-jar", "tall-vase", "waisted-vase", "straight-cylinder", "tapered-foot"} {
+	for _, name := range []string{"open-bowl", "round-jar", "tall-vase", "waisted-vase", "straight-cylinder", "tapered-foot", "upright-band"} {
 		if p := made(t, pot(t, name)); len(p.Traps) != 0 {
 			t.Errorf("%s has traps: %+v", name, p.Traps)
 		}
