@@ -5,6 +5,7 @@ import { Icon } from "./icons";
 import { show, withUnit } from "./numbers";
 import { mayPass, now, set, type Tab, tryAgain } from "./state";
 import { save } from "./files";
+import { useRested } from "./rested";
 import { w } from "./words";
 
 export const chosen = (plan: Plan): Scheme => plan.schemes.find((s) => s.id === plan.chosen) ?? plan.schemes[0]!;
@@ -12,14 +13,16 @@ export const chosen = (plan: Plan): Scheme => plan.schemes.find((s) => s.id === 
 export function VerdictLine() {
   const { plan, faults: [fault], job, answered, ready } = now();
   const s = plan && chosen(plan);
+  const said = useRested(fault ? `${w.cannotPlan} ${fault.message}` : plan ? plan.verdict : "");
   return (
     <div class={`verdict ${fault ? "fault" : s?.verdict ?? "none"}`} aria-busy={answered !== job}>
       {(fault || s) && <span class="sign"><Icon name={fault ? "catches" : s!.verdict} /></span>}
       <div class="says">
-        <p role="status" aria-live="polite">
+        <p>
           {fault ? <><b>{w.cannotPlan}</b> {fault.message} {plan && w.stillShown}</>
             : plan ? plan.verdict : w.starting}
         </p>
+        <span class="away" role="status">{said}</span>
         {!fault && plan && (plan.robust.reason === "fewer" || s?.verdict !== "catches") && <span class="robust">{robust(plan)}</span>}
       </div>
       {ready && mayPass(fault) && <button type="button" onClick={tryAgain}>{w.tryAgain}</button>}

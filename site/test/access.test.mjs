@@ -74,3 +74,31 @@ for (const colorScheme of ["light", "dark"]) {
     }, options);
   }
 }
+
+onPage("a screen reader hears the verdict once a drag or a row of keys rests, not at every step of it", async (page) => {
+  const status = page.locator(".verdict [role=status]");
+  const shown = () => page.locator(".verdict p").innerText();
+  await until(async () => await status.innerText() === await shown(), "true");
+  await page.evaluate(() => {
+    window.heard = [];
+    window.seen = new Set();
+    const v = document.querySelector(".verdict"), s = v.querySelector("[role=status]");
+    new MutationObserver(() => { window.seen.add(v.querySelector("p").textContent); }).observe(v, { subtree: true, childList: true, characterData: true });
+    new MutationObserver(() => { window.heard.push(s.textContent); }).observe(s, { subtree: true, childList: true, characterData: true });
+  });
+  const heard = () => page.evaluate(() => window.heard), seen = () => page.evaluate(() => window.seen.size);
+  assert.equal(await page.locator(".verdict [aria-live], .verdict [role=alert]").count(), 0, "nothing else in it speaks");
+  const node = await page.locator(".node").nth(5).boundingBox();
+  const x = node.x + node.width / 2, y = node.y + node.height / 2;
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  for (let i = 1; await seen() < 5; i++) {
+    assert.ok(i < 60, "the drag moves the verdict");
+    await page.mouse.move(x, y - 2 * i);
+    await planned(page);
+  }
+  assert.deepEqual(await heard(), [], "nothing is said while the node is held");
+  await page.mouse.up();
+  await until(async () => (await heard()).length, "1");
+  assert.equal((await heard())[0].replaceAll("\u00a0", " "), (await shown()).replaceAll("\u00a0", " "));
+});

@@ -1,8 +1,9 @@
 // One question under work: its drawing with the handles it needs, the answer,
 // Check, the help that may be had, and the way on.
-import { useEffect, useState } from "preact/hooks";
+import { useState } from "preact/hooks";
 import { read, typed as typedAs } from "../numbers";
 import { say } from "../state";
+import { useRested } from "../rested";
 import { w } from "../words";
 import { AnswerField } from "./answer";
 import { Asked } from "./asked";
@@ -98,12 +99,7 @@ function Buttons({ s, q, work }: { s: Session; q: Question; work: Work }) {
 
 /** The judgement of the form as it stands: seen at once, said once it rests. */
 function LiveLine({ live }: { live: { marked: Marked | null; bad: string } }) {
-  const [said, say] = useState("");
-  const words = live.bad || live.marked?.words || "";
-  useEffect(() => {
-    const wait = setTimeout(() => say(words), 700);
-    return () => clearTimeout(wait);
-  }, [words]);
+  const said = useRested(live.bad || live.marked?.words || "");
   return (
     <section class="live-line">
       <div aria-hidden="true">
