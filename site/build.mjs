@@ -36,7 +36,9 @@ const face = (weight, file) =>
 const js = await bundle("main.tsx");
 const css = face(400, "MoldwrightSans-Regular.woff2") + face(700, "MoldwrightSans-Bold.woff2") + await bundle("style.css");
 const worker = read("../dist/wasm_exec.js").replaceAll("</script", "<\\/script") + "\n" + await bundle("worker.ts");
-const core = pack(readFileSync(join(dist, "core.wasm")));
+// in pieces of whole groups of five, each of which can be unpacked by itself
+const core = pack(readFileSync(join(dist, "core.wasm"))).match(/.{1,250000}/gs)
+  .map((piece) => `<script type="text/plain" class="core">${piece}</script>`).join("\n");
 const spaceJs = await bundle("space/scene.ts");
 const space = pack(spaceJs);
 const icon = `data:image/svg+xml;base64,${base64("src/icon.svg")}`;

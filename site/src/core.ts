@@ -34,7 +34,8 @@ export class Core {
 
   constructor(
     private readonly source: string,
-    private readonly packed: Promise<string>,
+    /** Gives the pieces of the packed core in their order, then null. */
+    private readonly feed: (give: (piece: string | null) => void) => void,
     private readonly onProgress: (p: Progress | null) => void,
     private readonly onSlow: (slow: boolean) => void,
   ) {}
@@ -59,7 +60,7 @@ export class Core {
       e.preventDefault();
       if (worker === this.worker) this.restart(e.message);
     };
-    void this.packed.then((core) => worker.postMessage({ core } satisfies ToWorker));
+    this.feed((core) => worker.postMessage({ core } satisfies ToWorker));
   }
 
   /** Asks the core; the answer always comes, a failure as {"error":…}. A plan

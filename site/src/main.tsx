@@ -10,6 +10,7 @@ import { fromLink, listen, read, save } from "./files";
 import { beginLanguage } from "./language";
 import { named, samples } from "./samples";
 import { begin, now, redo, say, set, undo, unsaved } from "./state";
+import { feed } from "./packed";
 import { keepNow, left } from "./keep/autosave";
 import { opened, putLink } from "./keep/tab";
 import { w } from "./words";
@@ -22,11 +23,7 @@ function paint(): void { render(<App />, root); }
 function run(): void {
   beginLanguage();
   const last = left();
-  const packed = new Promise<string>((resolve) => {
-    if (document.readyState !== "loading") resolve(text("core"));
-    else addEventListener("DOMContentLoaded", () => resolve(text("core")));
-  });
-  const core = new Core(text("worker"), packed, (progress) => set({ progress }), (slow) => { if (slow !== now().slow) set({ slow }); });
+  const core = new Core(text("worker"), feed, (progress) => set({ progress }), (slow) => { if (slow !== now().slow) set({ slow }); });
   core.start();
   foresee();
   const started = begin(last, JSON.stringify(named(samples[0]!)), core, paint);

@@ -21,7 +21,7 @@ interface Scope {
 }
 const scope = globalThis as unknown as Scope;
 
-export type ToWorker = { core: string } | { id: number; op: string; request: string; blob: Uint8Array | Blob | null };
+export type ToWorker = { core: string | null } | { id: number; op: string; request: string; blob: Uint8Array | Blob | null };
 export type FromWorker =
   | { kind: "ready" }
   | { kind: "progress"; id: number; fraction: number; words: string }
@@ -64,8 +64,12 @@ async function picture(id: number, file: Blob | null): Promise<void> {
   }
 }
 
-async function start(packed: string): Promise<void> {
-  const unpacked = new Blob([unpack(packed)]).stream().pipeThrough(new DecompressionStream("gzip"));
+/** The packed core as it comes in, piece by piece. */
+let pieces: ReadableStreamDefaultController<Uint8Array<ArrayBuffer>> | undefined;
+
+async function start(): Promise<void> {
+  const packed = new ReadableStream<Uint8Array<ArrayBuffer>>({ start: (c) => { pieces = c; } });
+  const unpacked = packed.pipeThrough(new DecompressionStream("gzip"));
   const go = new scope.Go();
   const answer = new Response(unpacked, { headers: { "Content-Type": "application/wasm" } });
   const { instance } = await WebAssembly.instantiateStreaming(answer, go.importObject);
@@ -78,7 +82,9 @@ async function start(packed: string): Promise<void> {
 scope.onmessage = (e: MessageEvent<ToWorker>) => {
   const m = e.data;
   if ("core" in m) {
-    start(m.core).catch(die);
+    if (!pieces) start().catch(die);
+    if (m.core === null) pieces!.close();
+    else pieces!.enqueue(unpack(m.core));
     return;
   }
   current = m.id;

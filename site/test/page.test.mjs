@@ -38,7 +38,7 @@ test("the page carries a strict policy and nothing to fetch", () => {
   const csp = /http-equiv="Content-Security-Policy" content="([^"]*)"/.exec(html)[1];
   for (const rule of ["default-src 'none'", "connect-src 'none'", "worker-src blob:", "form-action 'none'"]) assert.ok(csp.includes(rule), rule);
   assert.ok(!csp.includes("unsafe-inline") && !csp.includes("'unsafe-eval'"), csp);
-  assert.doesNotMatch(html.slice(0, html.indexOf('id="core"')), /<(script|link|img)[^>]+(src|href)="(?!data:)/);
+  assert.doesNotMatch(html.slice(0, html.indexOf('class="core"')), /<(script|link|img)[^>]+(src|href)="(?!data:)/);
 });
 
 onPage("a first visit opens on a sample pot, already planned", async (page) => {
@@ -269,4 +269,31 @@ test("storage blocked: the page works and says what that means", async () => {
   await until(() => verdict(page), /parts?/);
   assert.match(await page.locator(".toast p").innerText(), /keeps nothing between visits/);
   await context.close();
+});
+
+test("the core goes to the worker piece by piece while the page is still read, and whole to another worker", async () => {
+  const p = await open(browser, { init: () => {
+    const Own = window.Worker;
+    window.sent = [];
+    window.Worker = class extends Own {
+      constructor(...a) { super(...a); window.sent.push([]); }
+      postMessage(m, ...rest) {
+        if ("core" in m) window.sent.at(-1).push({ piece: m.core, state: document.readyState });
+        return super.postMessage(m, ...rest);
+      }
+    };
+  } });
+  try {
+    await p.page.evaluate(() => window.moldwrightPage.core.kill());
+    await p.page.evaluate(() => window.moldwrightPage.core.ask("version", {})); // the new one answers
+    const [first, second, ...none] = await p.page.evaluate(() => {
+      const whole = [...document.querySelectorAll("script.core")].map((s) => s.textContent).join("");
+      return window.sent.map((s) => ({ whole: s.map((m) => m.piece ?? "").join("") === whole, ends: s.map((m) => m.piece).lastIndexOf(null) === s.length - 1 && s.filter((m) => m.piece === null).length, pieces: s.length, began: s[0].state }));
+    });
+    assert.deepEqual(none, []);
+    for (const s of [first, second]) assert.ok(s.whole && s.ends === 1 && s.pieces > 10, JSON.stringify(s));
+    assert.equal(first.began, "loading");
+  } finally {
+    await p.context.close();
+  }
 });
