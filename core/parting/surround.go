@@ -65,16 +65,21 @@ func settle(s *form.Section, n, unlike int, leastDraft float64) (turn, hook floa
 	for k := range turns {
 		by := float64(k) / turns * period
 		turned := s.Turned(by)
-		deep, share := 0.0, 0.0
-		for i := range unlike {
-			mid := (2*float64(i) + 1) * half
-			deep = max(deep, release.Hook(turned, mid, half))
-			share += release.UprightShare(turned, mid, half, edges)
+		deep := 0.0
+		for i := 0; i < unlike && deep < hook+1e-6; i++ {
+			deep = max(deep, release.Hook(turned, (2*float64(i)+1)*half, half))
 		}
 		if deep < 1e-6 {
 			deep = 0
 		}
-		if deep < hook-1e-6 || deep < hook+1e-6 && share < rub-1e-6 {
+		if deep >= hook+1e-6 {
+			continue
+		}
+		share := 0.0
+		for i := range unlike {
+			share += release.UprightShare(turned, (2*float64(i)+1)*half, half, edges)
+		}
+		if deep < hook-1e-6 || share < rub-1e-6 {
 			turn, hook, rub = by, deep, share
 		}
 	}

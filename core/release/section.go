@@ -14,12 +14,25 @@ import (
 // The surface r(z) g(a) has the normal (g e_r - g' e_a) t_z - g^2 t_r e_z, t the
 // meridian's tangent, and the area |normal| r ds da. Means over azimuth are
 // taken by the midpoint rule on a table of angles, between which they are
-// interpolated.
+// interpolated. A wall has few of all angles, so a row is filled when it is
+// first asked for.
 type Around struct {
 	step   float64 // radians between rows
-	factor []float64
-	below  [][]float64 // below[e][row]
-	least  []float64   // degrees
+	places []azimuth
+	edges  []float64 // sines
+	rows   []ring
+	room   []float64 // for below of the rows
+}
+
+// azimuth is a place around: the squares of the area's two parts, and how much
+// of the normal's length along the pull comes with each component of the
+// meridian's tangent.
+type azimuth struct{ upright, level, tr, tz float64 }
+
+// ring tells of one angle; below is empty until it is filled.
+type ring struct {
+	factor, least float64 // least in degrees
+	below         []float64
 }
 
 // Rows of the tables: a cap's draft hardly varies with azimuth, so that the
@@ -51,49 +64,58 @@ func NewSide(s *form.Section, mid, half float64, edges Edges) *Around {
 	})
 }
 
-// newAround fills a table. along gives, at an azimuth with g and its slope d,
-// how much of the normal's length along the pull comes with each component of
-// the meridian's tangent.
+// newAround prepares a table; along gives, at an azimuth with g and its slope d,
+// tr and tz of the place.
 func newAround(s *form.Section, from, to float64, rows, azimuths int, edges Edges, along func(a, g, d float64) (tr, tz float64)) *Around {
-	n := rows + 1
-	t := &Around{step: 2 * math.Pi / float64(rows), factor: make([]float64, n), least: make([]float64, n)}
-	for range edges.Deg {
-		t.below = append(t.below, make([]float64, n))
-	}
-	type place struct{ upright, level, tr, tz float64 } // squares of the area's parts
-	places := make([]place, azimuths)
-	for k := range places {
+	t := &Around{step: 2 * math.Pi / float64(rows), edges: edges.sin, places: make([]azimuth, azimuths),
+		rows: make([]ring, rows+1), room: make([]float64, (rows+1)*len(edges.sin))}
+	for k := range t.places {
 		a := from + (float64(k)+0.5)/float64(azimuths)*(to-from)
 		g, d := s.At(a)
 		tr, tz := along(a, g, d)
-		places[k] = place{g*g + d*d, g * g * g * g, tr, tz}
-	}
-	below := make([]float64, len(edges.sin))
-	for row := range n {
-		tz, tr := math.Sincos(-math.Pi + float64(row)*t.step)
-		least, sum := 1.0, 0.0
-		clear(below)
-		for _, p := range places {
-			area := math.Sqrt(tz*tz*p.upright + tr*tr*p.level)
-			sum += area
-			if area == 0 {
-				continue
-			}
-			sin := (tr*p.tr + tz*p.tz) / area
-			least = min(least, sin)
-			for e, edge := range edges.sin {
-				if sin < edge {
-					below[e] += area
-				}
-			}
-		}
-		t.factor[row] = sum / float64(azimuths)
-		for e, v := range below {
-			t.below[e][row] = v / float64(azimuths)
-		}
-		t.least[row] = math.Asin(max(-1, least)) * 180 / math.Pi
+		t.places[k] = azimuth{g*g + d*d, g * g * g * g, tr, tz}
 	}
 	return t
+}
+
+// at is a row of the table.
+func (t *Around) at(row int) *ring {
+	r := &t.rows[row]
+	if r.below == nil {
+		n := len(t.edges)
+		r.below = t.room[row*n : (row+1)*n : (row+1)*n]
+		t.fill(r, -math.Pi+float64(row)*t.step)
+	}
+	return r
+}
+
+// fill measures all round at a tangent angle.
+func (t *Around) fill(r *ring, angle float64) {
+	tz, tr := math.Sincos(angle)
+	least, sum := 1.0, 0.0
+	for i := range t.places {
+		p := &t.places[i]
+		area := math.Sqrt(tz*tz*p.upright + tr*tr*p.level)
+		sum += area
+		if area == 0 {
+			continue
+		}
+		sin := (tr*p.tr + tz*p.tz) / area
+		if sin < least {
+			least = sin
+		}
+		for e, edge := range t.edges {
+			if sin < edge {
+				r.below[e] += area
+			}
+		}
+	}
+	n := float64(len(t.places))
+	r.factor = sum / n
+	for e, v := range r.below {
+		r.below[e] = v / n
+	}
+	r.least = math.Asin(max(-1, least)) * 180 / math.Pi
 }
 
 // Span measures span i of the meridian: area in mm2 and least draft in degrees;
@@ -103,13 +125,12 @@ func (t *Around) Span(m *form.Meridian, i int, below []float64) (area, least flo
 	p, q, sp := m.Pts[i], m.Pts[i+1], m.Spans[i]
 	band := form.BandArea(p, q)
 	x := (math.Remainder((sp.A0+sp.A1)/2, 2*math.Pi) + math.Pi) / t.step
-	row := min(int(x), len(t.factor)-2)
-	f := x - float64(row)
-	mean := func(v []float64) float64 { return v[row] + f*(v[row+1]-v[row]) }
+	row := min(int(x), len(t.rows)-2)
+	a, b, f := t.at(row), t.at(row+1), x-float64(row)
 	for e := range below {
-		below[e] += band * mean(t.below[e])
+		below[e] += band * (a.below[e] + f*(b.below[e]-a.below[e]))
 	}
-	return band * mean(t.factor), mean(t.least)
+	return band * (a.factor + f*(b.factor-a.factor)), a.least + f*(b.least-a.least)
 }
 
 // UprightShare is the share of an upright wall, over a side part's sector,
@@ -140,27 +161,28 @@ const hookSteps = 192
 // sector of at most 180 degrees draws toward its middle, so nothing outside the
 // stretch stands in its way.
 func Hook(s *form.Section, mid, half float64) float64 {
-	f := frame{pull: Down} // x across the pull, y against it
-	pts := make([]form.Point, hookSteps+1)
+	pts := make([]vec, hookSteps+1) // x across the pull, y against it
+	hooks := false
 	for k := range pts {
 		a := (2*float64(k)/hookSteps - 1) * half
 		g, _ := s.At(mid + a)
 		sin, cos := math.Sincos(a)
 		// the contour runs so that plaster lies on its right
-		pts[k] = form.Point{R: 2 + g*sin, Z: -g * cos}
+		pts[k] = vec{2 + g*sin, -g * cos}
+		hooks = hooks || k > 0 && pts[k].x <= pts[k-1].x
 	}
-	for _, p := range pts {
-		f.pts = append(f.pts, f.to(p))
+	if !hooks { // it runs across the pull all along and is its own envelope
+		return 0
 	}
-	f.env = newEnvelope(f.pts)
+	env := newEnvelope(pts)
 	deepest := 0.0
-	for _, p := range f.pts {
-		if f.env.free(p.x, p.y-1e-9) {
+	for _, p := range pts {
+		if env.free(p.x, p.y-1e-9) {
 			continue
 		}
 		near := math.Inf(1)
 		for _, dir := range [2]int{1, -1} {
-			near = min(near, math.Abs(f.env.next(p.x, p.y, dir).at-p.x))
+			near = min(near, math.Abs(env.next(p.x, p.y, dir).at-p.x))
 		}
 		deepest = max(deepest, near)
 	}
