@@ -164,7 +164,8 @@ func BuildInner(j *job.Job, m *Meridian) (*Meridian, error) {
 	return in, nil
 }
 
-// outside finds a point of in that does not lie within m.
+// outside finds a point of in that does not lie within m, or from which a chord
+// passes out through m.
 func outside(in, m *Meridian) (int, bool) {
 	rim := m.Rim()
 	tree := NewTree(append(slices.Clone(m.Pts), Point{0, rim.Z}))
@@ -181,6 +182,15 @@ func outside(in, m *Meridian) (int, bool) {
 			}
 		})
 		if crossings%2 == 0 {
+			return i, true
+		}
+	}
+	for i, q := range in.Pts[1:] {
+		p, through := in.Pts[i], false
+		tree.Visit(min(p.R, q.R), max(p.R, q.R), min(p.Z, q.Z), max(p.Z, q.Z), func(k int) {
+			through = through || k+1 < len(m.Pts) && meet(p, q, m.Pts[k], m.Pts[k+1])
+		})
+		if through {
 			return i, true
 		}
 	}

@@ -29,9 +29,14 @@ const turnTol = 0.012
 // natchSteps are the corners of a natch's base circle.
 const natchSteps = 36
 
-// NewSolids prepares to make the meshes of a mold, whose chords lie within
-// 0.02 mm of the curves they stand for.
-func NewSolids(md *Mold) *Solids { return newSolids(md, turnTol) }
+// Solids are the meshes of the mold, whose chords lie within 0.02 mm of the
+// curves they stand for.
+func (md *Mold) Solids() *Solids {
+	if md.solids == nil {
+		md.solids = newSolids(md, turnTol)
+	}
+	return md.solids
+}
 
 // NewCoarse makes meshes with chords up to 1 mm within their curves, for looking
 // at and for checks of many molds.

@@ -43,6 +43,8 @@ type Mold struct {
 	// Inner is the inner surface of a solid-cast pot, from the axis to its rim;
 	// nil for a drain-cast one.
 	Inner []form.Point
+
+	solids *Solids // made when first asked for
 }
 
 // Part is one plaster part.

@@ -47,7 +47,7 @@ func TestPartsAreSoundAndFillTheBlock(t *testing.T) {
 			if md.Scheme.Sides > 3 || md.Scheme.Sides > 0 && len(name) > 4 {
 				return
 			}
-			so := NewSolids(md)
+			so := md.Solids()
 			exact := md.Block.PlanShare()
 			circle, plan, _ := so.polygon()
 			if math.Abs(circle-1) > 1e-3 || math.Abs(plan*circle-exact) > 1e-3*exact {

@@ -51,17 +51,24 @@ func TestCoreHeldByRim(t *testing.T) {
 	}
 }
 
-// An inner surface that comes through the wall is refused by name.
+// An inner surface that comes through the wall is refused by name, whether one of
+// its points lies outside or only the straight wall between two of them, across
+// a waist.
 func TestInnerThroughTheWall(t *testing.T) {
-	j := potOf(corner(0, 0), corner(40, 0), corner(50, 60))
-	j.Form.Inner = []job.Node{corner(0, 6), corner(44, 6), corner(42, 60)}
-	m, err := form.Build(j)
-	if err != nil {
-		t.Fatal(err)
-	}
-	_, err = form.BuildInner(j, m)
-	f, ok := err.(job.Faults)
-	if !ok || f[0].Code != "innerOutside" || f[0].Field != "form.inner[1]" {
-		t.Errorf("got %v, want innerOutside at form.inner[1]", err)
+	for _, c := range []struct{ outer, inner []job.Node }{
+		{[]job.Node{corner(0, 0), corner(40, 0), corner(50, 60)}, []job.Node{corner(0, 6), corner(44, 6), corner(42, 60)}},
+		{[]job.Node{corner(0, 0), corner(40, 0), corner(20, 30), corner(50, 60)}, []job.Node{corner(0, 6), corner(30, 6), corner(42, 60)}},
+	} {
+		j := potOf(c.outer...)
+		j.Form.Inner = c.inner
+		m, err := form.Build(j)
+		if err != nil {
+			t.Fatal(err)
+		}
+		_, err = form.BuildInner(j, m)
+		f, ok := err.(job.Faults)
+		if !ok || f[0].Code != "innerOutside" || f[0].Field != "form.inner[1]" {
+			t.Errorf("got %v, want innerOutside at form.inner[1]", err)
+		}
 	}
 }

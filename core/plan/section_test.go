@@ -5,7 +5,6 @@ import (
 	"testing"
 
 	"moldwright/core/job"
-	"moldwright/core/mold"
 )
 
 // The figures of pots that are not round are those of their meshes: the volume
@@ -28,7 +27,7 @@ func TestFiguresOfSections(t *testing.T) {
 			t.Fatal(err)
 		}
 		md := p.work.mold
-		m, err := mold.NewSolids(md).Cast(nil)
+		m, err := md.Solids().Cast(nil)
 		if err != nil {
 			t.Fatal(err)
 		}

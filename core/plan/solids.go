@@ -30,7 +30,7 @@ type File struct {
 // plaster parts and cast where they stand in the closed mold.
 func (p *Plan) Meshes(what string, say func(fraction float64, with words.Text)) ([]File, error) {
 	w := p.work
-	so := mold.NewSolids(w.mold)
+	so := w.mold.Solids()
 	var out []File
 	add := func(name, kind, part string, m *solid.Mesh) {
 		out = append(out, File{Name: fileName(w.job.Name, name), Kind: kind, Part: part,

@@ -45,23 +45,8 @@ func divided(j *job.Job, p Piece, t *turned, full func() *turned) []Piece {
 	one := func(t *turned) Piece {
 		q := p
 		q.build = t.build
-		lo, hi := t.levels()
-		high := math.Max(hi-lo+t.coneHigh(), t.domeHigh(p.up[2]))
-		var box [][2]float64
-		if t.to-t.from < 360 {
-			box = t.points()
-		} else {
-			lo, hi := t.extent()
-			box = [][2]float64{{lo[0], lo[1]}, {hi[0], lo[1]}, {hi[0], hi[1]}, {lo[0], hi[1]}}
-			box = append(box, t.letters()...)
-		}
-		if p.up[2] < 0 {
-			for i := range box {
-				box[i][1] = -box[i][1]
-			}
-		}
-		q.measure(j, box, high, t.volume())
-		q.Overhang = t.overhang(p.up[2] < 0)
+		q.measure(j, t.corners(), t.volume())
+		q.Overhang = t.overhang(p.up[2])
 		return q
 	}
 	whole := one(t)
@@ -109,9 +94,6 @@ func divided(j *job.Job, p Piece, t *turned, full func() *turned) []Piece {
 					part.key()
 				}
 				q := one(&part)
-				if m > 1 || n > 1 {
-					q.Overhang = math.Max(q.Overhang, 45) // of the keys
-				}
 				q.share(i*n+k, m*n)
 				fit = fit && q.FitsBed
 				out = append(out, q)
@@ -134,28 +116,6 @@ func (t *turned) levels() (lo, hi float64) {
 		lo, hi = math.Min(lo, q.Z), math.Max(hi, q.Z)
 	}
 	return lo, hi
-}
-
-// domeHigh is how far the domes for natches rise over the end of the section
-// that lies on the bed, printed with way * z up.
-func (t *turned) domeHigh(way float64) float64 {
-	lo, hi := t.levels()
-	high := 0.0
-	for _, q := range t.section {
-		if q.edge != seamEdge {
-			continue
-		}
-		foot := q.Z - lo
-		if way < 0 {
-			foot = hi - q.Z
-		}
-		for _, n := range t.natches {
-			if n.Socket {
-				high = math.Max(high, foot+solid.DomeHeight(n.Radius, n.HalfAngle))
-			}
-		}
-	}
-	return high
 }
 
 // joints finds heights, ends included, that divide the section into m slices no
@@ -298,9 +258,5 @@ func plugFor(j *job.Job, md *mold.Mold) []Piece {
 	p := Piece{Label: words.Say("upper plug"), Part: "upper", Kind: "plug", up: solid.Vec{0, 0, -1},
 		Draft: math.Atan(slope) * 180 / math.Pi, Verdict: parting.Clear,
 		Note: words.Say("It forms the flared spare. Stand it on the positive; when the plaster has set, draw it up before the part is lifted. At each cast cut the clay out of the spare before the upper part is lifted.")}
-	out := divided(j, p, t, nil)
-	for i := range out {
-		out[i].Overhang = math.Max(out[i].Overhang, 45)
-	}
-	return out
+	return divided(j, p, t, nil)
 }

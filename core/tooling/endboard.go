@@ -200,24 +200,23 @@ func (e *endBoard) keys(v float64) []key {
 // measured is this piece of the board with its size and weight.
 func (e *endBoard) measured(j *job.Job, p Piece) Piece {
 	p.build = e.build
-	sin, cos := solid.SinCosDeg(e.mid)
-	f, top, end := e.floor(), e.back(), e.to
+	f, top := e.floor(), e.back()
+	out := []solid.Vec{e.at(f, e.from, e.z-e.way*e.proud())}
+	for _, d := range [2]float64{0, e.thick()} {
+		for _, q := range [4][2]float64{{f, e.from}, {top, e.from}, {top, e.to}, {f, e.to}} {
+			out = append(out, e.at(q[0], q[1], e.z+e.way*d))
+		}
+	}
 	for _, k := range e.keys(e.to) {
-		end = math.Max(end, e.to+k.radius)
-		p.Overhang = 45
-	}
-	if len(e.keys(e.from)) > 0 {
-		p.Overhang = 45
-	}
-	corners := [][2]float64{{f, e.from}, {top, e.from}, {top, end}, {f, end}}
-	for i, c := range corners { // from the part's frame to the bed's
-		x, y := c[0]*cos-c[1]*sin, c[0]*sin+c[1]*cos
-		corners[i] = [2]float64{x, -e.way * y}
+		out = append(out, e.at(k.at[0], e.to+k.radius, e.z+e.way*k.at[1]))
 	}
 	ledges := 0.0
 	for _, l := range e.held(e.ledges()) {
 		ledges += loopArea(l[0]) * ledge
 	}
-	p.measure(j, corners, e.thick()+e.proud(), ((top-f)*(e.to-e.from)*e.thick()+ledges)/1000)
+	p.measure(j, out, ((top-f)*(e.to-e.from)*e.thick()+ledges)/1000)
+	if len(e.keys(e.from))+len(e.keys(e.to)) > 0 {
+		p.Overhang = keyOverhang
+	}
 	return p
 }

@@ -191,20 +191,6 @@ func (t *turned) key() {
 	}
 }
 
-// coneHigh is how far the highest cone in a level joint stands out of the
-// section.
-func (t *turned) coneHigh() float64 {
-	high := 0.0
-	for i := range t.section {
-		for _, k := range t.keysOf(i) {
-			if k.out {
-				high = math.Max(high, k.radius)
-			}
-		}
-	}
-	return high
-}
-
 // reach is how much farther a point of the section stands from the axis at an
 // azimuth in degrees than its R.
 func (t *turned) reach(s shape, deg float64) float64 {

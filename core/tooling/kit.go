@@ -43,7 +43,7 @@ func capKit(j *job.Job, md *mold.Mold, p *mold.Part) []Piece {
 	var out []Piece
 	up := solid.Vec{0, 0, 1}
 	if p.Name == "core" {
-		out = []Piece{potPositive(j, md, p)}
+		out = potPositive(j, md, p)
 	} else {
 		var t *turned
 		t, up = positive(j, md, p, false)
@@ -173,18 +173,12 @@ func (s *stave) inCourses(j *job.Job, p Piece) []Piece {
 		course := *s
 		course.lo, course.hi = heights[i], heights[i+1]
 		q := p
-		q.build, q.Overhang = course.build, 45
+		q.build = course.build
 		if n > 1 {
 			q.share(i, n)
 		}
-		high := course.hi - course.lo
-		if course.hi < s.top {
-			for _, k := range s.keys(course.hi, true) {
-				high = math.Max(high, course.hi-course.lo+k.radius)
-			}
-		}
-		plan, ml := course.points(p.up)
-		q.measure(j, plan, high, ml)
+		q.measure(j, course.corners(), course.volume())
+		q.Overhang = course.overhang()
 		out = append(out, q)
 	}
 	return out

@@ -3,7 +3,6 @@ package tooling
 import (
 	"fmt"
 	"math"
-	"strings"
 	"testing"
 
 	"moldwright/core/form"
@@ -72,9 +71,9 @@ func layouts(t *testing.T, j *job.Job, visit func(md *mold.Mold)) {
 	}
 }
 
-// Every piece is sound, as large and as heavy as the plan says, rests on the
-// bed, overhangs by no more than it says, and touches its plaster part without
-// sharing space with it.
+// Every piece is sound, as heavy as the plan says, rests on the bed, and touches
+// its plaster part without sharing space with it. (Sizes and overhangs:
+// TestSizeAndOverhangOfEveryPiece.)
 func TestEveryPiece(t *testing.T) {
 	made := map[string]int{}
 	each(t, func(name string, j *job.Job, md *mold.Mold) {
@@ -113,26 +112,12 @@ func TestEveryPiece(t *testing.T) {
 			if math.Abs(lo[2]) > 1e-9 {
 				t.Errorf("%s does not rest on the bed: %g", at, lo[2])
 			}
-			size := m.Size()
-			for k := range 3 {
-				over, under := 0.02*p.Size[k]+1, 0.02*p.Size[k]+1
-				if p.Kind == "collar" && !strings.Contains(p.Name, " of ") {
-					over, under = 0.25, markRaised+0.25 // its letters count, whether or not they find a flat
-				}
-				if size[k] > p.Size[k]+over || size[k] < p.Size[k]-under {
-					t.Errorf("%s: size %.2f, the plan says %.2f", at, size, p.Size)
-					break
-				}
-			}
 			within := 0.03
 			if p.Kind == "stave" && md.Block.Facets > 0 {
 				within = 0.1 // coarse chords cut the edges of straight-sided blocks
 			}
 			if got := m.Volume() / 1000; math.Abs(got-p.Volume) > within*p.Volume+0.5 {
 				t.Errorf("%s: volume %.2f ml, the plan says %.2f", at, got, p.Volume)
-			}
-			if got := steepest(m); got > p.Overhang+1 {
-				t.Errorf("%s: overhang of %.1f degrees, the plan says %.1f", at, got, p.Overhang)
 			}
 			there := inMold(m, toMold)
 			if hit, where := solid.Overlap(solid.NewBody(there), bodies[p.Part], 0.02); hit {
@@ -161,8 +146,8 @@ func inMold(m *solid.Mesh, rows [12]float64) *solid.Mesh {
 	return there
 }
 
-// steepest is the steepest overhang of a mesh as it stands on the bed, degrees,
-// by area: specks below 0.5 mm2, as under the marks of a pen, do not count.
+// steepest is the steepest overhang of a mesh as it stands on the bed, degrees;
+// slivers that are nowhere a hundredth of a millimetre wide do not count.
 func steepest(m *solid.Mesh) float64 {
 	worst := 0.0
 	for _, f := range m.T {
@@ -176,7 +161,7 @@ func steepest(m *solid.Mesh) float64 {
 		}
 		n := solid.Vec{u[1]*v[2] - u[2]*v[1], u[2]*v[0] - u[0]*v[2], u[0]*v[1] - u[1]*v[0]}
 		l := math.Sqrt(n[0]*n[0] + n[1]*n[1] + n[2]*n[2])
-		if l < 1 {
+		if long := math.Max(norm(u), math.Max(norm(v), norm(solid.Vec{u[0] - v[0], u[1] - v[1], u[2] - v[2]}))); l < 0.01*long {
 			continue
 		}
 		worst = math.Max(worst, math.Asin(math.Max(0, -n[2]/l))*180/math.Pi)

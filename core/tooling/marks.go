@@ -142,12 +142,15 @@ type sign struct {
 
 // raise stands the sign out of its face; the loops are to be left open there.
 func (s sign) raise(b *solid.Builder) []solid.Loop {
-	return raise(b, s.n, s.list, markRaised, func(x, y, h float64) (p solid.Vec) {
-		for k := range 3 {
-			p[k] = s.o[k] + x*s.x[k] + (y+s.lean*h)*s.y[k] + h*s.n[k]
-		}
-		return p
-	})
+	return raise(b, s.n, s.list, markRaised, s.at)
+}
+
+// at is a point of the sign's frame at a height over its face.
+func (s sign) at(x, y, h float64) (p solid.Vec) {
+	for k := range 3 {
+		p[k] = s.o[k] + x*s.x[k] + (y+s.lean*h)*s.y[k] + h*s.n[k]
+	}
+	return p
 }
 
 // ringSign is where a piece's mark stands on its level rim between corners a

@@ -23,7 +23,7 @@ func TestMarksAreRaised(t *testing.T) {
 			if md.Scheme.ID != "two" {
 				return
 			}
-			so := mold.NewSolids(md)
+			so := md.Solids()
 			for i := range md.Parts {
 				p := &md.Parts[i]
 				plate, _ := positive(&j, md, p, true)
@@ -88,7 +88,7 @@ func TestMarksReadFromOutside(t *testing.T) {
 		if md.Scheme.ID != "two" {
 			return
 		}
-		so := mold.NewSolids(md)
+		so := md.Solids()
 		for i := range md.Parts {
 			p := &md.Parts[i]
 			way := p.Pull[2]
@@ -127,7 +127,7 @@ func TestTraysAreMarked(t *testing.T) {
 		if md.Scheme.ID != "sides4" {
 			return
 		}
-		so := mold.NewSolids(md)
+		so := md.Solids()
 		for i := range md.Parts {
 			tr := newTray(&j, md, &md.Parts[i])
 			area := 0.0
@@ -180,5 +180,3 @@ func TestTraysAreMarked(t *testing.T) {
 		t.Errorf("%d flanks marked of 8", found)
 	}
 }
-
-func dotted(a, b solid.Vec) float64 { return a[0]*b[0] + a[1]*b[1] + a[2]*b[2] }

@@ -8,10 +8,19 @@ import (
 	"moldwright/core/words"
 )
 
-// measure fills in size, fit and material from the piece's corners in plan as
-// printed, its height (mm) and its volume (ml). The piece is turned on the bed
-// so that it fits and takes the least room.
-func (p *Piece) measure(j *job.Job, plan [][2]float64, high, ml float64) {
+// measure fills in size, fit and material from the corners of the piece that may
+// lie outermost, where it stands in the mold, and its volume (ml). The piece is
+// turned on the bed so that it fits and takes the least room. As the corners are
+// those of its mesh, the size is the mesh's own, whatever the turn.
+func (p *Piece) measure(j *job.Job, corners []solid.Vec, ml float64) {
+	p.stand(&solid.Mesh{V: corners})
+	plan := make([][2]float64, len(corners))
+	low, high := math.Inf(1), math.Inf(-1)
+	for i, q := range corners {
+		plan[i] = [2]float64{q[0], q[1]}
+		low, high = min(low, q[2]), max(high, q[2])
+	}
+	high -= low
 	p.Volume, p.Mass = ml, ml*printDensity
 	p.Filament = ml / (math.Pi / 4 * filamentWide * filamentWide)
 	bed := j.Printer.Bed
@@ -48,11 +57,35 @@ func box(plan [][2]float64, deg float64) (w, d float64) {
 	return x1 - x0, y1 - y0
 }
 
-// points are the corners of a stave's course in plan as printed, and its volume
-// in ml.
-func (s *stave) points(up solid.Vec) ([][2]float64, float64) {
-	const steps = 144
-	list, _ := s.plan(steps)
+// corners are those of a stave's course where it ends and bends, of its mark and
+// of its keys.
+func (s *stave) corners() []solid.Vec {
+	list, mark := s.plan(s.md.Solids().Turn.Steps())
+	var out []solid.Vec
+	for _, h := range s.bends() {
+		for i, q := range s.at(list, h) {
+			if h <= s.flangeEnd && s.lo < s.flangeEnd || !list[i].tip {
+				out = append(out, solid.Vec{q[0], q[1], h})
+			}
+		}
+	}
+	if mark >= 0 {
+		out = s.sign(list, mark).corners(out)
+	}
+	if s.hi < s.top {
+		for _, k := range s.keys(s.hi, true) {
+			out = append(out, solid.Vec{k.at[0], k.at[1], s.hi + k.radius})
+		}
+	}
+	for i := range out {
+		out[i][2] = s.seam + s.way*out[i][2]
+	}
+	return out
+}
+
+// volume of the course in ml.
+func (s *stave) volume() float64 {
+	list, _ := s.plan(s.md.Solids().Turn.Steps())
 	bare := make([]staveCorner, 0, len(list))
 	for _, q := range list {
 		if !q.tip {
@@ -67,60 +100,93 @@ func (s *stave) points(up solid.Vec) ([][2]float64, float64) {
 		}
 		v += (loopArea(s.at(of, heights[i])) + loopArea(s.at(of, h))) / 2 * (h - heights[i])
 	}
-	if s.lo >= s.flangeEnd {
-		list = bare
-	}
-	full := append(s.at(list, min(s.hi, s.bevel[0])), s.at(bare, s.hi)...)
-	if up[2] < 0 {
-		for i := range full {
-			full[i][1] = -full[i][1]
-		}
-	}
-	return full, v / 1000
+	return v / 1000
 }
 
-// points are the corners of a sector in plan, those that may lie outermost.
-func (t *turned) points() [][2]float64 {
+// corners are those of the piece that may lie outermost: of the widest and the
+// innermost rings and of those at its ends, of the letters and natches that stand
+// out of it and of its keys. A whole ring is as wide every way.
+func (t *turned) corners() []solid.Vec {
+	so := t.md.Solids()
+	span, panels := t.span(so), t.panels(so)
 	least, most := t.reaches()
-	var out [][2]float64
-	for d := t.from; d <= t.to+1e-9; d += 0.5 {
-		sin, cos := solid.SinCosDeg(d)
-		for s, far := range most {
-			if far < 0 {
-				continue
-			}
-			f := t.reach(shape(s), d)
-			for _, r := range [2]float64{least[s], far} {
-				out = append(out, [2]float64{r * f * cos, r * f * sin})
-			}
+	var out []solid.Vec
+	marked := false // a flat lies within its ring: any other may be wider there
+	for i := range panels {
+		if panels[i].ok {
+			marked = true
+			out = panels[i].sign.corners(out)
+		}
+	}
+	for i, q := range t.section {
+		at := t.row(so, panels, i)
+		if q.R == 0 || q.R != most[q.shape] && !marked && (span.Whole() || q.R != least[q.shape]) {
+			out = append(out, at(span.From)) // for its height
+			continue
+		}
+		round := q.shape == asCircle || q.shape == asPot && t.md.Section.Round || q.shape == asOutside && t.md.Block.Facets == 0
+		if round && span.Whole() && !marked {
+			out = append(out, solid.Vec{-q.R, -q.R, q.Z}, solid.Vec{q.R, -q.R, q.Z}, solid.Vec{q.R, q.R, q.Z}, solid.Vec{-q.R, q.R, q.Z})
+			continue
+		}
+		for k := span.From; k <= span.To; k++ {
+			out = append(out, at(k))
 		}
 	}
 	sin, cos := solid.SinCosDeg(t.from)
 	for _, k := range t.ends[0] { // the tips of the cones
-		out = append(out, [2]float64{k.at[0]*cos + k.radius*sin, k.at[0]*sin - k.radius*cos})
+		out = append(out, solid.Vec{k.at[0]*cos + k.radius*sin, k.at[0]*sin - k.radius*cos, k.at[1]})
 	}
-	return out
+	return t.proud(out)
 }
 
-// letters are the ends in plan of what stands out of a whole ring's upright wall
-// as its mark.
-func (t *turned) letters() (out [][2]float64) {
-	_, wide := lettering(t.marks)
+// proud adds what stands out of level faces: letters, natches and keys.
+func (t *turned) proud(to []solid.Vec) []solid.Vec {
+	whole := t.to-t.from >= 360
 	for i, a := range t.section {
 		c := t.section[(i+1)%len(t.section)]
-		if a.edge != markEdge || t.marks == "" || math.Abs(c.Z-a.Z) < bandLeast {
-			continue
+		way := -1.0 // of the face
+		if a.R > c.R {
+			way = 1
 		}
-		az := t.places()[0]
-		sin, cos := solid.SinCosDeg(az)
-		far := math.Max(a.R, c.R) * t.reach(asOutside, az)
-		if t.md.Block.Facets == 0 { // on a chord
-			far *= math.Cos(math.Atan((wide/2 + markRoom) / far))
-		}
-		far += markRaised
-		for _, x := range [2]float64{-wide / 2, wide / 2} {
-			out = append(out, [2]float64{far*cos - x*sin, far*sin + x*cos})
+		switch a.edge {
+		case rimEdge:
+			if s, ok := t.ringSign(a, c, way); ok && t.marks != "" {
+				to = s.corners(to)
+			}
+		case seamEdge:
+			for _, n := range t.natches {
+				if n.Socket && (whole || inside(n.Azimuth, t.from, t.to)) {
+					sin, cos := solid.SinCosDeg(n.Azimuth)
+					to = append(to, solid.Vec{n.At.R * cos, n.At.R * sin, a.Z + way*solid.DomeHeight(n.Radius, n.HalfAngle)})
+				}
+			}
+		case keyEdge, plugEdge:
+			for _, k := range t.keysOf(i) {
+				if k.out {
+					to = append(to, solid.Vec{k.at[0], k.at[1], a.Z + way*k.radius})
+				}
+			}
 		}
 	}
-	return out
+	return to
+}
+
+// reaches are the least and the greatest radius of each shape in the section.
+func (t *turned) reaches() (least, most [3]float64) {
+	least = [3]float64{math.Inf(1), math.Inf(1), math.Inf(1)}
+	for _, q := range t.section {
+		least[q.shape], most[q.shape] = min(least[q.shape], q.R), max(most[q.shape], q.R)
+	}
+	return least, most
+}
+
+// corners adds where the sign's shapes end.
+func (s sign) corners(to []solid.Vec) []solid.Vec {
+	for _, g := range s.list {
+		for _, q := range g[0] {
+			to = append(to, s.at(q[0], q[1], markRaised))
+		}
+	}
+	return to
 }

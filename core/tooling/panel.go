@@ -141,7 +141,7 @@ func (s *stave) band() (low, high float64) {
 
 // markedSide lays the band between two loops with the stave's mark on the flat
 // that begins at corner k.
-func (s *stave) markedSide(b *solid.Builder, low, high solid.Loop, plan [][2]float64, k int) {
+func (s *stave) markedSide(b *solid.Builder, low, high solid.Loop, plan []staveCorner, k int) {
 	for i := range low {
 		j := (i + 1) % len(low)
 		if i != k {
@@ -149,8 +149,15 @@ func (s *stave) markedSide(b *solid.Builder, low, high solid.Loop, plan [][2]flo
 			b.Triangle(low[i], high[j], high[i])
 		}
 	}
+	m := s.sign(plan, k)
+	b.Face(m.n, solid.Loop{low[k], low[k+1], high[k+1], high[k]}, m.raise(b)...)
+}
+
+// sign is the stave's mark on the flat that begins at corner k of its plan.
+func (s *stave) sign(plan []staveCorner, k int) sign {
 	from, to := s.band()
-	p, q := plan[k], plan[k+1]
+	ends := s.at(plan[k:k+2], from)
+	p, q := ends[0], ends[1]
 	list, _ := lettering(s.marks)
 	m := sign{list: list, lean: 1, y: solid.Vec{0, 0, 1},
 		o: solid.Vec{(p[0] + q[0]) / 2, (p[1] + q[1]) / 2, (from + to) / 2},
@@ -166,7 +173,7 @@ func (s *stave) markedSide(b *solid.Builder, low, high solid.Loop, plan [][2]flo
 			}
 		}
 	}
-	b.Face(m.n, solid.Loop{low[k], low[k+1], high[k+1], high[k]}, m.raise(b)...)
+	return m
 }
 
 func mean(list ...solid.Vec) (m solid.Vec) {
@@ -181,7 +188,7 @@ func mean(list ...solid.Vec) (m solid.Vec) {
 // direction is from a to c, one long, times way.
 func direction(a, c solid.Vec, way float64) solid.Vec {
 	d := solid.Vec{c[0] - a[0], c[1] - a[1], c[2] - a[2]}
-	l := way / math.Sqrt(d[0]*d[0]+d[1]*d[1]+d[2]*d[2])
+	l := way / norm(d)
 	return solid.Vec{d[0] * l, d[1] * l, d[2] * l}
 }
 

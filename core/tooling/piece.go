@@ -64,11 +64,7 @@ func (p *Piece) Mesh(so *mold.Solids) (*solid.Mesh, [12]float64, error) {
 	}
 	frame := &solid.Mesh{V: []solid.Vec{{}, {1, 0, 0}, {0, 1, 0}, {0, 0, 1}}}
 	for _, x := range [2]*solid.Mesh{m, frame} {
-		if p.up == (solid.Vec{0, 0, -1}) {
-			x.RotateX(180)
-		} else {
-			x.TurnUp(p.up)
-		}
+		p.stand(x)
 		x.RotateZ(p.turn)
 	}
 	lo, hi := m.Bounds()
@@ -87,6 +83,16 @@ func (p *Piece) Mesh(so *mold.Solids) (*solid.Mesh, [12]float64, error) {
 		back[4*row+3] = at
 	}
 	return m, back, nil
+}
+
+// stand turns a mesh from where the piece stands in the mold to how it is
+// printed, before it is turned to fit the bed.
+func (p *Piece) stand(m *solid.Mesh) {
+	if p.up == (solid.Vec{0, 0, -1}) {
+		m.RotateX(180)
+	} else {
+		m.TurnUp(p.up)
+	}
 }
 
 // shape tells how a point of a section goes round the axis.
@@ -130,34 +136,17 @@ type turned struct {
 }
 
 func (t *turned) build(so *mold.Solids) (*solid.Mesh, error) {
-	n := so.Turn.Steps()
-	span := solid.FullTurn(n)
-	if t.to-t.from < 360 {
-		at := func(deg float64) int { return int(math.Round(deg / 360 * float64(n))) }
-		span = solid.Span{Steps: n, From: at(t.from), To: at(t.to)}
-	}
+	span := t.span(so)
 	b := solid.NewBuilder(so.Place, span)
-	n = len(t.section) * (span.To - span.From + 1)
+	n := len(t.section) * (span.To - span.From + 1)
 	b.Grow(n, 2*n)
-	panels := make([]panel, len(t.section))
-	for i, q := range t.section {
-		if q.edge == markEdge {
-			panels[i] = t.panel(so, span, q, t.section[(i+1)%len(t.section)])
-		}
-	}
+	panels := t.panels(so)
 	rings := make([]solid.Loop, len(t.section))
 	for i, q := range t.section {
-		p := &panels[i]
-		if !p.ok {
-			p = &panels[(i+len(panels)-1)%len(panels)]
-		}
-		switch {
-		case q.R == 0 || q.shape == asPot:
+		if q.R == 0 || q.shape == asPot {
 			rings[i] = b.Ring(q.R, q.Z)
-		case q.shape == asOutside:
-			rings[i] = b.Row(p.flatten(func(k int) solid.Vec { return so.Outside(q.R, q.Z, k) }))
-		default:
-			rings[i] = b.Row(func(k int) solid.Vec { return so.Turn.Round(q.R, q.Z, k) })
+		} else {
+			rings[i] = b.Row(t.row(so, panels, i))
 		}
 	}
 	for i := range rings {
@@ -190,6 +179,43 @@ func (t *turned) build(so *mold.Solids) (*solid.Mesh, error) {
 		}
 	}
 	return b.Done()
+}
+
+// span is the stretch of the azimuth table that the piece goes over.
+func (t *turned) span(so *mold.Solids) solid.Span {
+	n := so.Turn.Steps()
+	if t.to-t.from >= 360 {
+		return solid.FullTurn(n)
+	}
+	at := func(deg float64) int { return int(math.Round(deg / 360 * float64(n))) }
+	return solid.Span{Steps: n, From: at(t.from), To: at(t.to)}
+}
+
+// panels are the flats of the piece's marks, by edge of the section.
+func (t *turned) panels(so *mold.Solids) []panel {
+	out := make([]panel, len(t.section))
+	for i, q := range t.section {
+		if q.edge == markEdge {
+			out[i] = t.panel(so, t.span(so), q, t.section[(i+1)%len(t.section)])
+		}
+	}
+	return out
+}
+
+// row is where corner i of the section stands at each step of the turn.
+func (t *turned) row(so *mold.Solids, panels []panel, i int) func(k int) solid.Vec {
+	q := t.section[i]
+	switch q.shape {
+	case asPot:
+		return func(k int) solid.Vec { return so.Place(q.R, q.Z, k) }
+	case asOutside:
+		p := &panels[i]
+		if !p.ok {
+			p = &panels[(i+len(panels)-1)%len(panels)]
+		}
+		return p.flatten(func(k int) solid.Vec { return so.Outside(q.R, q.Z, k) })
+	}
+	return func(k int) solid.Vec { return so.Turn.Round(q.R, q.Z, k) }
 }
 
 // inside tells whether an azimuth lies between two others, degrees.
@@ -227,85 +253,4 @@ func (t *turned) volume() float64 {
 		v += share[of] * (a.R*a.R + a.R*c.R + c.R*c.R) * (c.Z - a.Z)
 	}
 	return v * math.Pi / 3 / 1000 * (t.to - t.from) / 360
-}
-
-// extent is the box in the frame of the mold.
-func (t *turned) extent() (lo, hi solid.Vec) {
-	lo, hi = solid.Vec{math.Inf(1), math.Inf(1), math.Inf(1)}, solid.Vec{math.Inf(-1), math.Inf(-1), math.Inf(-1)}
-	// degree by degree is near enough for a size; corners of facets lie on
-	// whole or half degrees
-	for _, q := range t.section {
-		if q.Z < lo[2] {
-			lo[2] = q.Z
-		}
-		if q.Z > hi[2] {
-			hi[2] = q.Z
-		}
-	}
-	least, most := t.reaches()
-	for s, far := range most {
-		round := shape(s) == asCircle || shape(s) == asPot && t.md.Section.Round || shape(s) == asOutside && t.md.Block.Facets == 0
-		switch {
-		case far < 0:
-			continue
-		case round && t.to-t.from >= 360:
-			for k := range 2 {
-				lo[k], hi[k] = min(lo[k], -far), max(hi[k], far)
-			}
-			continue
-		}
-		for d := 0.0; d <= 2*(t.to-t.from); d++ {
-			deg := t.from + d/2
-			sin, cos := solid.SinCosDeg(deg)
-			f := 1.0
-			switch {
-			case round:
-			case shape(s) == asOutside:
-				f = t.md.Block.Reach(deg)
-			default:
-				f, _ = t.md.Section.At(deg * math.Pi / 180)
-			}
-			for _, r := range [2]float64{far, least[s]} {
-				x, y := f*r*cos, f*r*sin
-				lo[0], hi[0] = min(lo[0], x), max(hi[0], x)
-				lo[1], hi[1] = min(lo[1], y), max(hi[1], y)
-			}
-		}
-	}
-	return lo, hi
-}
-
-// reaches are the least and the greatest radius of each shape in the section,
-// the greatest negative where there is none.
-func (t *turned) reaches() (least, most [3]float64) {
-	least, most = [3]float64{math.Inf(1), math.Inf(1), math.Inf(1)}, [3]float64{-1, -1, -1}
-	for _, q := range t.section {
-		least[q.shape], most[q.shape] = min(least[q.shape], q.R), max(most[q.shape], q.R)
-	}
-	return least, most
-}
-
-// overhang is the steepest overhang in degrees when printed with z up, or down.
-func (t *turned) overhang(down bool) float64 {
-	way, low := 1.0, math.Inf(1)
-	if down {
-		way = -1
-	}
-	for _, q := range t.section {
-		low = math.Min(low, way*q.Z)
-	}
-	worst := 0.0
-	for i, a := range t.section {
-		c := t.section[(i+1)%len(t.section)]
-		if way*a.Z == low && way*c.Z == low || a == c {
-			continue // on the bed
-		}
-		dr := c.R - a.R
-		if a.shape == asOutside && c.shape == asOutside {
-			dr *= t.md.Block.MostReach() // edges lean more than faces
-		}
-		// matter on the left: the outward normal is to the right
-		worst = max(worst, dr/math.Hypot(dr, c.Z-a.Z)*way)
-	}
-	return math.Asin(min(1, worst)) * 180 / math.Pi
 }

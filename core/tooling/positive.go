@@ -53,9 +53,9 @@ func plateRadius(j *job.Job, md *mold.Mold) float64 {
 
 // plateThickness leaves a floor under the groove and under the hollows that
 // form a part's domes.
-func plateThickness(p *mold.Part) float64 {
+func plateThickness(natches []mold.Natch) float64 {
 	t := math.Max(leastPlate, grooveDepth+plateFloor)
-	for _, n := range p.Natches {
+	for _, n := range natches {
 		if !n.Socket {
 			t = math.Max(t, solid.DomeHeight(n.Radius, n.HalfAngle)+plateFloor)
 		}
@@ -86,14 +86,23 @@ func positive(j *job.Job, md *mold.Mold, p *mold.Part, full bool) (*turned, soli
 	} else if end := wall[len(wall)-1]; end.R > 0 { // an opening: its plug stands out of the plaster
 		wall = append(wall, form.Point{R: end.R, Z: end.Z + plugAbove})
 	}
-	t := &turned{md: md, to: 360, natches: p.Natches, clear: j.Printer.Clearance, cones: int(way)}
+	var natches []mold.Natch // not those under a core, at the part's other end
+	for _, n := range p.Natches {
+		if n.At.Z == seam {
+			natches = append(natches, n)
+		}
+	}
+	t := &turned{md: md, to: 360, natches: natches, clear: j.Printer.Clearance, cones: int(way)}
 	add := func(s shape, pts ...form.Point) {
 		for _, q := range pts {
 			t.section = append(t.section, corner{Point: q, shape: s})
 		}
 	}
 	next := func(e edge) { t.section[len(t.section)-1].edge = e }
-	thick := plateThickness(p)
+	thick := plateThickness(natches)
+	for _, q := range wall { // a recess of the foot is a hollow in the plate
+		thick = math.Max(thick, plateFloor-q.Z)
+	}
 	edge := plateRadius(j, md)
 	inner, outer := md.Block.R, md.Block.R+staveThickness(j)+j.Printer.Clearance+grooveRib
 	if j.Mold.Staves == 1 { // a cottle in one piece goes over the disc
@@ -189,6 +198,9 @@ func hollow(j *job.Job, wall []form.Point, thick float64) []form.Point {
 	most := 0.0
 	for k := 1; k <= steps; k++ {
 		h := top + (-thick-top)*float64(k)/steps
+		if k == steps {
+			h = -thick // to the bit: it lies on the bed
+		}
 		r := top - h
 		for _, q := range places {
 			if q.Z >= h-s*math.Sqrt2 {

@@ -243,32 +243,32 @@ func (s *sideBoard) endKeys(at float64) []key {
 // measured is this piece of the board with its size and weight.
 func (s *sideBoard) measured(j *job.Job, p Piece) Piece {
 	p.build = s.build
-	deep, mm3, last := boardWall, 0.0, 0.0
+	mm3, last := 0.0, 0.0
 	rows := s.rows()
+	var out []solid.Vec
 	for i, q := range rows {
-		across := s.across(q.R)
+		across := append(s.across(q.R), [2]float64{s.far, boardWall}, [2]float64{s.near, boardWall})
 		for _, c := range across {
-			deep = math.Max(deep, boardWall-c[1])
+			out = append(out, s.place(c[0], c[1], q.Z))
 		}
-		area := math.Abs(loopArea(append(across, [2]float64{s.far, boardWall}, [2]float64{s.near, boardWall})))
+		area := math.Abs(loopArea(across))
 		if i > 0 {
 			mm3 += (last + area) / 2 * (q.Z - rows[i-1].Z)
 		}
 		last = area
 	}
-	l, h := s.far-s.near, s.to-s.from
+	level, ends := s.levelKeys(true), s.endKeys(s.far)
 	if s.to < s.hi {
-		for _, k := range s.levelKeys(true) {
-			h = math.Max(h, s.to-s.from+k.radius)
+		for _, k := range level {
+			out = append(out, s.place(k.at[0], k.at[1], s.to+k.radius))
 		}
 	}
-	if keys := s.endKeys(s.far); len(keys) > 0 {
-		l += keys[0].radius
+	for _, k := range ends {
+		out = append(out, s.place(s.far+k.radius, k.at[0], k.at[1]))
 	}
-	p.measure(j, [][2]float64{{0, 0}, {h, 0}, {h, l}, {0, l}}, deep, mm3/1000)
-	p.Overhang = 0
-	if s.from > s.lo || s.to < s.hi || len(s.endKeys(s.near))+len(s.endKeys(s.far)) > 0 {
-		p.Overhang = 45
+	p.measure(j, out, mm3/1000)
+	if (s.from > s.lo || s.to < s.hi) && len(level) > 0 || len(s.endKeys(s.near))+len(ends) > 0 {
+		p.Overhang = keyOverhang
 	}
 	return p
 }

@@ -219,7 +219,10 @@ func (s *stave) plan(n int) (list []staveCorner, mark int) {
 // the plaster's free edge, and stays in above it.
 func (s *stave) at(list []staveCorner, h float64) [][2]float64 {
 	stand := grooveRib + max(0, min(h, flangeRise))
-	in := max(0, min(1, (h-s.bevel[0])/(s.bevel[1]-s.bevel[0]))) * s.inset
+	in := 0.0
+	if s.inset > 0 {
+		in = max(0, min(1, (h-s.bevel[0])/(s.bevel[1]-s.bevel[0]))) * s.inset
+	}
 	out := make([][2]float64, len(list))
 	for i, q := range list {
 		f := q.far
@@ -291,7 +294,7 @@ func (s *stave) build(so *mold.Solids) (*solid.Mesh, error) {
 		}
 		l := ring(h, tips)
 		if mark >= 0 && heights[i] == from {
-			s.markedSide(b, below, l, s.at(plan, from), mark)
+			s.markedSide(b, below, l, plan, mark)
 		} else {
 			side(b, below, l)
 		}

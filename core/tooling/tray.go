@@ -163,52 +163,61 @@ func (t *tray) volume() float64 {
 // the boards stand above it.
 func (t *tray) back() float64 { return t.md.Block.R + freeboard }
 
-// measured is this piece of the tray with its size and weight.
-func (t *tray) measured(j *job.Job, p Piece) Piece {
-	p.build = t.build
-	most := 0.0
-	for _, q := range t.piece() {
-		most = math.Max(most, q.R)
-	}
-	foot, ground := t.side()
+// corners are those of this piece of the tray that may lie outermost.
+func (t *tray) corners() []solid.Vec {
 	u, v := t.edge()
-	wide := math.Max(v, math.Max(foot[1], ground[1]))
-	left, right, top := -wide, wide, t.to
-	if t.w > 0 {
-		left = 0
-	} else if t.w < 0 {
-		right = 0
+	foot, ground := t.side()
+	var out []solid.Vec
+	for _, z := range [2]float64{t.from, t.to} {
+		out = append(out, t.at(ground[0], 0, z))
+		for _, w := range [2]float64{-1, 1} {
+			if t.w != -w {
+				out = append(out, t.at(u, w*v, z), t.at(foot[0], w*foot[1], z), t.at(ground[0], w*ground[1], z))
+			}
+		}
+	}
+	var widest form.Point
+	for _, q := range t.piece() {
+		if q.R > widest.R {
+			widest = q
+		}
+	}
+	so := t.md.Solids()
+	first, last := t.steps(so)
+	for k := first; k <= last; k++ {
+		out = append(out, so.Place(widest.R, widest.Z, k))
+	}
+	for _, w := range [2]float64{-1, 1} {
+		if t.w == -w {
+			continue
+		}
+		if s, ok := t.flankSign(w); ok {
+			out = s.corners(out)
+		}
+		sin, cos := solid.SinCosDeg(t.half)
+		for _, n := range t.natchesOn(w) { // across the seam face, out of the plaster
+			if h := solid.DomeHeight(n.Radius, n.HalfAngle); n.Socket {
+				out = append(out, t.at(n.At.R*cos+h*sin, w*(n.At.R*sin-h*cos), n.At.Z))
+			}
+		}
+	}
+	if t.w < 0 {
 		for _, k := range t.middleKeys() {
-			right = math.Max(right, k.radius)
+			out = append(out, t.at(k.at[0], k.radius, k.at[1]))
 		}
 	}
 	if t.to < t.hi {
 		for _, k := range t.endKeys(t.to, true) {
-			top = math.Max(top, t.to+k.radius)
+			out = append(out, t.at(k.at[0], k.at[1], t.to+k.radius))
 		}
 	}
-	if t.w != 0 || t.from > t.lo || t.to < t.hi {
-		p.Overhang = math.Max(p.Overhang, 45) // of the keys
-	}
-	if _, ok := t.flankSign(1); ok {
-		p.Overhang = math.Max(p.Overhang, 45)
-	}
-	// as printed, -z of the mold lies along x
-	box := [][2]float64{{-top, left}, {-t.from, left}, {-t.from, right}, {-top, right}}
-	p.measure(j, box, math.Max(u, most*t.reachAlong())-t.floor(), t.volume())
-	return p
+	return out
 }
 
-// reachAlong is how far along the pull the pot of radius 1 reaches.
-func (t *tray) reachAlong() float64 {
-	most := 0.0
-	for d := -t.half; d <= t.half; d++ {
-		if t.w*d < 0 {
-			continue
-		}
-		_, cos := solid.SinCosDeg(d)
-		g, _ := t.md.Section.At((t.mid + d) * math.Pi / 180)
-		most = math.Max(most, g*cos)
-	}
-	return most
+// measured is this piece of the tray with its size and weight.
+func (t *tray) measured(j *job.Job, p Piece) Piece {
+	p.build = t.build
+	p.measure(j, t.corners(), t.volume())
+	p.Overhang = t.overhang()
+	return p
 }

@@ -12,19 +12,12 @@ import (
 
 // build makes the tray, or a piece of it, in the mold's frame.
 func (t *tray) build(so *mold.Solids) (*solid.Mesh, error) {
-	n := so.Turn.Steps()
-	at := func(deg float64) int { return int(math.Round(deg / 360 * float64(n))) }
-	first, last := t.p.Sector[0], t.p.Sector[1]
-	if t.w > 0 {
-		first = t.mid
-	} else if t.w < 0 {
-		last = t.mid
-	}
-	b := solid.NewBuilder(so.Place, solid.Span{Steps: n, From: at(first), To: at(last)})
+	first, last := t.steps(so)
+	b := solid.NewBuilder(so.Place, solid.Span{Steps: so.Turn.Steps(), From: first, To: last})
 	// the pot's surface, along the contour
 	var rings []solid.Loop
 	line := t.piece()
-	room := (len(line) + 1) * (at(last) - at(first) + 1)
+	room := (len(line) + 1) * (last - first + 1)
 	b.Grow(room, 2*room)
 	for _, q := range line {
 		rings = append(rings, b.Ring(q.R, q.Z))
@@ -134,6 +127,33 @@ func (t *tray) flankSign(w float64) (sign, bool) {
 	return sign{list: list, o: o, x: crossed(up, out), y: up, n: out, lean: 1}, true
 }
 
+// steps is the stretch of the azimuth table that this piece of the tray goes
+// over.
+func (t *tray) steps(so *mold.Solids) (first, last int) {
+	from, to := t.p.Sector[0], t.p.Sector[1]
+	if t.w > 0 {
+		from = t.mid
+	} else if t.w < 0 {
+		to = t.mid
+	}
+	at := func(deg float64) int { return int(math.Round(deg / 360 * float64(so.Turn.Steps()))) }
+	return at(from), at(to)
+}
+
+// natchesOn are those in this piece's seam face on the side of w.
+func (t *tray) natchesOn(w float64) (list []mold.Natch) {
+	seam := mold.Start
+	if w > 0 {
+		seam = mold.End
+	}
+	for _, n := range t.p.Natches {
+		if n.Seam == seam && n.At.Z > t.from && n.At.Z < t.to {
+			list = append(list, n)
+		}
+	}
+	return list
+}
+
 // seamFace lays the seam face on the side of -v (s = 0) or +v (1), between the
 // pot and the edge e, with the piece's natches.
 func (t *tray) seamFace(b *solid.Builder, s int, rings []solid.Loop, e [2]int32) {
@@ -145,17 +165,14 @@ func (t *tray) seamFace(b *solid.Builder, s int, rings []solid.Loop, e [2]int32)
 	for _, v := range e {
 		loops = append(loops, solid.Loop{v})
 	}
-	seam, side := mold.Start, solid.Far
+	side := solid.Far
 	if s == 1 {
-		seam, side = mold.End, solid.Near
+		side = solid.Near
 	}
-	var list []mold.Natch
+	list := t.natchesOn(float64(2*s - 1))
 	var circles []solid.Circle
-	for _, n := range t.p.Natches {
-		if n.Seam == seam && n.At.Z > t.from && n.At.Z < t.to {
-			list = append(list, n)
-			circles = append(circles, mold.UprightCircle(n))
-		}
+	for _, n := range list {
+		circles = append(circles, mold.UprightCircle(n))
 	}
 	mold.CloseCast(b, b.End(side, loops, circles...), list)
 }

@@ -1,0 +1,176 @@
+package tooling
+
+// The steepest overhang of a piece as it is printed, in degrees from upright: of
+// its walls, of the letters that stand out of them and of the keys that look
+// sideways. What lies on the bed does not count. Where a wall is not round its
+// flats lean differently, and those of the mesh are looked at.
+
+import (
+	"math"
+	"slices"
+
+	"moldwright/core/solid"
+)
+
+// keyOverhang is that of a cone or its socket in an upright face, degrees: the
+// flats of a cone of 45 degrees lean a quarter of a degree more or less.
+const keyOverhang = 45.0
+
+// leaning is the overhang in degrees of a face whose normal, of any length, has
+// so much of it pointing down.
+func leaning(down, long float64) float64 {
+	if !(down > 0) {
+		return 0
+	}
+	return math.Asin(min(1, down/long)) * 180 / math.Pi
+}
+
+// overhang is the steepest overhang of the piece printed with way * z up.
+func (t *turned) overhang(way float64) float64 {
+	low := math.Inf(1)
+	for _, q := range t.section {
+		low = math.Min(low, way*q.Z)
+	}
+	so := t.md.Solids()
+	span, panels := t.span(so), t.panels(so)
+	worst := 0.0
+	for i, a := range t.section {
+		k := (i + 1) % len(t.section)
+		c := t.section[k]
+		if way*a.Z == low && way*c.Z == low || a.R == 0 && c.R == 0 {
+			continue // on the bed, or within
+		}
+		if panels[i].ok {
+			worst = math.Max(worst, panels[i].sign.overhang(solid.Vec{0, 0, way}))
+		}
+		// matter on the left: the outward normal is to the right
+		dr, dz := c.R-a.R, c.Z-a.Z
+		round := t.md.Section.Round || a.shape != asPot && c.shape != asPot
+		if t.md.Block.Facets > 0 && (a.shape == asOutside || c.shape == asOutside) {
+			round = false
+			dr *= t.md.Block.MostReach() // an edge leans more than the faces
+		}
+		bound := leaning(dr*way, math.Hypot(dr, dz))
+		switch {
+		case bound <= worst:
+		case round || dz == 0:
+			worst = bound
+		default:
+			from, to := t.row(so, panels, i), t.row(so, panels, k)
+			for s := span.From; s < span.To; s++ {
+				p, q := from(s), from(s+1)
+				if a.R == 0 {
+					q = to(s + 1)
+				}
+				n := crossed(minus(q, p), minus(to(s), p))
+				worst = math.Max(worst, leaning(-way*n[2], norm(n)))
+			}
+		}
+	}
+	for _, list := range t.ends {
+		if len(list) > 0 {
+			worst = math.Max(worst, keyOverhang)
+		}
+	}
+	for i, a := range t.section {
+		if looksUp := (a.R > t.section[(i+1)%len(t.section)].R) == (way > 0); !looksUp && len(t.keysOf(i)) > 0 {
+			worst = math.Max(worst, keyOverhang)
+		}
+	}
+	return worst
+}
+
+// overhang is the steepest overhang of a stave's course: of its flanges where
+// they rise out of the groove, of the bevel on its inside, of its mark and of
+// sockets in its foot.
+func (s *stave) overhang() float64 {
+	list, mark := s.plan(s.md.Solids().Turn.Steps())
+	worst := 0.0
+	if s.lo > -grooveDepth && len(s.keys(s.lo, false)) > 0 {
+		worst = keyOverhang
+	}
+	if mark >= 0 {
+		worst = math.Max(worst, s.sign(list, mark).overhang(solid.Vec{0, 0, 1}))
+	}
+	heights := s.bends()
+	for i, h := range heights[1:] {
+		low := heights[i]
+		if low >= flangeRise && (h <= s.bevel[0] || low >= s.bevel[1]) || h <= 0 {
+			continue // upright
+		}
+		if low >= s.flangeEnd {
+			list = slices.DeleteFunc(list, func(q staveCorner) bool { return q.tip })
+		}
+		from, to := s.at(list, low), s.at(list, h)
+		for k, q := range from {
+			r := from[(k+1)%len(from)]
+			if q == to[k] && r == to[(k+1)%len(from)] {
+				continue
+			}
+			p := solid.Vec{q[0], q[1], low}
+			for _, c := range [2]solid.Vec{{to[k][0], to[k][1], h}, {to[(k+1)%len(from)][0], to[(k+1)%len(from)][1], h}} {
+				n := crossed(minus(solid.Vec{r[0], r[1], low}, p), minus(c, p))
+				worst = math.Max(worst, leaning(-n[2], norm(n)))
+			}
+		}
+	}
+	return worst
+}
+
+// overhang is the steepest overhang of this piece of the tray: of the pot where
+// it catches, of keys and of marks.
+func (t *tray) overhang() float64 {
+	worst := 0.0
+	up := t.at(1, 0, 0)
+	if line := t.piece(); t.p.MinDraft < 0 {
+		so := t.md.Solids()
+		first, last := t.steps(so)
+		for i := 1; i < len(line); i++ {
+			a, c := line[i-1], line[i]
+			if t.md.Section.Round {
+				worst = math.Max(worst, leaning(a.Z-c.Z, a.Dist(c)))
+				continue
+			}
+			for k := first; k < last; k++ {
+				p, q := so.Place(a.R, a.Z, k), so.Place(a.R, a.Z, k+1)
+				if a.R == 0 {
+					q = so.Place(c.R, c.Z, k+1)
+				}
+				n := crossed(minus(q, p), minus(so.Place(c.R, c.Z, k), p))
+				worst = math.Max(worst, leaning(-dotted(n, up), norm(n)))
+			}
+		}
+	}
+	if t.w != 0 && len(t.middleKeys()) > 0 || t.from > t.lo && len(t.endKeys(t.from, false)) > 0 || t.to < t.hi && len(t.endKeys(t.to, true)) > 0 {
+		worst = math.Max(worst, keyOverhang)
+	}
+	for _, w := range [2]float64{-1, 1} {
+		if s, ok := t.flankSign(w); ok && t.w != -w {
+			worst = math.Max(worst, s.overhang(up))
+		}
+	}
+	return worst
+}
+
+// overhang is that of the sides of raised shapes, printed with the direction up,
+// of length one, upward.
+func (s sign) overhang(up solid.Vec) float64 {
+	worst := 0.0
+	for _, g := range s.list {
+		for _, l := range g {
+			p := l[len(l)-1]
+			for _, q := range l {
+				n := crossed(minus(s.at(q[0], q[1], 0), s.at(p[0], p[1], 0)), minus(s.at(p[0], p[1], 1), s.at(p[0], p[1], 0)))
+				worst = math.Max(worst, leaning(-dotted(n, up), norm(n)))
+				p = q
+			}
+		}
+	}
+	return worst
+}
+
+func minus(a, b solid.Vec) solid.Vec { return solid.Vec{a[0] - b[0], a[1] - b[1], a[2] - b[2]} }
+
+func dotted(a, b solid.Vec) float64 { return a[0]*b[0] + a[1]*b[1] + a[2]*b[2] }
+
+func norm(v solid.Vec) float64 { return math.Sqrt(dotted(v, v)) }
