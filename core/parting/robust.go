@@ -16,8 +16,9 @@ type Robustness struct {
 	// might be the one to make.
 	RadiusMM float64 `json:"radius"`
 	// Reason is what would come about first: fewer (a scheme with fewer parts
-	// would let go), catch (the chosen one would catch) or rub (it would rub);
-	// Scheme is the one meant, ZFrom and ZTo where.
+	// would let go), other (one with no fewer would, where the chosen one does
+	// not), catch (the chosen one would catch) or rub (it would rub); Scheme is
+	// the one meant, ZFrom and ZTo where.
 	Reason string  `json:"reason"`
 	Scheme string  `json:"scheme"`
 	ZFrom  float64 `json:"zFrom"`
@@ -29,16 +30,16 @@ type Robustness struct {
 // form's.
 const swing = 10.0
 
-// Robust finds the smallest error of the radii that could change the choice.
-// Radii are taken to be wrong by up to e each, freely but for the swing.
+// Robust finds an error of the radii below which the choice stands. Radii are
+// taken to be wrong by up to e each, freely but for the swing.
 //
-//   - A scheme with fewer parts that catches by d comes free when radii change
-//     by (d - the depth that counts)/2, and not before: the least largest
-//     change that makes a row of values monotone is half its largest fall.
+//   - Another scheme would have to let go: see freed.
 //   - A cap catches when two places, a swing or more apart, that draw away from
 //     one another by D are wrong by (D + the depth that counts)/2.
 //   - It rubs when the draft that no more than the rules' share of its surface
 //     stays below falls to the least draft, the wall tilting by 2e in a swing.
+//   - Side parts rub when walls tilt by so much that more than that share of
+//     them does. They come to catch on no account: what is level with what stays.
 func Robust(m *form.Meridian, end int, all []Scheme, chosen int, rules Rules) Robustness {
 	r := Robustness{RadiusMM: math.Inf(1)}
 	worse := func(e float64, reason, scheme string, a, b float64) {
@@ -49,17 +50,17 @@ func Robust(m *form.Meridian, end int, all []Scheme, chosen int, rules Rules) Ro
 	c := &all[chosen]
 	for i := range all {
 		s := &all[i]
-		if s.Count >= c.Count || s.Verdict != Catches {
+		if i == chosen || s.Verdict == Clear || s.Count >= c.Count && c.Verdict == Clear {
 			continue
 		}
-		for _, p := range s.Parts {
-			for _, k := range p.Catches {
-				if k.Depth == s.deepest() {
-					worse((s.Depth-CatchDepth)/2, "fewer", s.ID, k.ZFrom, k.ZTo)
-				}
-			}
+		reason := "other"
+		if s.Count < c.Count {
+			reason = "fewer"
 		}
+		e, from, to := freed(m, end, s, rules)
+		worse(e, reason, s.ID, from, to)
 	}
+	sides := false
 	for i := range c.Parts {
 		p := &c.Parts[i]
 		tell := func(e float64, reason string, a, b float64) { worse(e, reason, c.ID, a, b) }
@@ -71,6 +72,9 @@ func Robust(m *form.Meridian, end int, all []Scheme, chosen int, rules Rules) Ro
 		case p.Name == "upper":
 			robustCap(m, c.K2, end, -1, tell)
 			robustRub(m, c.K2, end, release.Up, rules, p, tell)
+		case p.Sector != nil && !sides && p.Verdict == Clear:
+			sides = true
+			tell(newSlopes(m, c.K1, c.K2, c.Sides, rules).until(p.RubShare), "rub", p.ZFrom, p.ZTo)
 		}
 	}
 	if math.IsInf(r.RadiusMM, 1) {
@@ -116,11 +120,22 @@ func robustRub(m *form.Meridian, a, b int, pull release.Pull, rules Rules, p *Pa
 	if p.Verdict != Clear {
 		return
 	}
+	if draft, i := draftAtShare(m, a, b, pull, rules); draft < 89 {
+		tell(swing/2*(tangent(draft)-tangent(rules.LeastDraft)), "rub", m.Pts[i].Z, m.Pts[i+1].Z)
+	}
+}
+
+func tangent(deg float64) float64 { return math.Tan(deg * math.Pi / 180) }
+
+// draftAtShare is the draft in degrees that just more than the rules' share of
+// the surface from point a to point b stays below, and the span that has it; 90
+// where there is none.
+func draftAtShare(m *form.Meridian, a, b int, pull release.Pull, rules Rules) (draft float64, i int) {
 	type span struct {
 		draft, area float64
 		i           int
 	}
-	var list []span
+	list := make([]span, 0, b-a)
 	total := 0.0
 	for i := a; i < b; i++ {
 		area := form.BandArea(m.Pts[i], m.Pts[i+1])
@@ -131,11 +146,8 @@ func robustRub(m *form.Meridian, a, b int, pull release.Pull, rules Rules, p *Pa
 	sum := 0.0
 	for _, s := range list {
 		if sum += s.area; 100*sum > rules.RubShare*total {
-			tan := func(deg float64) float64 { return math.Tan(deg * math.Pi / 180) }
-			if s.draft < 89 {
-				tell(swing/2*(tan(s.draft)-tan(rules.LeastDraft)), "rub", m.Pts[s.i].Z, m.Pts[s.i+1].Z)
-			}
-			return
+			return s.draft, s.i
 		}
 	}
+	return 90, a
 }

@@ -161,7 +161,7 @@ func (p *Plan) robustWords() words.Text {
 		return words.Text{}
 	}
 	switch r.Reason {
-	case "fewer":
+	case "fewer", "other":
 		for i := range p.Schemes {
 			if s := &p.Schemes[i]; s.ID == r.Scheme {
 				return words.Say("The choice holds while every radius is true to %.2f mm. Beyond that %s might let go, between %.1f and %.1f mm above the foot.", r.RadiusMM, s.Name, r.ZFrom, r.ZTo)

@@ -1,6 +1,6 @@
 // The verdict line above the drawing and the next step below it, in the plan's
 // own words.
-import type { Plan, Scheme } from "./contract";
+import type { Plan, Robust, Scheme } from "./contract";
 import { Icon } from "./icons";
 import { show, withUnit } from "./numbers";
 import { mayPass, now, set, type Tab, tryAgain } from "./state";
@@ -23,12 +23,15 @@ export function VerdictLine() {
             : plan ? plan.verdict : w.starting}
         </p>
         <span class="away" role="status">{said}</span>
-        {!fault && plan && (plan.robust.reason === "fewer" || s?.verdict !== "catches") && <span class="robust">{robust(plan)}</span>}
+        {!fault && plan && (spares(plan.robust) || s?.verdict !== "catches") && <span class="robust">{robust(plan)}</span>}
       </div>
       {ready && mayPass(fault) && <button type="button" onClick={tryAgain}>{w.tryAgain}</button>}
     </div>
   );
 }
+
+/** Whether it is another scheme that might do. */
+const spares = ({ reason }: Robust) => reason === "fewer" || reason === "other";
 
 /** By how much the radii may be wrong before the verdict changes, and how. */
 function robust(plan: Plan): string {
@@ -37,7 +40,7 @@ function robust(plan: Plan): string {
   const other = plan.schemes.find((s) => s.id === scheme)?.name ?? scheme;
   const where = zTo - zFrom < 0.1 ? w.atHeight(withUnit(zFrom, "mm")) : w.betweenHeights(show(zFrom), withUnit(zTo, "mm"));
   const says = radius < 0.005 ? w.robustNone : w.robust, mm = withUnit(radius, "mm", 2);
-  return reason === "fewer" ? says.fewer(other, mm) : reason === "catch" ? says.catches(where, mm) : says.rubs(where, mm);
+  return spares(plan.robust) ? says.fewer(other, mm) : reason === "catch" ? says.catches(where, mm) : says.rubs(where, mm);
 }
 
 export function NextStep() {
