@@ -145,7 +145,7 @@ function Panels() {
         ))}
       </div>
       <div class="panel" id="tabpanel" role="tabpanel" aria-labelledby={`tab-${tab}`} tabIndex={-1}>
-        {ready && tab === "form" && <><GuideOffer />{!now().trace?.open && !now().svg && <FirstShelf />}<FormPanel /></>}
+        {ready && tab === "form" && <>{!now().trace?.open && !now().svg && <><GuideOffer /><FirstShelf /></>}<FormPanel /></>}
         {plan && tab === "release" && <ReleasePanel plan={plan} />}
         {plan && tab === "parts" && <PartsPanel plan={plan} />}
         {plan && tab === "tooling" && <ToolingPanel plan={plan} />}

@@ -51,7 +51,7 @@ function Notes({ v, notes }: { v: View; notes: Note[] }) {
   return (
     <>
       {[...notes].sort((a, b) => b.z - a.z).map((n, i) => {
-        const wide = n.words.length * 6.3 + 14, x = Math.max(46, v.x0 - 16 - wide);
+        const wide = n.words.length * 5.9 + 14, x = Math.max(46, v.x0 - 16 - wide);
         const y = Math.max(Y(v, n.z) - 28, last + 26);
         last = y;
         return (
@@ -61,7 +61,7 @@ function Notes({ v, notes }: { v: View; notes: Note[] }) {
             <path d={`M${X(v, -n.r)} ${Y(v, n.z)}L${Math.min(Math.max(X(v, -n.r), x + 8), x + wide - 8)} ${y}`} class="leader" />
             <circle cx={X(v, -n.r)} cy={Y(v, n.z)} r={3.5} />
             <rect class="note" x={x} y={y - 11} width={wide} height={22} rx={3} />
-            <text x={x + 7} y={y + 4.5}>{n.words}</text>
+            <text x={x + wide / 2} y={y + 4.5} text-anchor="middle">{n.words}</text>
           </g>
         );
       })}

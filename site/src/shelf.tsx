@@ -4,6 +4,7 @@
 // no claim to the curve that the core makes of them.
 import { useRef, useState } from "preact/hooks";
 import type { Job, Node } from "./contract";
+import { Icon } from "./icons";
 import { read } from "./files";
 import { isNamed, named, samples } from "./samples";
 import { now } from "./state";
@@ -85,7 +86,7 @@ export function AllSamples({ label, small = false }: { label: string; small?: bo
   const [open, setOpen] = useState(false);
   return (
     <>
-      <button type="button" class={small ? "small" : ""} aria-haspopup="dialog" data-point={small ? undefined : "samples"} onClick={() => { setOpen(true); box.current?.showModal(); }}>{label}</button>
+      <button type="button" class={small ? "small" : ""} aria-haspopup="dialog" data-point={small ? undefined : "samples"} onClick={() => { setOpen(true); box.current?.showModal(); }}>{!small && <Icon name="pots" />}{label}</button>
       <dialog ref={box} class="samples" aria-label={w.shelf} onClose={() => setOpen(false)} onClick={(e) => { if (e.target === box.current) box.current?.close(); }}>
         {open && (
           <div class="group">

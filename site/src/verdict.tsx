@@ -62,7 +62,7 @@ export function NextStep() {
       <p>{words}</p>
       {to !== tab && (
         <button type="button" class="primary" onClick={() => (to ? set({ tab: to }) : save())}>
-          {to ? w.go(w.tabs[to]) : w.save}<Icon name="next" />
+          {to ? w.go(w.tabs[to]) : w.save}<Icon name={to ? "next" : "save"} />
         </button>
       )}
     </div>

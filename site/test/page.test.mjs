@@ -61,7 +61,7 @@ onPage("bad rows name their line and remedy, and lose nothing", async (page) => 
   await rows(page, text);
   const faults = page.locator(".faults li");
   await faults.first().waitFor();
-  assert.match(await faults.first().innerText(), /^Line 2\. /);
+  assert.match(await faults.first().innerText(), /^Line 2: (?!Line)/, "the line is named once");
   assert.equal(await page.locator("details.rows textarea").inputValue(), text);
   await until(() => verdict(page), was);
 });

@@ -138,7 +138,7 @@ function Point({ v, r, z }: { v: View; r: number; z: number }) {
 function Sticks({ v, p }: { v: View; p: Picture }) {
   const by: At = p.pullId === "out" ? [p.blockR - p.r, 0] : [0, p.blockZ - p.z];
   const x = X(v, p.r), y = Y(v, p.z), bx = X(v, p.blockR), by2 = Y(v, p.blockZ);
-  const label = w.class.held(withUnit(p.depth, "mm")), wide = label.length * 6.6 + 14;
+  const label = w.class.held(withUnit(p.depth, "mm")), wide = label.length * 5.9 + 14;
   const lx = Math.min(Math.max(x + 14, 48), v.width - wide - 6), ly = Math.max(14, Math.min(y - 26, v.height - 14));
   return (
     <g class="sticks">
@@ -150,7 +150,7 @@ function Sticks({ v, p }: { v: View; p: Picture }) {
       <circle cx={x} cy={y} r={4} />
       <path class="leader" d={`M${x} ${y}L${lx + 8} ${ly}`} />
       <rect class="note" x={lx} y={ly - 11} width={wide} height={22} rx={3} />
-      <text x={lx + 7} y={ly + 4.5}>{label}</text>
+      <text x={lx + wide / 2} y={ly + 4.5} text-anchor="middle">{label}</text>
     </g>
   );
 }

@@ -2,6 +2,7 @@
 // groups, which can be searched.
 import { useEffect, useRef, useState } from "preact/hooks";
 import { room } from "../class/room";
+import { Icon } from "../icons";
 import { w } from "../words";
 import { Explained } from "./card";
 import { guided, start } from "./guide";
@@ -9,7 +10,7 @@ import { help, put } from "./store";
 import { groupIds, groups, type TermId } from "./terms";
 
 export function HelpButton() {
-  return <button type="button" aria-haspopup="dialog" onClick={() => put({ open: true, at: null })}>{w.help.open}</button>;
+  return <button type="button" aria-haspopup="dialog" onClick={() => put({ open: true, at: null })}><Icon name="help" />{w.help.open}</button>;
 }
 
 export function HelpWindow() {

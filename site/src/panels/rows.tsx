@@ -30,7 +30,7 @@ export function Rows() {
         <Choice label={w.rowsAcross} value={rows.across} options={[["radius", w.acrossRadius], ["diameter", w.acrossDiameter]]} pick={(across) => put({ across })} />
       </div>
       <ul class="faults" id={id + "f"} role="alert">
-        {rows.faults.map((f, i) => <li key={i}>{f.line ? <b>{w.atLine(f.line)}. </b> : null}{f.message}</li>)}
+        {rows.faults.map((f, i) => <li key={i}>{f.line && !f.message.startsWith(w.atLine(f.line)) ? <b>{w.atLine(f.line)}. </b> : null}{f.message}</li>)}
       </ul>
       <button type="button" class="primary" disabled={!rows.text.trim()} onClick={() => void use()}>{w.rowsUse}</button>
     </details>

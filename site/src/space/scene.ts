@@ -44,16 +44,19 @@ function open(canvas: HTMLCanvasElement, labels: HTMLElement): Space {
   let width = 1, height = 1;
   const middle = new Vector3();
 
+  /** How far back a drum of that radius and half height is seen whole, however it is turned. */
+  const away = (r: number, h: number, elevation: number) => {
+    const tall = Math.tan((camera.fov * Math.PI) / 360), wide = tall * (width / height), s = Math.abs(Math.sin(elevation)), c = Math.cos(elevation);
+    return 1.12 * Math.max(r / wide + h * s, (r * s + h * c) / tall + r * c - h * s, Math.abs(h * c - r * s) / tall + r * c + h * s);
+  };
   const draw = () => {
     waiting = 0;
     const all = new Box3();
     for (const h of held) all.union(h.box.clone().translate(h.group.position));
     if (all.isEmpty()) all.set(new Vector3(-1, -1, -1), new Vector3(1, 1, 1));
     all.getCenter(middle);
-    const radius = all.getSize(new Vector3()).length() / 2;
-    const narrow = Math.min(1, width / height);
-    const back = radius / Math.sin((camera.fov * Math.PI) / 360) / narrow / orbit.zoom * 0.86;
-    const { azimuth: a, elevation: e } = orbit;
+    const { azimuth: a, elevation: e } = orbit, box = all.getSize(new Vector3()), radius = box.length() / 2;
+    const back = away(laidOut ? Math.hypot(box.x, box.y) / 2 : Math.max(box.x, box.y) / 2, box.z / 2, e) / orbit.zoom;
     camera.position.set(Math.cos(e) * Math.cos(a), Math.cos(e) * Math.sin(a), Math.sin(e)).multiplyScalar(back).add(middle);
     camera.near = Math.max(1, back - 3 * radius);
     camera.far = back + 3 * radius;
@@ -63,7 +66,11 @@ function open(canvas: HTMLCanvasElement, labels: HTMLElement): Space {
     renderer.render(scene, camera);
     for (const h of held) {
       const p = h.at.clone().add(h.group.position);
-      if (h.body.pull?.[2] && !laidOut) p.addScaledVector(new Vector3(-Math.sin(a), Math.cos(a), 0), 0.97 * half); // a cap's letter stands at its right edge
+      if (h.body.pull?.[2] && !laidOut) { // the letter of a part that goes all round stands on the cut where that is seen, else on the near face
+        const x = (cutAt ?? 0) * half;
+        if (cutAt !== null && Math.cos(a) > 0.15) p.set(x, 0.88 * Math.sqrt(Math.max(0, half * half - x * x)), p.z);
+        else p.set(half * Math.cos(a + 0.5), half * Math.sin(a + 0.5), p.z);
+      }
       p.project(camera);
       h.label.style.transform = `translate(${((p.x + 1) / 2) * width}px, ${((1 - p.y) / 2) * height}px) translate(-50%, -50%)`;
     }
