@@ -27,7 +27,9 @@ export function download(name: string, bytes: BlobPart, type: string): void {
 
 /** The job's name as a file name: letters, digits and dashes. */
 export function fileName(job: { name: string }, rest: string): string {
-  const base = job.name.normalize("NFKD").toLowerCase().replace(/[^\p{L}\p{N}]+/gu, "-").replace(/^-+|-+$/g, "");
+  // ü is u in a file's name, not u and a stroke; marks of other scripts are part of their letters
+  const plain = job.name.normalize("NFKD").replace(/(\p{Script=Latin})\p{M}+/gu, "$1").normalize("NFC");
+  const base = plain.toLowerCase().replace(/[^\p{L}\p{N}\p{M}]+/gu, "-").replace(/^-+|-+$/g, "");
   return `${base || "pot"}${rest}`;
 }
 
@@ -44,12 +46,20 @@ export function save(): void {
 export async function take(text: string, from: From): Promise<void> {
   const start = text.trimStart(), odd = strange(text);
   if (odd) return say(w.keep.strange[odd](from));
+  const [, hash, kind] = /^\S*(#(job|class)=[\w-]+)$/.exec(start.trimEnd()) ?? [];
+  if (hash) { // a link of ours that was pasted into the page and not into the address
+    const linked = await fromLink(kind as "job" | "class", hash);
+    if (linked === null) return say(kind === "job" ? w.badLink : w.class.badLink);
+    if (!takeClass([{ from: "link", text: linked }])) await openJob(linked, "link", "given");
+    return;
+  }
   if (takeClass([{ from, text: start }])) return;
   if (likeJob(start)) return openJob(text, from);
   if (start.startsWith("<")) {
     return openSvg(text, from);
   }
-  set({ tab: "form", rows: { ...now().rows, text, units: "", open: true, faults: [] } });
+  const { trace } = now();
+  set({ tab: "form", svg: null, trace: trace && { ...trace, open: false }, rows: { ...now().rows, text, units: "", open: true, faults: [] } });
   say(w.rowsWait);
 }
 

@@ -161,7 +161,7 @@ export function replace(job: Job, words: Said, origin: Origin, row: string | nul
   begins(job, row);
   history.push(job, words, "");
   history.close();
-  set({ node: null, part: null, look: firstLook, zoom: whole, saved: origin === "file" ? bytes : null, given: origin === "given" ? bytes : null });
+  set({ node: null, part: null, look: firstLook, zoom: whole, svg: null, saved: origin === "file" ? bytes : null, given: origin === "given" ? bytes : null });
   take(job);
   return true;
 }

@@ -161,3 +161,85 @@ onPage("back and forward: away to another page and back the job is there; a link
   assert.equal(await name(page), "My own");
   seen.requests.length = 0;
 });
+
+/** Pastes a text onto the page, beside every field. */
+const paste = (page, text) => page.evaluate((t) => {
+  document.activeElement?.blur();
+  const d = new DataTransfer();
+  d.setData("text/plain", t);
+  document.body.dispatchEvent(new ClipboardEvent("paste", { clipboardData: d, bubbles: true, cancelable: true }));
+}, text);
+const toast = (page) => page.locator(".toast p").innerText();
+
+onPage("a link of two thousand points carries them all; cut anywhere it is told and the bench stays; pasted onto the page it opens", async (page, { context, seen }) => {
+  const outer = Array.from({ length: 2000 }, (_, i) => ({ r: i === 0 ? 0 : Math.round((40 + 12 * Math.sin(i / 260) + Math.sin(i) / 40) * 1e4) / 1e4, z: i === 0 ? 0 : Math.round((i - 1) * 700) / 1e4 }));
+  await page.locator("header input[type=file]").setInputFiles({ name: "fine.json", mimeType: "", buffer: Buffer.from(JSON.stringify({ format: "moldwright-job", version: 1, name: "Of 2,000 points", form: { outer } })) });
+  await until(() => name(page), "Of 2,000 points");
+  await planned(page);
+  const at = await link(page), bench = (p) => p.evaluate(() => JSON.parse(JSON.parse(localStorage.getItem(Object.keys(localStorage).filter((k) => k.startsWith("moldwright.kept.")).sort((a, b) => parseInt(b.split(".")[3], 36) - parseInt(a.split(".")[3], 36))[0])).text).form.outer);
+  const two = await context.newPage();
+  await two.goto(at);
+  await planned(two);
+  await until(() => name(two), "Of 2,000 points");
+  await until(async () => JSON.stringify((await bench(two)).map(({ r, z }) => [r, z])) === JSON.stringify(outer.map(({ r, z }) => [r, z])), "true");
+  await two.locator("input.name").fill("Mine");
+  const hash = at.replace(/^[^#]*/, "");
+  for (const part of [0.999, 0.8, 0.5, 0.1, 0.002]) {
+    await two.getByRole("button", { name: "Close", exact: true }).click().catch(() => {});
+    await paste(two, address + hash.slice(0, Math.max(12, Math.floor(hash.length * part))));
+    await until(() => toast(two), /carries no whole job/);
+    assert.equal(await name(two), "Mine");
+  }
+  await paste(two, `  ${at}\n`);
+  await until(() => name(two), "Of 2,000 points");
+  await two.keyboard.press("Control+z");
+  await until(() => name(two), "Mine");
+  seen.requests.length = 0; // the page itself, with its #
+});
+
+onPage("odd names: emoji, marks, none, a path, markup; the file's name stays a name and the page as wide as it was", async (page) => {
+  for (const [typed, want] of [["Große Schüssel", "große-schussel"], ["Théière d’été", "theiere-d-ete"], ["Jarra pequeña", "jarra-pequena"], ["湯呑み", "湯呑み"], ["だるま", "だるま"], ["", "pot"], ["🏺🔥", "pot"], ["../../etc\\CON", "etc-con"], ["<b>x</b>\u202e", "b-x-b"], ["W".repeat(80), "w".repeat(80)]]) {
+    await page.locator("input.name").fill(typed);
+    const [d] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: "Save", exact: true }).click()]);
+    assert.equal(d.suggestedFilename(), `${want}.moldwright.json`, typed);
+    assert.equal(await page.evaluate(() => document.documentElement.scrollWidth), 360, typed);
+    await until(() => verdict(page), /parts?/);
+  }
+}, { width: 360 });
+
+onPage("odd input is refused at its field or by the plan, and the job stays sound", async (page) => {
+  const field = page.getByLabel("Node 6, Radius, mm"), was = await verdict(page);
+  for (const typed of ["1e9", "1e400", "NaN", "½", "0,0,5", "1.234,5", "5 5", "٣٤", "", "0x20"]) {
+    await field.fill(typed);
+    assert.equal(await field.getAttribute("aria-invalid"), "true", typed);
+    assert.equal(await verdict(page), was, typed);
+  }
+  await field.fill("99999999999999999999");
+  await until(() => page.locator(".verdict p").innerText(), /more than 2000 mm/);
+  await field.fill("12,5 mm");
+  await until(() => verdict(page), /parts?/);
+  await field.blur();
+  assert.equal(await field.inputValue(), "12.5");
+  await page.keyboard.press("Control+z");
+  await until(() => verdict(page), was);
+});
+
+onPage("pasted rubbish is told, and the bench stays", async (page) => {
+  const was = await name(page);
+  for (const [text, want] of [["\u0000\u0001\u0002", /no text that can be read/], ["{}", /was not opened/], ['{"format":"moldwright-class"}', /was not opened as an exercise/], ["PK\u0003\u0004", /packed folder/], ["#job=AAAA", /carries no whole job/], ["#class=AAAA", /carries no whole exercise|no whole exercise/]]) {
+    await paste(page, text);
+    await until(() => toast(page), want);
+    assert.equal(await name(page), was);
+  }
+  await paste(page, "<svg xmlns='http://www.w3.org/2000/svg'></svg>");
+  await page.locator(".svg-lines").waitFor({ state: "attached" }); // it gives way to the rows that are pasted next
+  for (const text of ["hello", "[]", "null", "x".repeat(100_000), "1 2 3 4 5\n4 5 6"]) {
+    await paste(page, text);
+    await until(() => page.locator("details.rows textarea").inputValue(), text);
+    await page.getByLabel("The rows are in").selectOption("mm");
+    await page.getByRole("button", { name: "Use these rows" }).click();
+    await page.locator(".faults li").first().waitFor();
+    assert.equal(await page.evaluate(() => document.documentElement.scrollWidth), 1280);
+  }
+  assert.equal(await name(page), was);
+});
