@@ -6,6 +6,7 @@
 import { useRef, useState } from "preact/hooks";
 import type { Job, Plan } from "./contract";
 import { addNode, moveNode, nodeKind, removeNode, stations, turnNode } from "./editor/steps";
+import { stretch } from "./editor/stretch";
 import { memo } from "./memo";
 import { hundredth, withUnit } from "./numbers";
 import { now, set, settle } from "./state";
@@ -45,7 +46,7 @@ interface Guide { r?: number; z?: number }
 export function Nodes({ job, plan, view, hold }: Props) {
   const grab = useRef<{ id: number; dr: number; dz: number } | null>(null);
   const [guide, setGuide] = useState<Guide>({});
-  const scale = plan.scale, outer = job.form.outer;
+  const scale = plan.scale, outer = job.form.outer, [from, to] = stretch(outer.length, now().node);
   const drag = (e: PointerEvent, i: number) => {
     const g = grab.current!, [r0, z0] = place(plan, view, e);
     const to = (x: number) => (e.altKey ? hundredth(x) : Math.round(x * 10) / 10);
@@ -67,6 +68,7 @@ export function Nodes({ job, plan, view, hold }: Props) {
       {guide.z !== undefined && <path class="guide" d={`M0 ${Y(view, seat(plan, guide.z))}H${view.width}`} />}
       <Adders plan={plan} view={view} />
       {outer.map((n, i) => {
+        if (i < from || i >= to) return null;
         const x = X(view, n.r * scale), y = Y(view, seat(plan, n.z));
         return (
           <g

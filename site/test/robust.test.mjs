@@ -176,6 +176,17 @@ onPage("a link of two thousand points carries them all; cut anywhere it is told 
   await page.locator("header input[type=file]").setInputFiles({ name: "fine.json", mimeType: "", buffer: Buffer.from(JSON.stringify({ format: "moldwright-job", version: 1, name: "Of 2,000 points", form: { outer } })) });
   await until(() => name(page), "Of 2,000 points");
   await planned(page);
+  const rows = () => page.locator(".nodes-table tbody th").evaluateAll((all) => [all[0].textContent, all.at(-1).textContent, all.length].join());
+  assert.equal(await rows(), "1,100,100", "a page of rows, not thousands of fields");
+  assert.equal(await page.locator(".node").count(), 100);
+  await page.getByRole("button", { name: "Later nodes" }).click();
+  await until(rows, "101,200,100");
+  const r = page.getByLabel("Node 150, Radius, mm"), was = await r.inputValue();
+  await r.fill("44");
+  await r.blur();
+  await page.keyboard.press("Control+z");
+  await until(() => r.inputValue(), was);
+  await planned(page);
   const at = await link(page), bench = (p) => p.evaluate(() => JSON.parse(JSON.parse(localStorage.getItem(Object.keys(localStorage).filter((k) => k.startsWith("moldwright.kept.")).sort((a, b) => parseInt(b.split(".")[3], 36) - parseInt(a.split(".")[3], 36))[0])).text).form.outer);
   const two = await context.newPage();
   await two.goto(at);

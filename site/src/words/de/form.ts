@@ -8,6 +8,7 @@ export const form: Like<typeof en> = {
   sizeLine: (h, d) => `${h} hoch, ${d} breit`,
   sizeFired: "Gebrannt", sizeWet: "Nass, wie in der Form",
   capacity: "Fasst, gebrannt und randvoll",
+  nodesEarlier: "Frühere Knoten", nodesLater: "Spätere Knoten", nodesShown: (a, b, n) => `Knoten ${a} bis ${b} von ${n}`,
   nodes: "Koordinaten", radius: "Radius, mm", height: "Höhe, mm", kind: "Knoten ist",
   nodesHint: "Von der Achse unter dem Fuß hinaus, hinauf und zum Rand; bei einem geschlossenen Gefäß zurück zur Achse.",
   rowsTitle: "Zeilen tippen oder einfügen",

@@ -5,6 +5,7 @@ export const form = {
   sizeLine: (h: string, d: string) => `${h} high, ${d} across`,
   sizeFired: "Fired", sizeWet: "Wet, as the mold has it",
   capacity: "Holds, fired, full to the rim",
+  nodesEarlier: "Earlier nodes", nodesLater: "Later nodes", nodesShown: (a: string, b: string, n: string) => `Nodes ${a} to ${b} of ${n}`,
   nodes: "Coordinates", radius: "Radius, mm", height: "Height, mm", kind: "Node is",
   nodesHint: "From the axis under the foot, out, up, and to the rim; back to the axis for a closed form.",
   rowsTitle: "Type or paste rows",

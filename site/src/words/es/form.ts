@@ -5,6 +5,7 @@ export const form = {
   sizeLine: (h: string, d: string) => `${h} de alto, ${d} de ancho`,
   sizeFired: "Cocida", sizeWet: "Húmeda, como en el molde",
   capacity: "Capacidad, cocida, hasta el borde",
+  nodesEarlier: "Nodos anteriores", nodesLater: "Nodos siguientes", nodesShown: (a: string, b: string, n: string) => `Nodos ${a} a ${b} de ${n}`,
   nodes: "Coordenadas", radius: "Radio, mm", height: "Altura, mm", kind: "El nodo es",
   nodesHint: "Desde el eje bajo el pie, hacia fuera, hacia arriba y hasta el borde; de vuelta al eje para una forma cerrada.",
   rowsTitle: "Escribir o pegar filas",

@@ -8,6 +8,7 @@ export const form: Like<typeof en> = {
   sizeLine: (h, d) => `hauteur ${h}, largeur ${d}`,
   sizeFired: "Cuit", sizeWet: "Humide, comme dans le moule",
   capacity: "Contenance, cuit, à ras bord",
+  nodesEarlier: "Nœuds précédents", nodesLater: "Nœuds suivants", nodesShown: (a, b, n) => `Nœuds ${a} à ${b} sur ${n}`,
   nodes: "Coordonnées", radius: "Rayon, mm", height: "Hauteur, mm", kind: "Nœud",
   nodesHint: "De l’axe sous le pied vers l’extérieur, puis en montant jusqu’au bord ; retour à l’axe pour une forme fermée.",
   rowsTitle: "Taper ou coller des lignes",
