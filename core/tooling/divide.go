@@ -237,26 +237,39 @@ func (t *turned) cut(n int) (float64, bool) {
 	return 0, false
 }
 
-// plugFor is the plug of a spare that widens away from the pull of the upper
+// plugOf is the plug of a spare that widens away from the pull of the upper
 // part: it stands keyed on the positive, is drawn up out of the plaster before
-// the part is lifted, and is printed standing on its wide end.
-func plugFor(j *job.Job, md *mold.Mold) []Piece {
-	t := &turned{md: md, to: 360, clear: j.Printer.Clearance, cones: -1}
+// the part is lifted, and is printed standing on its wide end. What stands out of
+// the plaster carries its mark and is what it is drawn by.
+func plugOf(j *job.Job, md *mold.Mold) *turned {
+	t := &turned{md: md, to: 360, clear: j.Printer.Clearance, cones: -1, marks: mold.Letter("upper") + "^", reads: 1}
 	foot, top := md.Opening[1], md.Opening[len(md.Opening)-1]
-	high := top.Z + plugAbove
+	const neck = 2 * flatMost // from the plaster up to the flat of the mark
+	above := neck + bandLeast + footEdge
+	high := top.Z + above
 	slope := (top.R - foot.R) / (top.Z - foot.Z)
-	end := top.R + slope*plugAbove
+	end := top.R + slope*above
+	at := func(h float64) form.Point { return form.Point{R: top.R + slope*h, Z: top.Z + h} }
 	t.section = []corner{
 		{Point: form.Point{R: 0, Z: foot.Z}},
 		{Point: md.Opening[0], shape: asPot},
 		{Point: foot, shape: asPot},
-		{Point: form.Point{R: end - slope*footEdge, Z: high - footEdge}, shape: asPot},
+		{Point: at(0), shape: asPot},
+		{Point: at(neck), shape: asPot, edge: markEdge},
+		{Point: at(above - footEdge), shape: asPot},
 		{Point: form.Point{R: end - footEdge, Z: high}, shape: asPot},
 		{Point: form.Point{R: 0, Z: high}, shape: asPot},
 	}
 	t.section[0].edge, t.section[0].shape = plugEdge, asPot
+	return t
+}
+
+// plugFor is the plug as a piece, or as several.
+func plugFor(j *job.Job, md *mold.Mold) []Piece {
+	foot, top := md.Opening[1], md.Opening[len(md.Opening)-1]
+	slope := (top.R - foot.R) / (top.Z - foot.Z)
 	p := Piece{Label: words.Say("upper plug"), Part: "upper", Kind: "plug", up: solid.Vec{0, 0, -1},
 		Draft: math.Atan(slope) * 180 / math.Pi, Verdict: parting.Clear,
 		Note: words.Say("It forms the flared spare. Stand it on the positive; when the plaster has set, draw it up before the part is lifted. At each cast cut the clay out of the spare before the upper part is lifted.")}
-	return divided(j, p, t, nil)
+	return divided(j, p, plugOf(j, md), nil)
 }

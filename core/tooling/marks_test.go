@@ -117,14 +117,14 @@ func TestMarksReadFromOutside(t *testing.T) {
 	})
 }
 
-// A tray carries its letter on both flanks where they are high enough.
+// A tray carries its letter on both flanks, whatever the number of side parts.
 func TestTraysAreMarked(t *testing.T) {
 	j := job.Defaults()
 	j.Form.Size = job.SizeMold
 	j.Form.Outer = pots["waist"]
 	found := 0
 	layouts(t, &j, func(md *mold.Mold) {
-		if md.Scheme.ID != "sides4" {
+		if md.Scheme.ID != "sides4" && md.Scheme.ID != "sides2" {
 			return
 		}
 		so := md.Solids()
@@ -176,7 +176,55 @@ func TestTraysAreMarked(t *testing.T) {
 			}
 		}
 	})
-	if found != 8 {
-		t.Errorf("%d flanks marked of 8", found)
+	if found != 12 {
+		t.Errorf("%d flanks marked of 12", found)
+	}
+}
+
+// The plug of a flared spare carries its letter on what stands out of the plaster,
+// upright as it stands in the mold and printing without supports, whole and in a
+// pot that is not round; its flat stays clear of the plaster.
+func TestPlugsAreMarked(t *testing.T) {
+	found := 0
+	for _, ratio := range []float64{1, 0.8} {
+		j := job.Defaults()
+		j.Form.Size = job.SizeMold
+		j.Form.Outer = []job.Node{c(0, 4), c(26, 4), c(28, 0), c(34, 0), s(56, 50), c(36, 96)}
+		j.Mold.Spare.Flared = true
+		j.Form.Section = job.Section{Kind: job.SectionOval, Ratio: ratio}
+		layouts(t, &j, func(md *mold.Mold) {
+			if !md.PlugApart {
+				return
+			}
+			so := md.Solids()
+			p := plugFor(&j, md)[0]
+			m, _, err := p.Mesh(so)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if err := solid.Check(m).Err(); err != nil {
+				t.Error(err)
+			}
+			if bad, _ := solid.SelfIntersects(m); bad {
+				t.Error("it passes through itself")
+			}
+			if p.Overhang > 45.5 {
+				t.Errorf("the plug overhangs by %.1f degrees", p.Overhang)
+			}
+			plug := plugOf(&j, md)
+			for i, f := range plug.panels(so) {
+				if !f.ok {
+					continue
+				}
+				found++
+				s := f.sign
+				if low := plug.section[i].Z; low <= md.Block.ZTop || dotted(crossed(s.x, s.y), s.n) < 0.999 || dotted(s.n, s.o) <= 0 || s.y[2] < 0.9 || s.lean != -1 {
+					t.Errorf("%s: %+v from %.2f up", md.Scheme.ID, s, low)
+				}
+			}
+		})
+	}
+	if found < 6 {
+		t.Errorf("only %d plugs are marked", found)
 	}
 }

@@ -28,7 +28,7 @@ type panel struct {
 // panel finds the flat for the piece's mark on the wall from corner a to c.
 func (t *turned) panel(so *mold.Solids, span solid.Span, a, c corner) (p panel) {
 	list, wide := lettering(t.marks)
-	if t.marks == "" || math.Abs(c.Z-a.Z) < bandLeast || a.shape != asOutside || c.shape != asOutside {
+	if t.marks == "" || math.Abs(c.Z-a.Z) < bandLeast {
 		return p
 	}
 	least := math.Min(a.R, c.R)
@@ -46,18 +46,21 @@ func (t *turned) panel(so *mold.Solids, span solid.Span, a, c corner) (p panel) 
 			if i == 1 || i == 2 {
 				k = p.to
 			}
-			at[i] = so.Outside(q.R, q.Z, k)
+			at[i] = t.standing(so, q)(k)
 		}
 		deep, mid := 0.0, (p.from+p.to)/2
 		for _, k := range [3]int{(p.from + mid) / 2, mid, (mid + p.to) / 2} {
-			q, flat := so.Outside(a.R, a.Z, k), p.lay(k, at[0], at[1])
+			q, flat := t.standing(so, a)(k), p.lay(k, at[0], at[1])
 			deep = math.Max(deep, math.Hypot(q[0]-flat[0], q[1]-flat[1]))
 		}
 		if deep > flatMost {
 			continue
 		}
-		way := float64(t.cones)
-		p.sign = sign{list: list, o: mean(at[0], at[1], at[2], at[3]), lean: 1,
+		way, lean := float64(t.cones), 1.0
+		if t.reads != 0 {
+			way, lean = float64(t.reads), float64(t.reads*t.cones)
+		}
+		p.sign = sign{list: list, o: mean(at[0], at[1], at[2], at[3]), lean: lean,
 			x: direction(at[0], at[1], way), y: direction(mean(at[0], at[1]), mean(at[3], at[2]), way)}
 		p.sign.n = crossed(p.sign.x, p.sign.y)
 		p.ok = true

@@ -133,6 +133,7 @@ type turned struct {
 	clear    float64  // of keys in their sockets, mm
 	ends     [2][]key // in the ends of a sector
 	cones    int      // the way of level faces whose keys stand out: 1 up, -1 down
+	reads    int      // the way that marks on walls read up, where it is not that
 }
 
 func (t *turned) build(so *mold.Solids) (*solid.Mesh, error) {
@@ -143,7 +144,7 @@ func (t *turned) build(so *mold.Solids) (*solid.Mesh, error) {
 	panels := t.panels(so)
 	rings := make([]solid.Loop, len(t.section))
 	for i, q := range t.section {
-		if q.R == 0 || q.shape == asPot {
+		if q.R == 0 {
 			rings[i] = b.Ring(q.R, q.Z)
 		} else {
 			rings[i] = b.Row(t.row(so, panels, i))
@@ -205,15 +206,21 @@ func (t *turned) panels(so *mold.Solids) []panel {
 // row is where corner i of the section stands at each step of the turn.
 func (t *turned) row(so *mold.Solids, panels []panel, i int) func(k int) solid.Vec {
 	q := t.section[i]
+	p := &panels[i]
+	if !p.ok {
+		p = &panels[(i+len(panels)-1)%len(panels)]
+	}
+	return p.flatten(t.standing(so, q))
+}
+
+// standing is where a corner of the section stands at each step of the turn, but
+// for the flats of marks.
+func (t *turned) standing(so *mold.Solids, q corner) func(k int) solid.Vec {
 	switch q.shape {
 	case asPot:
 		return func(k int) solid.Vec { return so.Place(q.R, q.Z, k) }
 	case asOutside:
-		p := &panels[i]
-		if !p.ok {
-			p = &panels[(i+len(panels)-1)%len(panels)]
-		}
-		return p.flatten(func(k int) solid.Vec { return so.Outside(q.R, q.Z, k) })
+		return func(k int) solid.Vec { return so.Outside(q.R, q.Z, k) }
 	}
 	return func(k int) solid.Vec { return so.Turn.Round(q.R, q.Z, k) }
 }

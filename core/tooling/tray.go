@@ -21,7 +21,7 @@ import (
 // Measures of trays and boards, mm; common practice, no source.
 const (
 	trayFloor = 6.0  // under the axis
-	flank     = 15.0 // how far a side board laps over the tray's flank
+	flank     = 10.0 // how far a side board laps over the tray's flank
 	boardWall = 5.0
 	ledge     = 6.0 // of an end board, outside the side boards: height, and twice the width
 )
@@ -76,11 +76,12 @@ func (t *tray) along() (u, v float64) {
 	return sin, -cos
 }
 
-// floor is the depth of the tray's underside.
+// floor is the depth of the tray's underside: below the side boards there is
+// room for a mark.
 func (t *tray) floor() float64 {
 	u, _ := t.edge()
 	du, _ := t.along()
-	return math.Min(-trayFloor, u-flank*du)
+	return math.Min(-trayFloor, u-flank*du-bandLeast)
 }
 
 // side is the half of the tray's section in plan from the seam's edge to the
@@ -89,11 +90,7 @@ func (t *tray) side() (foot, ground [2]float64) {
 	u, v := t.edge()
 	du, dv := t.along()
 	foot = [2]float64{u - flank*du, v - flank*dv}
-	f := t.floor()
-	if foot[0] <= f+0.5 { // the flank runs to the floor
-		foot = [2]float64{f + 0.5, v - (u-f-0.5)/du*dv}
-	}
-	return foot, [2]float64{f, foot[1]}
+	return foot, [2]float64{t.floor(), foot[1]}
 }
 
 // line is the pot's contour that the tray holds, upward. Level stretches in the

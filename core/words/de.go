@@ -310,6 +310,7 @@ var german = []entry{
 	{"Inside of the wet cast", "Innenseite des nassen Gussstücks"},
 	{"It can be done: {name} let go.", "Es geht: {name} lösen sich."},
 	{"It can be done: {name} lets go.", "Es geht: {name} löst sich."},
+	{"It carries no letter, since all its faces lie against plaster.", "Es trägt keinen Buchstaben, da alle seine Flächen an Gips liegen."},
 	{"It catches in one place. It is held by what stands at radius {r} mm, {z} mm above the foot: mark the wall behind that.", "Es hakt an einer Stelle. Dort hält fest, was bei Radius {r} mm, {z} mm über dem Fuß steht: die Wand dahinter markieren."},
 	{"It catches in {n} places. The first is held by what stands at radius {r} mm, {z} mm above the foot: mark the wall behind that.", "Es hakt an {n} Stellen. An der ersten hält fest, was bei Radius {r} mm, {z} mm über dem Fuß steht: die Wand dahinter markieren."},
 	{"It catches nowhere", "Es hakt nirgends"},

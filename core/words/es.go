@@ -309,6 +309,7 @@ var spanish = []entry{
 	{"Inside of the wet cast", "Interior de la pieza húmeda"},
 	{"It can be done: {name} let go.", "Se puede hacer: {name} se desmoldan."},
 	{"It can be done: {name} lets go.", "Se puede hacer: {name} se desmolda."},
+	{"It carries no letter, since all its faces lie against plaster.", "No lleva letra, ya que todas sus caras quedan contra el yeso."},
 	{"It catches in one place. It is held by what stands at radius {r} mm, {z} mm above the foot: mark the wall behind that.", "Se engancha en un lugar. Lo retiene lo que hay en el radio {r} mm, a {z} mm sobre el pie: marque la pared que queda detrás."},
 	{"It catches in {n} places. The first is held by what stands at radius {r} mm, {z} mm above the foot: mark the wall behind that.", "Se engancha en {n} lugares. El primero lo retiene lo que hay en el radio {r} mm, a {z} mm sobre el pie: marque la pared que queda detrás."},
 	{"It catches nowhere", "No se engancha en ningún lugar"},

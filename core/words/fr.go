@@ -311,6 +311,7 @@ var french = []entry{
 	{"Inside of the wet cast", "Intérieur de la pièce humide"},
 	{"It can be done: {name} let go.", "C’est possible : {name} se démoulent."},
 	{"It can be done: {name} lets go.", "C’est possible : {name} se démoule."},
+	{"It carries no letter, since all its faces lie against plaster.", "Il ne porte pas de lettre, car toutes ses faces touchent du plâtre."},
 	{"It catches in one place. It is held by what stands at radius {r} mm, {z} mm above the foot: mark the wall behind that.", "Cela accroche à un endroit, retenu par ce qui se trouve au rayon {r} mm, {z} mm au-dessus du pied : marquer la paroi derrière."},
 	{"It catches in {n} places. The first is held by what stands at radius {r} mm, {z} mm above the foot: mark the wall behind that.", "Cela accroche à {n} endroits. Le premier est retenu par ce qui se trouve au rayon {r} mm, {z} mm au-dessus du pied : marquer la paroi derrière."},
 	{"It catches nowhere", "N’accroche nulle part"},
