@@ -57,6 +57,12 @@ func (e *endBoard) proud() float64 {
 	} else if len(e.held(e.letters())) > 0 {
 		h = markRaised
 	}
+	if lip, _, _, _ := e.lips(); lip > 0 {
+		h = math.Max(h, lip)
+		if len(e.held(e.letters())) > 0 {
+			h = math.Max(h, lip+markRaised)
+		}
+	}
 	for _, n := range e.natches() {
 		if v := e.across(n); n.Socket && v > e.from && v < e.to {
 			h = math.Max(h, solid.DomeHeight(n.Radius, n.HalfAngle))
@@ -65,15 +71,41 @@ func (e *endBoard) proud() float64 {
 	return h
 }
 
-func (e *endBoard) build(so *mold.Solids) (*solid.Mesh, error) {
-	b := solid.NewBuilder(so.Place, solid.FullTurn(so.Turn.Steps()))
-	f, top := e.floor(), e.back()
-	corners := [4][2]float64{{f, e.from}, {top, e.from}, {top, e.to}, {f, e.to}}
-	var in, out solid.Loop
-	for _, c := range corners {
-		in = append(in, b.Vertex(e.at(c[0], c[1], e.z)))
-		out = append(out, b.Vertex(e.at(c[0], c[1], e.z+e.way*e.thick())))
+// lip is the bevel that the board forms along the edge of the back, at a free end:
+// its height over the board, how far it reaches along the pull, and how far to
+// either side, clear of the side boards.
+func (e *endBoard) lip() (high, in, half float64) {
+	high, in = bevel(e.p, e.z)
+	s := sideBoard{tray: e.tray, w: 1}
+	_, far := s.spanUV()
+	_, v := e.edge()
+	du, dv := e.along()
+	half = math.Inf(1)
+	for _, r := range [2]float64{e.md.Block.R - in, e.md.Block.R} {
+		b := s.bevelled(r)[1]
+		for _, x := range [2]float64{b[0], far} { // the side board's top
+			half = math.Min(half, v+x*dv+b[1]*du)
+		}
 	}
+	return high, in, half - e.clear
+}
+
+// lips is the stretch of the lip on this piece of the board, between two places
+// across the pull; high is 0 without one.
+func (e *endBoard) lips() (high, in, from, to float64) {
+	high, in, half := e.lip()
+	from, to = math.Max(e.from, -half), math.Min(e.to, half)
+	if in == 0 || to-from < 1 {
+		return 0, 0, 0, 0
+	}
+	return high, in, from, to
+}
+
+func (e *endBoard) build(so *mold.Solids) (*solid.Mesh, error) {
+	f := &facer{Builder: solid.NewBuilder(so.Place, solid.FullTurn(so.Turn.Steps()))}
+	b := f.Builder
+	low, top, deep := e.floor(), e.back(), -e.thick()
+	post := func(u, v, h float64) int32 { return f.vertex(e.at(u, v, e.z-e.way*h)) }
 	facing := solid.Vec{0, 0, -e.way}
 	var holes []solid.Loop
 	var list []mold.Natch
@@ -86,34 +118,64 @@ func (e *endBoard) build(so *mold.Solids) (*solid.Mesh, error) {
 		holes = append(holes, reversed(h.Loop))
 		open, list = append(open, h), append(list, n)
 	}
-	stand := func(x, y, h float64) solid.Vec { return e.at(x, e.way*-y, e.z-e.way*h) }
-	holes = append(holes, raise(b, facing, e.held(e.ledges()), ledge, stand)...)
-	holes = append(holes, raise(b, facing, e.held(e.letters()), markRaised, stand)...)
-	loop := in
-	if e.way > 0 {
-		loop = reversed(in)
+	high, in, from, to := e.lips()
+	stand := func(over float64) func(x, y, h float64) solid.Vec {
+		return func(x, y, h float64) solid.Vec { return e.at(x, e.way*-y, e.z-e.way*(h+over)) }
 	}
-	b.Face(facing, loop, holes...)
-	mold.CloseCast(b, open, list)
-	for i := range in {
-		k := (i + 1) % len(in)
-		quad := solid.Loop{in[i], in[k], out[k], out[i]}
-		if e.way < 0 {
-			quad = reversed(quad)
+	holes = append(holes, raise(b, facing, e.held(e.ledges()), ledge, stand(0))...)
+	letters := raise(b, facing, e.held(e.letters()), markRaised, stand(high))
+	// the ends across the pull, up from the outside and along the inside to the top
+	var outside, inside [2]solid.Loop
+	for k, v := range [2]float64{e.from, e.to} {
+		outside[k] = solid.Loop{post(top, v, deep), post(low, v, deep)}
+		inside[k] = solid.Loop{post(low, v, 0)}
+	}
+	face := append(solid.Loop{}, inside[0]...)
+	rim := solid.Loop{outside[0][0]}
+	if high > 0 {
+		r := e.md.Block.R
+		var ends [2][4]int32 // of the lip: its foot, its edge, its top and the board's
+		for k, v := range [2]float64{from, to} {
+			ends[k] = [4]int32{post(r-in, v, 0), post(r, v, high), post(top, v, high), -1}
+			if v == [2]float64{e.from, e.to}[k] { // it runs on in the next piece
+				inside[k] = append(inside[k], ends[k][:3]...)
+				continue
+			}
+			ends[k][3] = post(top, v, 0)
+			inside[k] = append(inside[k], post(top, [2]float64{e.from, e.to}[k], 0))
+			f.face(e.at(0, float64(2*k-1), 0), solid.Loop{ends[k][0], ends[k][1], ends[k][2], ends[k][3]})
 		}
-		normal := [4]solid.Vec{e.at(0, -1, 0), e.at(1, 0, 0), e.at(0, 1, 0), e.at(-1, 0, 0)}[i]
-		v := [4]float64{e.from, math.Inf(1), e.to, math.Inf(1)}[i]
-		keys := e.keys(v)
-		holes, loops := keyHoles(b, keys, e.clear, normal, func(x, y float64) solid.Vec { return e.at(x, v, e.z+e.way*y) })
-		b.Face(normal, quad, loops...)
-		closeKeys(b, holes, keys)
-	}
-	if e.way > 0 {
-		b.Face(solid.Vec{0, 0, 1}, out)
+		f.face(facing, solid.Loop{ends[0][0], ends[0][1], ends[1][1], ends[1][0]})
+		f.face(facing, solid.Loop{ends[0][1], ends[0][2], ends[1][2], ends[1][1]}, letters...)
+		for k := range 2 {
+			var part, edge solid.Loop // of the inside and of the top's edge
+			if ends[k][3] >= 0 {
+				part, edge = solid.Loop{inside[k][1], ends[k][3], ends[k][0]}, solid.Loop{inside[k][1], ends[k][3], ends[k][2]}
+			} else {
+				part, edge = solid.Loop{ends[k][0]}, solid.Loop{ends[k][2]}
+			}
+			if k == 1 {
+				part, edge = reversed(part), reversed(edge)
+			}
+			face, rim = append(face, part...), append(rim, edge...)
+		}
 	} else {
-		b.Face(solid.Vec{0, 0, -1}, reversed(out))
+		holes = append(holes, letters...)
+		for k, v := range [2]float64{e.from, e.to} {
+			inside[k] = append(inside[k], post(top, v, 0))
+			face, rim = append(face, inside[k][1]), append(rim, inside[k][1])
+		}
 	}
-	return b.Done()
+	f.face(facing, append(face, inside[1][0]), holes...)
+	mold.CloseCast(b, open, list)
+	f.face(e.at(1, 0, 0), append(rim, outside[1][0]))
+	f.face(e.at(-1, 0, 0), solid.Loop{inside[0][0], inside[1][0], outside[1][1], outside[0][1]})
+	f.face(solid.Vec{0, 0, e.way}, solid.Loop{outside[0][0], outside[0][1], outside[1][1], outside[1][0]})
+	for k, v := range [2]float64{e.from, e.to} {
+		f.keyed(e.at(0, float64(2*k-1), 0), append(outside[k], inside[k]...), e.keys(v), e.clear,
+			func(x, y float64) solid.Vec { return e.at(x, v, e.z+e.way*y) })
+	}
+	return f.Done()
 }
 
 // letters are the part's letter and its pull, above the plaster, in the frame of
@@ -214,7 +276,9 @@ func (e *endBoard) measured(j *job.Job, p Piece) Piece {
 	for _, l := range e.held(e.ledges()) {
 		ledges += loopArea(l[0]) * ledge
 	}
-	p.measure(j, out, ((top-f)*(e.to-e.from)*e.thick()+ledges)/1000)
+	high, in, a, c := e.lips()
+	lip := (top - e.md.Block.R + in/2) * high * (c - a)
+	p.measure(j, out, ((top-f)*(e.to-e.from)*e.thick()+ledges+lip)/1000)
 	if len(e.keys(e.from))+len(e.keys(e.to)) > 0 {
 		p.Overhang = keyOverhang
 	}
