@@ -26,6 +26,7 @@ var (
 	thin       = lineType{width: narrow, color: black}                                           // 01.1 dimensions, leaders, hatching
 	dashed     = lineType{width: narrow, dashes: []float64{12, 3}, color: black}                 // 02.1 hidden edges
 	axisLine   = lineType{width: narrow, dashes: []float64{24, 3, 0.5, 3}, color: black}         // 04.1 centre lines
+	workedLine = lineType{width: wide, dashes: []float64{6, 2, 0.5, 2}, color: black}            // 04.2 surfaces to be worked
 	beforeLine = lineType{width: narrow, dashes: []float64{24, 3, 0.5, 3, 0.5, 3}, color: black} // 05.1 outlines before forming
 	hair       = lineType{width: 0.13, color: pale}                                              // rules of tables
 )

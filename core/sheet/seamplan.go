@@ -181,6 +181,9 @@ func (d *sectionDrawing) keys() (out []keyLine) {
 	if len(d.in.Mold.Natches) > 0 {
 		out = append(out, keyLine{line: dashed, words: d.say("Natches, turned into the section")})
 	}
+	if len(d.s.strapGrooves(d.in.Mold.Radius)) > 0 {
+		out = append(out, keyLine{line: workedLine, words: d.say("Strap groove, scraped across the open back")})
+	}
 	if len(d.in.Inner) > 0 {
 		out = append(out, keyLine{line: beforeLine, words: d.say("Inside of the wet cast")})
 	}

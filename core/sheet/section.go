@@ -228,6 +228,7 @@ func (d *sectionDrawing) section(p *page, v view) {
 		}
 		p.stroke(inner, beforeLine, 0)
 	}
+	d.grooves(p, v)
 	d.natches(p, v, atRight, atLeft)
 	for _, set := range letters {
 		set()
@@ -238,6 +239,35 @@ func (d *sectionDrawing) section(p *page, v view) {
 	}
 	d.pulls(p, v, atRight, atLeft)
 	d.dimensions(p, v)
+}
+
+// grooves marks the strap grooves across the open backs of side parts, which no
+// printed piece forms, with the line for surfaces that are worked on afterwards
+// (ISO 128-2, line 04.2; from memory).
+func (d *sectionDrawing) grooves(p *page, v view) {
+	const off = 1.2 // mm on the paper
+	for _, g := range d.s.strapGrooves(d.in.Mold.Radius) {
+		for _, sign := range [...]float64{1, -1} {
+			x := v.x(sign*d.in.Mold.Radius) + sign*off
+			p.line(x, v.y(g[0]), x, v.y(g[1]), workedLine)
+		}
+	}
+}
+
+// strapGrooves are the heights between which the floors of the grooves in the
+// backs of the side parts lie, where the block's faces are r from the axis.
+func (s *Scheme) strapGrooves(r float64) (out [][2]float64) {
+	for _, g := range s.Regions {
+		if !g.Side {
+			continue
+		}
+		for i := g.Pot + 1; i < len(g.Outline); i++ {
+			if a, c := g.Outline[i-1], g.Outline[i]; a.R > 0 && a.R == c.R && a.R < r-0.01 && a.Z < c.Z {
+				out = append(out, [2]float64{a.Z, c.Z})
+			}
+		}
+	}
+	return out
 }
 
 // outlineOff draws a closed outline in the wide line, but for what of it lies

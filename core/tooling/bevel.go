@@ -12,6 +12,7 @@ import (
 
 	"moldwright/core/form"
 	"moldwright/core/mold"
+	"moldwright/core/words"
 )
 
 // bevel is what is taken off a part's outer edge at its end at height z: how far
@@ -30,4 +31,28 @@ func bevel(p *mold.Part, z float64) (high, in float64) {
 		}
 	}
 	return 0, 0
+}
+
+// openBack is what is left to do on the open back of a side part: the strap
+// grooves, whose ends the side boards form.
+func (t *tray) openBack() words.Text {
+	var at []float64 // their middles above the part's lower end
+	for i, q := range t.p.Outline[t.p.Pot+1:] {
+		next := t.p.Outline[t.p.Pot+1+(i+1)%(len(t.p.Outline)-t.p.Pot-1)]
+		if q.R > 0 && q.R == next.R && q.R < t.md.Block.R {
+			at = append(at, (q.Z+next.Z)/2-t.lo)
+		}
+	}
+	switch len(at) {
+	case 0:
+		return words.Text{}
+	case 1:
+		return words.Say("Its back is struck off level: scrape the strap groove across it, %.0f mm above the part's lower end, between the ends that the side boards form.", at[0])
+	}
+	return words.Say("Its back is struck off level: scrape the strap grooves across it, %.0f and %.0f mm above the part's lower end, between the ends that the side boards form.", at[0], at[1])
+}
+
+// fillTo tells how high a cottle is filled.
+func fillTo() words.Text {
+	return words.Say("Fill it to the upper edge of the bevel inside, which shapes the edge of the block.")
 }

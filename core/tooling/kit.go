@@ -58,7 +58,7 @@ func capKit(j *job.Job, md *mold.Mold, p *mold.Part) []Piece {
 		piece := Piece{Label: capLabel(p.Name, "cottle"), Part: p.Name, Kind: "stave", up: up}
 		seam, far, _ := wallOf(md, p)
 		piece.Draft = math.Atan2(md.Block.At(seam)-md.Block.At(far), math.Abs(far-seam)) * 180 / math.Pi
-		piece.Verdict = parting.Clear
+		piece.Verdict, piece.Note = parting.Clear, fillTo()
 		if piece.Draft < j.Rules.LeastDraft-1e-9 {
 			piece.Verdict = parting.Rubs
 			piece.Note = words.Say("In one piece it rubs on the plaster all over; ask for two staves, which are taken off sideways.")
@@ -112,11 +112,15 @@ func (p *Piece) number(n int) {
 // share makes the piece the one at i of n that a print is divided into.
 func (p *Piece) share(i, n int) {
 	p.Label, p.Together, p.No = words.Say("%s, %d of %d", p.Label, i+1, n), words.Text{}, 0
-	note := words.Say("It is made in %d pieces to fit the bed; glue them at their keys.", n)
-	if !p.Note.IsZero() {
-		note = words.Join(" ", p.Note, note)
+	p.Note = noted(p.Note, words.Say("It is made in %d pieces to fit the bed; glue them at their keys.", n))
+}
+
+// noted is a note with one sentence more.
+func noted(note, more words.Text) words.Text {
+	if note.IsZero() {
+		return more
 	}
-	p.Note = note
+	return words.Join(" ", note, more)
 }
 
 // stavesFor are the staves of a cottle: as many as asked, or the fewest more
@@ -141,6 +145,9 @@ func stavesFor(j *job.Job, md *mold.Mold, p *mold.Part, up solid.Vec) []Piece {
 			}
 			if n > asked {
 				piece.Note = words.Say("The cottle is made in %d staves to fit the bed.", n)
+			}
+			if k == 0 {
+				piece.Note = noted(piece.Note, fillTo())
 			}
 			for _, course := range s.inCourses(j, piece) {
 				fit = fit && course.FitsBed

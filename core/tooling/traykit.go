@@ -79,7 +79,7 @@ next:
 func trayKit(j *job.Job, t *tray, sides bool) []Piece {
 	sin, cos := solid.SinCosDeg(t.mid)
 	piece := Piece{Label: words.Say("part %s tray", t.p.Name), Part: t.p.Name, Kind: "tray", up: solid.Vec{cos, sin, 0},
-		Draft: math.Min(t.p.MinDraft, t.half), Verdict: t.p.Verdict}
+		Draft: math.Min(t.p.MinDraft, t.half), Verdict: t.p.Verdict, Note: t.openBack()}
 	out := fewest([2]int{mostBoards, 2}, func(m, n int) []Piece {
 		levels := cuts(t.lo, t.hi, m, t.jointAt)
 		if levels == nil {
