@@ -66,7 +66,7 @@ func capKit(j *job.Job, md *mold.Mold, p *mold.Part) []Piece {
 		return append(out, divided(j, piece, c, nil)...)
 	}
 	out = append(out, stavesFor(j, md, p, up)...)
-	if c := collar(j, md, p); collared(newStave(j, md, p, 0, staves(md, j.Mold.Staves)).top) {
+	if c := collar(j, md, p); collared(staveTop(md, p)) {
 		piece := Piece{Label: capLabel(p.Name, "collar"), Part: p.Name, Kind: "collar", up: up, Draft: 90, Verdict: parting.Clear}
 		out = append(out, divided(j, piece, c, nil)...)
 	}
@@ -126,20 +126,19 @@ func noted(note, more words.Text) words.Text {
 // stavesFor are the staves of a cottle: as many as asked, or the fewest more
 // that fit the bed.
 func stavesFor(j *job.Job, md *mold.Mold, p *mold.Part, up solid.Vec) []Piece {
-	asked := staves(md, j.Mold.Staves)
 	var out []Piece
-	most := 12
-	if md.Block.Facets > 0 {
-		most = md.Block.Facets
-	}
-	for n := asked; n <= most; n = staves(md, n+1) {
+	ways := staveCuts(md, j.Mold.Staves)
+	asked := len(ways[0]) - 1
+	for i, cuts := range ways {
 		var list []Piece
-		fit := true
+		n := len(cuts) - 1
+		fit, rubs := true, false
 		for k := range n {
-			s := newStave(j, md, p, k, n)
+			s := newStave(j, md, p, k, cuts)
 			piece := Piece{Label: capLabel(p.Name, "stave"), Part: p.Name, Kind: "stave", up: up}
 			piece.number(k + 1)
 			piece.Draft, piece.Verdict = sideways(md, s.from, s.to, j.Rules)
+			rubs = rubs || piece.Verdict != parting.Clear
 			if piece.Verdict != parting.Clear {
 				piece.Note = words.Say("It rubs as it is taken off sideways; ask for more staves.")
 			}
@@ -157,7 +156,7 @@ func stavesFor(j *job.Job, md *mold.Mold, p *mold.Part, up solid.Vec) []Piece {
 		if out == nil {
 			out = list
 		}
-		if fit {
+		if fit && (i == 0 || !rubs) {
 			return list
 		}
 		if list[0].Size[2] > j.Printer.Bed[2] {

@@ -29,7 +29,7 @@ func TestMarksAreRaised(t *testing.T) {
 				plate, _ := positive(&j, md, p, true)
 				sector := *plate
 				sector.from, sector.to, sector.natches = 90, 180, nil
-				ring, wall := collar(&j, md, p), newStave(&j, md, p, 0, 2)
+				ring, wall := collar(&j, md, p), newStave(&j, md, p, 0, staveCuts(md, 2)[0])
 				for _, w := range []struct {
 					name  string
 					marks *string

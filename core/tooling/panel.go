@@ -118,9 +118,18 @@ func (s *stave) flat(one, two float64) (mid, half float64) {
 	half = math.Atan((wide/2+markRoom)/outer) * 180 / math.Pi
 	low, high := s.band()
 	_, cos := solid.SinCosDeg(half)
-	if n := float64(s.md.Block.Facets); n > 0 { // on the face nearest to the middle
-		mid = math.Floor(mid/(360/n)) * 360 / n
-		if 1.2*half > 180/n {
+	if n := float64(s.md.Block.Facets); n > 0 { // on the face nearest to the middle that has room
+		best := math.Inf(1)
+		first, last := math.Floor(one*n/360), math.Ceil(two*n/360)
+		middle := mid
+		for k := first; k <= last; k++ {
+			face := k * 360 / n
+			a, c := math.Max(one+0.5, face-180/n/1.2), math.Min(two-0.5, face+180/n/1.2)
+			if at := math.Max(a+half, math.Min(face, c-half)); c-a >= 2*half && math.Abs(at-middle) < best {
+				mid, best = at, math.Abs(at-middle)
+			}
+		}
+		if math.IsInf(best, 1) {
 			return 0, 0
 		}
 	} else if outer*(1-cos) > flatMost {

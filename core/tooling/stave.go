@@ -57,26 +57,6 @@ func cottle(j *job.Job, md *mold.Mold, p *mold.Part) *turned {
 	return t
 }
 
-// staves is the number of staves for a block: as asked, or the next that meets
-// a block's edges evenly, since a stave of flat faces must part at an edge.
-func staves(md *mold.Mold, n int) int {
-	if n > 1 && md.Block.Facets > 0 {
-		for n < md.Block.Facets && md.Block.Facets%n != 0 {
-			n++
-		}
-	}
-	return n
-}
-
-// staveFrom is the azimuth in degrees at which the first stave begins: at an
-// edge of a straight-sided block.
-func staveFrom(md *mold.Mold) float64 {
-	if md.Block.Facets > 0 {
-		return 180 / float64(md.Block.Facets)
-	}
-	return 0
-}
-
 // stave is one of the staves, in heights along the pull from the seam.
 type stave struct {
 	md        *mold.Mold
@@ -97,10 +77,17 @@ type stave struct {
 	inset float64
 }
 
-func newStave(j *job.Job, md *mold.Mold, p *mold.Part, k, n int) *stave {
+// staveTop is the height of a cottle's free end.
+func staveTop(md *mold.Mold, p *mold.Part) float64 {
+	seam, far, _ := wallOf(md, p)
+	return math.Abs(far-seam) + freeboard
+}
+
+// newStave is stave k of a cottle that parts at the azimuths in cuts.
+func newStave(j *job.Job, md *mold.Mold, p *mold.Part, k int, cuts []float64) *stave {
 	seam, far, way := wallOf(md, p)
-	from := staveFrom(md) + 360/float64(n)*float64(k)
-	s := &stave{md: md, from: from, to: from + 360/float64(n), seam: seam, way: way, top: math.Abs(far-seam) + freeboard,
+	n := len(cuts) - 1
+	s := &stave{md: md, from: cuts[k], to: cuts[k+1], seam: seam, way: way, top: staveTop(md, p),
 		wide: staveThickness(j), gap: j.Printer.Clearance / 2, lo: -grooveDepth, clear: j.Printer.Clearance,
 		marks: fmt.Sprintf("%s%d^", mold.Letter(p.Name), k+1)}
 	s.hi = s.top
