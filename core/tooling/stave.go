@@ -141,7 +141,7 @@ func (s *stave) plan(n int) (list []staveCorner, mark int) {
 	}
 	outer := r + s.wide
 	start, end := s.from, s.to
-	lap := deg(lapLong)
+	lap := s.lap()
 	if s.over[0] {
 		start -= lap
 		put(mid+s.gap, start, false)
@@ -359,19 +359,30 @@ func (s *stave) keys(h float64, out bool) []key {
 	return list
 }
 
+// lap is how far a lap reaches beyond the cut, degrees. Where a stave takes half of
+// a straight-sided block it stays on the bevel of the block's edge: farther round
+// it would hook behind the next face.
+func (s *stave) lap() float64 {
+	lap := lapLong / s.md.Block.R * 180 / math.Pi
+	if n := float64(s.md.Block.Facets); n > 0 && s.to-s.from > 179 {
+		lap = math.Min(lap, 180/n-math.Atan(s.md.Block.FlatEnd())*180/math.Pi)
+	}
+	return lap
+}
+
 // flanges are the azimuths of the middles of the flanges, degrees.
 func (s *stave) flanges() (one, two float64) {
 	deg := func(mm float64) float64 { return mm / s.md.Block.R * 180 / math.Pi }
 	one, two = s.from+deg(1+flangeWide/2), s.to-deg(1+flangeWide/2)
 	if s.over[0] {
-		one -= deg(lapLong)
+		one -= s.lap()
 	} else {
-		one += deg(lapLong) + deg(s.gap)
+		one += s.lap() + deg(s.gap)
 	}
 	if s.over[1] {
-		two += deg(lapLong)
+		two += s.lap()
 	} else {
-		two -= deg(lapLong) + deg(s.gap)
+		two -= s.lap() + deg(s.gap)
 	}
 	return one, two
 }
