@@ -123,3 +123,86 @@ func TestTraysAndBoardsComeOff(t *testing.T) {
 		t.Errorf("only %d pieces, %d end boards", pulled, lips)
 	}
 }
+
+// Trays deeper than the bed is high fall into layers that fit, of which the whole
+// can be glued together again; a bed that no division fits is told.
+func TestDeepTraysAreLayered(t *testing.T) {
+	layered, apart, refused := 0, 0, 0
+	for pot, nodes := range map[string][]job.Node{
+		"jar":   pots["jar"],
+		"waist": pots["waist"],
+		"two":   {c(0, 0), c(20, 0), s(60, 30), s(25, 70), s(60, 110), c(25, 140)},
+	} {
+		for _, high := range [3]float64{60, 40, 22} {
+			j := job.Defaults()
+			j.Form.Size = job.SizeMold
+			j.Form.Outer = nodes
+			j.Printer.Bed = [3]float64{230, 230, high}
+			layouts(t, &j, func(md *mold.Mold) {
+				if !strings.HasSuffix(md.Scheme.ID, "+lower") {
+					return
+				}
+				so := mold.NewCoarse(md)
+				large := j
+				large.Printer.Bed[2] = 500
+				want := 0.0
+				for _, p := range Kit(&large, md) {
+					if p.Kind == "tray" && p.Part == "A" {
+						want = p.Volume
+					}
+				}
+				var bodies []*solid.Body
+				sum := 0.0
+				for _, p := range Kit(&j, md) {
+					if p.Kind != "tray" || p.Part != "A" {
+						continue
+					}
+					at := fmt.Sprintf("%s, %s, bed %g, %s", pot, md.Scheme.ID, high, p.Name)
+					if !p.FitsBed {
+						if p.Note.IsZero() {
+							t.Errorf("%s does not fit and does not say so", at)
+						}
+						refused++
+						return
+					}
+					m, rows, err := p.Mesh(so)
+					if err != nil {
+						t.Fatalf("%s: %v", at, err)
+					}
+					if r := solid.Check(m); !r.Sound() || r.Shells != 1 {
+						t.Errorf("%s: %v, %d shells", at, r.Err(), r.Shells)
+					}
+					for k, size := range m.Size() {
+						if size > j.Printer.Bed[k]+0.1 || math.Abs(size-p.Size[k]) > 1.5+0.02*size {
+							t.Errorf("%s: size %.2f, the plan says %.2f", at, m.Size(), p.Size)
+						}
+					}
+					if got := steepest(m); got > 46 && p.Verdict == parting.Clear {
+						t.Errorf("%s: overhang of %.1f degrees", at, got)
+					}
+					sum += m.Volume() / 1000
+					b := solid.NewBody(inMold(m, rows))
+					for _, o := range bodies {
+						if hit, where := solid.Overlap(o, b, 0.01); hit {
+							t.Errorf("%s shares space with another piece at %.2f", at, where)
+						}
+					}
+					bodies = append(bodies, b)
+				}
+				if math.Abs(sum-want) > 0.02*want+1 {
+					t.Errorf("%s, %s, bed %g: %d pieces of %.1f ml, the whole has %.1f", pot, md.Scheme.ID, high, len(bodies), sum, want)
+				}
+				if len(bodies) > 1 {
+					layered++
+				}
+				if len(bodies) > 2 {
+					apart++
+				}
+			})
+		}
+	}
+	t.Logf("%d layered, %d of them in more than two pieces, %d refused", layered, apart, refused)
+	if layered < 8 || apart == 0 || refused == 0 {
+		t.Errorf("%d layered, %d in more than two pieces, %d refused", layered, apart, refused)
+	}
+}

@@ -80,12 +80,11 @@ func trayKit(j *job.Job, t *tray, sides bool) []Piece {
 	sin, cos := solid.SinCosDeg(t.mid)
 	piece := Piece{Label: words.Say("part %s tray", t.p.Name), Part: t.p.Name, Kind: "tray", up: solid.Vec{cos, sin, 0},
 		Draft: math.Min(t.p.MinDraft, t.half), Verdict: t.p.Verdict, Note: t.openBack()}
-	out := fewest([2]int{mostBoards, 2}, func(m, n int) []Piece {
+	split := func(m, n int) (list []*tray) {
 		levels := cuts(t.lo, t.hi, m, t.jointAt)
 		if levels == nil {
 			return nil
 		}
-		var list []Piece
 		for i := range m {
 			for k := range n {
 				q := *t
@@ -93,11 +92,22 @@ func trayKit(j *job.Job, t *tray, sides bool) []Piece {
 				if n > 1 {
 					q.w = float64(2*k - 1)
 				}
-				list = append(list, q.measured(j, piece))
+				list = append(list, &q)
 			}
 		}
 		return list
+	}
+	out := fewest([2]int{mostBoards, 2}, func(m, n int) (list []Piece) {
+		for _, q := range split(m, n) {
+			list = append(list, q.measured(j, piece))
+		}
+		return list
 	})
+	if !out[0].FitsBed {
+		if layers := t.deep(j, piece, split); layers != nil {
+			out = layers
+		}
+	}
 	for _, end := range [2]struct {
 		label words.Text
 		z, w  float64

@@ -1,0 +1,223 @@
+package solid
+
+// A closed mesh cut by a plane. Every edge that crosses the plane has one new
+// vertex, which all its triangles share, so what is kept is open along whole loops
+// in the plane only, and closes when a face is laid in them. This is no boolean
+// operation on solids: the plane is first moved, by hundredths of a millimetre,
+// to where it passes no vertex.
+
+import (
+	"errors"
+	"math"
+	"slices"
+)
+
+// Clearing is the place nearest to atMM along the normal, within 0.02 mm, at which
+// a plane keeps clearest of the vertices of the mesh.
+func Clearing(m *Mesh, normal Vec, atMM float64) float64 {
+	const within, tries = 0.02, 17
+	best, most := atMM, -1.0
+	for i := range tries {
+		at := atMM + within*(2*float64(i)/(tries-1)-1)
+		least := math.Inf(1)
+		for _, v := range m.V {
+			least = min(least, math.Abs(dot(v, normal)-at))
+		}
+		if least > most {
+			best, most = at, least
+		}
+	}
+	return best
+}
+
+// Cut is a region of a plane that cuts a mesh: its outline and its holes in the
+// vertices of the builder, as solid.Builder.Face takes them, and as points.
+type Cut struct {
+	Outline Loop
+	Holes   []Loop
+	Points  [][]Vec // of the outline, then of the holes
+}
+
+// Beyond starts a solid with what of a closed mesh lies beyond a plane, dot(p,
+// normal) > atMM, and gives the regions of the plane that are still to be closed,
+// each to be seen from -normal. It is an error where the plane meets a vertex.
+func Beyond(m *Mesh, normal Vec, atMM float64) (*Builder, []Cut, error) {
+	b := NewBuilder(nil, FullTurn(3))
+	high := make([]float64, len(m.V))
+	for i, v := range m.V {
+		if high[i] = dot(v, normal) - atMM; high[i] == 0 {
+			return nil, nil, errors.New("the plane of a cut passes a vertex")
+		}
+	}
+	b.mesh.V = append(b.mesh.V, m.V...)
+	made := map[[2]int32]int32{}
+	crossing := func(i, k int32) int32 {
+		e := [2]int32{min(i, k), max(i, k)}
+		v, ok := made[e]
+		if !ok {
+			p, q := m.V[e[0]], m.V[e[1]]
+			v = b.Vertex(along(p, sub(q, p), high[e[0]]/(high[e[0]]-high[e[1]])))
+			made[e] = v
+		}
+		return v
+	}
+	next := map[int32]int32{} // along the open edges, as the closing face runs
+	var starts []int32
+	open := func(from, to int32) {
+		next[to] = from
+		starts = append(starts, to)
+	}
+	for _, t := range m.T {
+		for range 3 { // the corner that is alone on its side first
+			if (high[t[0]] > 0) != (high[t[1]] > 0) && (high[t[1]] > 0) == (high[t[2]] > 0) {
+				break
+			}
+			t = [3]int32{t[1], t[2], t[0]}
+		}
+		up := high[t[0]] > 0
+		if up == (high[t[1]] > 0) {
+			if up {
+				b.Triangle(t[0], t[1], t[2])
+			}
+			continue
+		}
+		p, q := crossing(t[0], t[1]), crossing(t[0], t[2])
+		if up {
+			b.Triangle(t[0], p, q)
+			open(p, q)
+			continue
+		}
+		b.Triangle(p, t[1], t[2])
+		b.Triangle(p, t[2], q)
+		open(q, p)
+	}
+	cuts, err := regions(b, next, starts, scale(normal, -1))
+	return b, cuts, err
+}
+
+// regions gathers open edges to loops, and holes to the outlines that they lie in.
+func regions(b *Builder, next map[int32]int32, starts []int32, facing Vec) ([]Cut, error) {
+	f := plane{x: unit(cross(facing, leastAxis(facing)))}
+	f.y = cross(facing, f.x)
+	flatten := func(l Loop) (out [][2]float64) {
+		for _, i := range l {
+			out = append(out, [2]float64{dot(b.mesh.V[i], f.x), dot(b.mesh.V[i], f.y)})
+		}
+		return out
+	}
+	var cuts []Cut
+	var flats [][][2]float64
+	var holes []Loop
+	seen := map[int32]bool{}
+	for _, s := range starts {
+		if seen[s] {
+			continue
+		}
+		var l Loop
+		for v := s; !seen[v]; {
+			seen[v] = true
+			l = append(l, v)
+			to, ok := next[v]
+			if !ok || len(l) > len(starts) {
+				return nil, errors.New("the edges of a cut do not close")
+			}
+			v = to
+		}
+		all := make([]int32, len(l))
+		for i := range all {
+			all[i] = int32(i)
+		}
+		flat := flatten(l)
+		if loopArea(flat, all) > 0 {
+			cuts, flats = append(cuts, Cut{Outline: l}), append(flats, flat)
+		} else {
+			holes = append(holes, l)
+		}
+	}
+	for _, h := range holes {
+		p := flatten(h[:1])[0]
+		at := slices.IndexFunc(flats, func(l [][2]float64) bool { return contains(l, p) })
+		if at < 0 {
+			return nil, errors.New("a hole of a cut lies in no outline")
+		}
+		cuts[at].Holes = append(cuts[at].Holes, h)
+	}
+	for i := range cuts {
+		for _, l := range append([]Loop{cuts[i].Outline}, cuts[i].Holes...) {
+			pts := make([]Vec, len(l))
+			for k, v := range l {
+				pts[k] = b.mesh.V[v]
+			}
+			cuts[i].Points = append(cuts[i].Points, pts)
+		}
+	}
+	return cuts, nil
+}
+
+func leastAxis(n Vec) (e Vec) {
+	least := 0
+	for k := range n {
+		if math.Abs(n[k]) < math.Abs(n[least]) {
+			least = k
+		}
+	}
+	e[least] = 1
+	return e
+}
+
+// contains tells whether a point lies inside a loop.
+func contains(l [][2]float64, p [2]float64) bool {
+	in := false
+	a := l[len(l)-1]
+	for _, c := range l {
+		if (a[1] > p[1]) != (c[1] > p[1]) && p[0] < a[0]+(p[1]-a[1])/(c[1]-a[1])*(c[0]-a[0]) {
+			in = !in
+		}
+		a = c
+	}
+	return in
+}
+
+// Bodies are the separate bodies of a mesh, in the order of their first triangles.
+func Bodies(m *Mesh) []*Mesh {
+	of := make([]int32, len(m.V))
+	for i := range of {
+		of[i] = int32(i)
+	}
+	root := func(i int32) int32 {
+		for of[i] != i {
+			of[i] = of[of[i]]
+			i = of[i]
+		}
+		return i
+	}
+	for _, t := range m.T {
+		a := root(t[0])
+		of[root(t[1])] = a
+		of[root(t[2])] = a
+	}
+	var out []*Mesh
+	at := map[int32]int{}
+	to := make([]int32, len(m.V))
+	for i := range to {
+		to[i] = -1
+	}
+	for _, t := range m.T {
+		r := root(t[0])
+		k, ok := at[r]
+		if !ok {
+			k = len(out)
+			at[r] = k
+			out = append(out, &Mesh{})
+		}
+		for i, v := range t {
+			if to[v] < 0 {
+				to[v] = int32(len(out[k].V))
+				out[k].V = append(out[k].V, m.V[v])
+			}
+			t[i] = to[v]
+		}
+		out[k].T = append(out[k].T, t)
+	}
+	return out
+}

@@ -1,0 +1,268 @@
+package tooling
+
+// A tray that is deeper than the bed is high is cut across its pull into layers.
+// The cut is laid through the tray's own mesh, where it keeps clear of natches and
+// of the mark, so that a layer prints with the pull upward as the whole does: on
+// its cut face, with nothing that overhangs more. Layers are keyed to one another.
+// What stands apart above a cut, as two bulges of a pot do, is a piece of its own.
+
+import (
+	"cmp"
+	"math"
+	"slices"
+
+	"moldwright/core/form"
+	"moldwright/core/job"
+	"moldwright/core/mold"
+	"moldwright/core/solid"
+)
+
+const (
+	mostLayers   = 4
+	coarseWithin = 1.0 // mm, by which coarse meshes may be too small
+)
+
+// layer is one body of a piece of a tray between two depths along the pull.
+type layer struct {
+	*tray
+	low, high float64 // infinite at the tray's own ends
+	body      int
+}
+
+// build makes the layer, in the mold's frame.
+func (l *layer) build(so *mold.Solids) (*solid.Mesh, error) {
+	m, err := l.tray.build(so)
+	if err != nil {
+		return nil, err
+	}
+	list, err := l.bodies(m)
+	if err != nil {
+		return nil, err
+	}
+	return list[min(l.body, len(list)-1)], nil
+}
+
+// bodies are what of the tray's mesh lies between the layer's depths, in the order
+// of their heights in the mold, then across the pull.
+func (l *layer) bodies(m *solid.Mesh) ([]*solid.Mesh, error) {
+	whole := m
+	for _, end := range [2]struct{ at, way float64 }{{l.low, 1}, {l.high, -1}} {
+		if math.IsInf(end.at, 0) {
+			continue
+		}
+		axis := l.at(1, 0, 0)
+		at := solid.Clearing(whole, axis, end.at)
+		way := solid.Vec{end.way * axis[0], end.way * axis[1], 0}
+		b, cuts, err := solid.Beyond(m, way, end.way*at)
+		if err != nil {
+			return nil, err
+		}
+		facing := solid.Vec{-way[0], -way[1], 0}
+		for _, c := range cuts {
+			keys := l.cutKeys(c)
+			for i := range keys {
+				keys[i].out = end.way < 0 // cones stand up
+			}
+			open, holes := keyHoles(b, keys, l.clear, facing, func(x, y float64) solid.Vec { return l.at(at, x, y) })
+			b.Face(facing, c.Outline, append(c.Holes, holes...)...)
+			closeKeys(b, open, keys)
+		}
+		if m, err = b.Done(); err != nil {
+			return nil, err
+		}
+	}
+	list := solid.Bodies(m)
+	slices.SortStableFunc(list, func(a, b *solid.Mesh) int {
+		ca, cb := middle(a), middle(b)
+		if math.Abs(ca[2]-cb[2]) > 1 {
+			return cmp.Compare(ca[2], cb[2])
+		}
+		return cmp.Compare(l.sideways(ca), l.sideways(cb))
+	})
+	return list, nil
+}
+
+func middle(m *solid.Mesh) solid.Vec {
+	lo, hi := m.Bounds()
+	return mean(lo, hi)
+}
+
+// sideways is how far a point in the mold lies across the pull.
+func (t *tray) sideways(p solid.Vec) float64 {
+	sin, cos := solid.SinCosDeg(t.mid)
+	return p[1]*cos - p[0]*sin
+}
+
+// cutKeys are the keys in a region of a cut, in (v, z): the same seen from either
+// side of it.
+func (l *layer) cutKeys(c solid.Cut) []key {
+	var loops [][]form.Point
+	less := func(a, b form.Point) int { return cmp.Or(cmp.Compare(a.R, b.R), cmp.Compare(a.Z, b.Z)) }
+	for _, pts := range c.Points {
+		loop := make([]form.Point, len(pts))
+		first := 0
+		for i, p := range pts {
+			loop[i] = form.Point{R: l.sideways(p), Z: p[2]}
+			if less(loop[i], loop[first]) < 0 {
+				first = i
+			}
+		}
+		loop = append(append([]form.Point{}, loop[first:]...), loop[:first]...)
+		if n := len(loop); less(loop[n-1], loop[1]) < 0 {
+			slices.Reverse(loop[1:])
+		}
+		loops = append(loops, append(loop, loop[0]))
+	}
+	slices.SortFunc(loops, func(a, b []form.Point) int { return less(a[0], b[0]) })
+	all := loops[0]
+	for _, hole := range loops[1:] { // tied to the outline's first corner
+		all = append(append(all, hole...), loops[0][0])
+	}
+	return keysIn(all, l.clear)
+}
+
+// layerAt tells whether a tray can be cut at a depth: clear of its natches and of
+// the mark on its flank.
+func (t *tray) layerAt(u float64) bool {
+	_, cos := solid.SinCosDeg(t.half)
+	for _, n := range t.p.Natches {
+		if (n.Seam == mold.Start || n.Seam == mold.End) && math.Abs(n.At.R*cos-u) < n.Radius+keyMost+1 {
+			return false
+		}
+	}
+	foot, ground := t.side()
+	if _, ok := t.flankSign(1); ok && math.Abs(u-(foot[0]+ground[0])/2) < markHigh/2+2*markRaised+1 {
+		return false
+	}
+	return u > ground[0]+jointRoom
+}
+
+// layers are the bodies of this piece of the tray cut at the depths, measured; nil
+// where it cannot be cut there, or falls apart otherwise a little farther on.
+func (t *tray) layers(j *job.Job, p Piece, whole *solid.Mesh, at []float64) []Piece {
+	ends := append(append([]float64{math.Inf(-1)}, at...), math.Inf(1))
+	var out []Piece
+	for i := 1; i < len(ends); i++ {
+		l := layer{tray: t, low: ends[i-1], high: ends[i]}
+		list, err := l.bodies(whole)
+		if err != nil {
+			return nil
+		}
+		for _, d := range [2]float64{-0.7, 0.7} {
+			near := layer{tray: t, low: l.low + d, high: l.high + d}
+			if others, err := near.bodies(whole); err != nil || len(others) != len(list) {
+				return nil
+			}
+		}
+		for k, m := range list {
+			part := l
+			part.body = k
+			q := p
+			q.build = part.build
+			q.Overhang = math.Max(q.Overhang, 45) // of the keys
+			lo, hi := math.Inf(1), math.Inf(-1)
+			plan := make([][2]float64, len(m.V))
+			sin, cos := solid.SinCosDeg(t.mid)
+			for i, v := range m.V {
+				u := v[0]*cos + v[1]*sin
+				lo, hi = math.Min(lo, u), math.Max(hi, u)
+				plan[i] = [2]float64{-v[2], t.sideways(v)}
+			}
+			x, y := plan[0], plan[0]
+			for _, v := range plan {
+				for k := range 2 {
+					x[k], y[k] = math.Min(x[k], v[k]), math.Max(y[k], v[k])
+				}
+			}
+			if i > 1 { // the pot's chords may cut its outline short
+				for k := range 2 {
+					x[k], y[k] = x[k]-coarseWithin/2, y[k]+coarseWithin/2
+				}
+				plan = [][2]float64{x, {y[0], x[1]}, y, {x[0], y[1]}}
+			}
+			q.measure(j, plan, hi-lo, m.Volume()/1000)
+			out = append(out, q)
+		}
+	}
+	return out
+}
+
+// deep is the tray in the fewest layers, slices and halves that fit the bed, or nil.
+func (t *tray) deep(j *job.Job, p Piece, split func(m, n int) []*tray) []Piece {
+	bed := j.Printer.Bed[2]
+	so := mold.NewCoarse(t.md)
+	type way struct{ m, n, k int }
+	var ways []way
+	for k := 2; k <= mostLayers; k++ {
+		for m := 1; m*k <= mostBoards; m++ {
+			for n := 1; n <= 2; n++ {
+				ways = append(ways, way{m, n, k})
+			}
+		}
+	}
+	slices.SortStableFunc(ways, func(a, b way) int { return a.m*a.n*a.k - b.m*b.n*b.k })
+	for _, w := range ways {
+		pieces := split(w.m, w.n)
+		var out []Piece
+		for _, t := range pieces {
+			mesh, err := t.build(so)
+			if err != nil {
+				out = nil
+				break
+			}
+			lo, hi := math.Inf(1), math.Inf(-1)
+			sin, cos := solid.SinCosDeg(t.mid)
+			for _, v := range mesh.V {
+				u := v[0]*cos + v[1]*sin
+				lo, hi = math.Min(lo, u), math.Max(hi, u)
+			}
+			list := t.cutIn(j, p, mesh, lo, hi, w.k, bed)
+			if list == nil {
+				out = nil
+				break
+			}
+			out = append(out, list...)
+		}
+		if out == nil {
+			continue
+		}
+		for i := range out {
+			out[i].share(i, len(out))
+		}
+		return out
+	}
+	return nil
+}
+
+// cutIn finds depths at which a piece of the tray falls into n layers that all fit,
+// as even as can be; nil where there are none.
+func (t *tray) cutIn(j *job.Job, p Piece, mesh *solid.Mesh, lo, hi float64, n int, bed float64) []Piece {
+	if hi-lo <= bed { // a half or slice that is low enough needs no cut
+		q := t.measured(j, p)
+		if q.FitsBed {
+			return []Piece{q}
+		}
+		return nil
+	}
+	if hi-lo > float64(n)*bed-float64(n-1)*keyMost {
+		return nil
+	}
+	const tries = 24
+	slice := (hi - lo) / float64(n)
+	room := (bed - keyMost - slice) // a cut may lie so far off even
+	for i := range tries {
+		d := room * float64((i+1)/2) / (tries / 2) * float64(1-2*(i%2))
+		var at []float64
+		for k := 1; k < n; k++ {
+			at = append(at, lo+slice*float64(k)+d)
+		}
+		if slices.ContainsFunc(at, func(u float64) bool { return !t.layerAt(u) }) {
+			continue
+		}
+		list := t.layers(j, p, mesh, at)
+		if list != nil && !slices.ContainsFunc(list, func(q Piece) bool { return !q.FitsBed }) {
+			return list
+		}
+	}
+	return nil
+}
