@@ -14,6 +14,7 @@ import (
 	"moldwright/core/form"
 	"moldwright/core/job"
 	"moldwright/core/mold"
+	"moldwright/core/parting"
 	"moldwright/core/solid"
 )
 
@@ -58,8 +59,12 @@ func (l *layer) bodies(m *solid.Mesh) ([]*solid.Mesh, error) {
 			return nil, err
 		}
 		facing := solid.Vec{-way[0], -way[1], 0}
-		for _, c := range cuts {
-			keys := l.cutKeys(c)
+		all, err := l.cutKeys(whole, at, cuts)
+		if err != nil {
+			return nil, err
+		}
+		for i, c := range cuts {
+			keys := all[i]
 			for i := range keys {
 				keys[i].out = end.way < 0 // cones stand up
 			}
@@ -93,32 +98,85 @@ func (t *tray) sideways(p solid.Vec) float64 {
 	return p[1]*cos - p[0]*sin
 }
 
-// cutKeys are the keys in a region of a cut, in (v, z): the same seen from either
-// side of it.
-func (l *layer) cutKeys(c solid.Cut) []key {
-	var loops [][]form.Point
-	less := func(a, b form.Point) int { return cmp.Or(cmp.Compare(a.R, b.R), cmp.Compare(a.Z, b.Z)) }
-	for _, pts := range c.Points {
-		loop := make([]form.Point, len(pts))
-		first := 0
-		for i, p := range pts {
-			loop[i] = form.Point{R: l.sideways(p), Z: p[2]}
-			if less(loop[i], loop[first]) < 0 {
-				first = i
+// cutKeys are the keys in a cut at a depth, in (v, z), by region: within what stands
+// over the cut as high as a socket is deep, since a tray only narrows along its
+// pull. A part that catches has none.
+func (l *layer) cutKeys(whole *solid.Mesh, at float64, cuts []solid.Cut) ([][]key, error) {
+	out := make([][]key, len(cuts))
+	if l.p.Verdict == parting.Catches {
+		return out, nil
+	}
+	axis := l.at(1, 0, 0)
+	spare := keyWall + l.clear*math.Sqrt2
+	for _, most := range [2]float64{keyMost, keyMost / 2} {
+		keyed := make([]bool, len(cuts)) // by larger keys
+		for i := range keyed {
+			keyed[i] = len(out[i]) > 0
+		}
+		_, over, err := solid.Beyond(whole, axis, solid.Clearing(whole, axis, at+most+spare))
+		if err != nil {
+			return nil, err
+		}
+		for _, c := range over {
+			for _, k := range keysIn(l.region(c), l.clear) {
+				k.radius = math.Min(k.radius, most)
+				for _, d := range l.toJoints(k.at) {
+					k.radius = math.Min(k.radius, d-keyMost-2*spare)
+				}
+				if k.radius < keyLeast {
+					continue
+				}
+				p := form.Point{R: k.at[0], Z: k.at[1]}
+				i := slices.IndexFunc(cuts, func(c solid.Cut) bool { return encloses(l.region(c), p) })
+				if i >= 0 && !keyed[i] && len(out[i]) < 2 {
+					out[i] = append(out[i], k)
+				}
 			}
 		}
-		loop = append(append([]form.Point{}, loop[first:]...), loop[:first]...)
-		if n := len(loop); less(loop[n-1], loop[1]) < 0 {
-			slices.Reverse(loop[1:])
+	}
+	return out, nil
+}
+
+// toJoints are the distances of a place in (v, z) from the piece's other joints,
+// whose sockets reach in.
+func (t *tray) toJoints(at [2]float64) (out []float64) {
+	if t.w != 0 {
+		out = append(out, math.Abs(at[0]))
+	}
+	if t.from > t.lo {
+		out = append(out, at[1]-t.from)
+	}
+	if t.to < t.hi {
+		out = append(out, t.to-at[1])
+	}
+	return out
+}
+
+// region is the loop round a region of a cut, in (v, z), its holes tied to its
+// first corner.
+func (t *tray) region(c solid.Cut) (loop []form.Point) {
+	for i, pts := range c.Points {
+		for k := range len(pts) + 1 {
+			p := pts[k%len(pts)]
+			loop = append(loop, form.Point{R: t.sideways(p), Z: p[2]})
 		}
-		loops = append(loops, append(loop, loop[0]))
+		if i > 0 {
+			loop = append(loop, loop[0])
+		}
 	}
-	slices.SortFunc(loops, func(a, b []form.Point) int { return less(a[0], b[0]) })
-	all := loops[0]
-	for _, hole := range loops[1:] { // tied to the outline's first corner
-		all = append(append(all, hole...), loops[0][0])
+	return loop
+}
+
+func encloses(loop []form.Point, p form.Point) bool {
+	in := false
+	a := loop[len(loop)-1]
+	for _, c := range loop {
+		if (a.Z > p.Z) != (c.Z > p.Z) && p.R < a.R+(p.Z-a.Z)/(c.Z-a.Z)*(c.R-a.R) {
+			in = !in
+		}
+		a = c
 	}
-	return keysIn(all, l.clear)
+	return in
 }
 
 // layerAt tells whether a tray can be cut at a depth: clear of its natches and of
