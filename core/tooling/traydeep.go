@@ -18,10 +18,7 @@ import (
 	"moldwright/core/solid"
 )
 
-const (
-	mostLayers   = 4
-	coarseWithin = 1.0 // mm, by which coarse meshes may be too small
-)
+const mostLayers = 4
 
 // layer is one body of a piece of a tray between two depths along the pull.
 type layer struct {
@@ -195,131 +192,127 @@ func (t *tray) layerAt(u float64) bool {
 	return u > ground[0]+jointRoom
 }
 
-// layers are the bodies of this piece of the tray cut at the depths, measured; nil
-// where it cannot be cut there, or falls apart otherwise a little farther on.
-func (t *tray) layers(j *job.Job, p Piece, whole *solid.Mesh, at []float64) []Piece {
+// layers are the bodies of this piece of the tray, given as its mesh, cut at the
+// depths and measured; nil where it cannot be cut there.
+func (t *tray) layers(j *job.Job, p Piece, whole *solid.Mesh, at []float64) (out []Piece) {
 	ends := append(append([]float64{math.Inf(-1)}, at...), math.Inf(1))
-	var out []Piece
+	up := t.at(1, 0, 0)
 	for i := 1; i < len(ends); i++ {
 		l := layer{tray: t, low: ends[i-1], high: ends[i]}
 		list, err := l.bodies(whole)
 		if err != nil {
 			return nil
 		}
-		for _, d := range [2]float64{-0.7, 0.7} {
-			near := layer{tray: t, low: l.low + d, high: l.high + d}
-			if others, err := near.bodies(whole); err != nil || len(others) != len(list) {
-				return nil
-			}
-		}
 		for k, m := range list {
 			part := l
 			part.body = k
 			q := p
 			q.build = part.build
-			q.Overhang = math.Max(q.Overhang, 45) // of the keys
-			lo, hi := math.Inf(1), math.Inf(-1)
-			plan := make([][2]float64, len(m.V))
-			sin, cos := solid.SinCosDeg(t.mid)
-			for i, v := range m.V {
-				u := v[0]*cos + v[1]*sin
-				lo, hi = math.Min(lo, u), math.Max(hi, u)
-				plan[i] = [2]float64{-v[2], t.sideways(v)}
-			}
-			x, y := plan[0], plan[0]
-			for _, v := range plan {
-				for k := range 2 {
-					x[k], y[k] = math.Min(x[k], v[k]), math.Max(y[k], v[k])
-				}
-			}
-			if i > 1 { // the pot's chords may cut its outline short
-				for k := range 2 {
-					x[k], y[k] = x[k]-coarseWithin/2, y[k]+coarseWithin/2
-				}
-				plan = [][2]float64{x, {y[0], x[1]}, y, {x[0], y[1]}}
-			}
-			q.measure(j, plan, hi-lo, m.Volume()/1000)
+			q.measure(j, m.V, m.Volume()/1000)
+			q.Overhang = steepestOf(m, up)
 			out = append(out, q)
 		}
 	}
 	return out
 }
 
-// deep is the tray in the fewest layers, slices and halves that fit the bed, or nil.
-func (t *tray) deep(j *job.Job, p Piece, split func(m, n int) []*tray) []Piece {
-	bed := j.Printer.Bed[2]
-	so := mold.NewCoarse(t.md)
-	type way struct{ m, n, k int }
-	var ways []way
-	for k := 2; k <= mostLayers; k++ {
-		for m := 1; m*k <= mostBoards; m++ {
-			for n := 1; n <= 2; n++ {
-				ways = append(ways, way{m, n, k})
-			}
+// steepestOf is the overhang of a mesh that is printed with up upward, degrees.
+func steepestOf(m *solid.Mesh, up solid.Vec) float64 {
+	low := math.Inf(1)
+	for _, v := range m.V {
+		low = math.Min(low, dotted(v, up))
+	}
+	worst := 0.0
+	for _, f := range m.T {
+		a, b, c := m.V[f[0]], m.V[f[1]], m.V[f[2]]
+		if math.Max(dotted(a, up), math.Max(dotted(b, up), dotted(c, up))) < low+1e-6 {
+			continue // on the bed
+		}
+		if n := crossed(minus(b, a), minus(c, a)); norm(n) >= 1 { // specks do not count
+			worst = math.Max(worst, leaning(-dotted(n, up), norm(n)))
 		}
 	}
-	slices.SortStableFunc(ways, func(a, b way) int { return a.m*a.n*a.k - b.m*b.n*b.k })
+	return worst
+}
+
+// deep is the tray in the fewest layers, slices and halves that fit the bed, or nil.
+// Places for cuts are sought on coarse meshes.
+func (t *tray) deep(j *job.Job, p Piece, split func(m, n int) []*tray) []Piece {
+	so := mold.NewCoarse(t.md)
+	var ways [][3]int
+	for k := 2; k <= mostLayers; k++ {
+		for m := 1; m*k <= mostBoards; m++ {
+			ways = append(ways, [3]int{k, m, 1}, [3]int{k, m, 2})
+		}
+	}
+	slices.SortStableFunc(ways, func(a, b [3]int) int { return a[0]*a[1]*a[2] - b[0]*b[1]*b[2] })
+next:
 	for _, w := range ways {
-		pieces := split(w.m, w.n)
 		var out []Piece
-		for _, t := range pieces {
-			mesh, err := t.build(so)
+		for _, t := range split(w[1], w[2]) {
+			coarse, err := t.build(so)
 			if err != nil {
-				out = nil
-				break
+				continue next
 			}
-			lo, hi := math.Inf(1), math.Inf(-1)
-			sin, cos := solid.SinCosDeg(t.mid)
-			for _, v := range mesh.V {
-				u := v[0]*cos + v[1]*sin
-				lo, hi = math.Min(lo, u), math.Max(hi, u)
-			}
-			list := t.cutIn(j, p, mesh, lo, hi, w.k, bed)
+			list := t.cutIn(j, p, coarse, w[0])
 			if list == nil {
-				out = nil
-				break
+				continue next
 			}
 			out = append(out, list...)
-		}
-		if out == nil {
-			continue
 		}
 		for i := range out {
 			out[i].share(i, len(out))
 		}
-		return out
+		if out != nil {
+			return out
+		}
 	}
 	return nil
 }
 
 // cutIn finds depths at which a piece of the tray falls into n layers that all fit,
-// as even as can be; nil where there are none.
-func (t *tray) cutIn(j *job.Job, p Piece, mesh *solid.Mesh, lo, hi float64, n int, bed float64) []Piece {
+// as even as can be, and into as many bodies a little farther on; nil where there
+// are none.
+func (t *tray) cutIn(j *job.Job, p Piece, coarse *solid.Mesh, n int) []Piece {
+	up := t.at(1, 0, 0)
+	lo, hi := math.Inf(1), math.Inf(-1)
+	for _, v := range coarse.V {
+		lo, hi = math.Min(lo, dotted(v, up)), math.Max(hi, dotted(v, up))
+	}
+	bed := j.Printer.Bed[2]
+	fits := func(list []Piece) bool {
+		return len(list) > 0 && !slices.ContainsFunc(list, func(q Piece) bool { return !q.FitsBed })
+	}
 	if hi-lo <= bed { // a half or slice that is low enough needs no cut
-		q := t.measured(j, p)
-		if q.FitsBed {
-			return []Piece{q}
+		if q := []Piece{t.measured(j, p)}; fits(q) {
+			return q
 		}
 		return nil
 	}
-	if hi-lo > float64(n)*bed-float64(n-1)*keyMost {
+	slice := (hi - lo) / float64(n)
+	room := bed - keyMost - slice // a cut may lie so far off even
+	if room < 0 {
 		return nil
 	}
 	const tries = 24
-	slice := (hi - lo) / float64(n)
-	room := (bed - keyMost - slice) // a cut may lie so far off even
 	for i := range tries {
-		d := room * float64((i+1)/2) / (tries / 2) * float64(1-2*(i%2))
-		var at []float64
+		var at, off []float64
 		for k := 1; k < n; k++ {
+			d := room * float64((i+1)/2) / (tries / 2) * float64(1-2*(i%2))
 			at = append(at, lo+slice*float64(k)+d)
+			off = append(off, at[k-1]+0.7)
 		}
 		if slices.ContainsFunc(at, func(u float64) bool { return !t.layerAt(u) }) {
 			continue
 		}
-		list := t.layers(j, p, mesh, at)
-		if list != nil && !slices.ContainsFunc(list, func(q Piece) bool { return !q.FitsBed }) {
-			return list
+		list := t.layers(j, p, coarse, at)
+		if !fits(list) || len(t.layers(j, p, coarse, off)) != len(list) {
+			continue
+		}
+		if fine, err := t.build(t.md.Solids()); err == nil {
+			if out := t.layers(j, p, fine, at); len(out) == len(list) && fits(out) {
+				return out
+			}
 		}
 	}
 	return nil
