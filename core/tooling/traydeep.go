@@ -208,8 +208,8 @@ func (t *tray) layers(j *job.Job, p Piece, whole *solid.Mesh, at []float64) (out
 			part.body = k
 			q := p
 			q.build = part.build
-			q.measure(j, m.V, m.Volume()/1000)
 			q.Overhang = steepestOf(m, up)
+			q.measure(j, m.V, m.Volume()/1000)
 			out = append(out, q)
 		}
 	}
