@@ -228,3 +228,50 @@ func TestPlugsAreMarked(t *testing.T) {
 		t.Errorf("only %d plugs are marked", found)
 	}
 }
+
+// A side board carries the letters of the parts that it serves on its strip beyond
+// the back: they add their area times their height and nothing else.
+func TestSideBoardsAreMarked(t *testing.T) {
+	j := job.Defaults()
+	j.Form.Size = job.SizeMold
+	j.Form.Outer = pots["waist"]
+	found := 0
+	layouts(t, &j, func(md *mold.Mold) {
+		if md.Scheme.Sides == 0 || md.Scheme.Lower || md.Scheme.Upper {
+			return
+		}
+		tr := newTray(&j, md, &md.Parts[0])
+		for _, w := range [2]float64{1, -1} {
+			b := sideBoard{tray: tr, w: w, from: tr.lo, to: tr.hi}
+			b.near, b.far = b.spanUV()
+			m, _, ok := b.mark()
+			if !ok || len(m.list) != md.Scheme.Sides+2 || dotted(crossed(m.x, m.y), m.n) < 0.999 || dotted(m.y, md.Parts[0].Pull) < 0 {
+				t.Errorf("%s: %+v", md.Scheme.ID, m)
+			}
+			mesh, err := b.build(md.Solids())
+			if err != nil {
+				t.Fatal(err)
+			}
+			if err := solid.Check(mesh).Err(); err != nil {
+				t.Error(err)
+			}
+			if bad, _ := solid.SelfIntersects(mesh); bad {
+				t.Error("it passes through itself")
+			}
+			area := 0.0
+			for _, g := range m.list {
+				for _, l := range g {
+					area += loopArea(l)
+				}
+			}
+			bare := b.measured(&j, Piece{up: b.way(0, -1)}).Volume * 1000
+			if got := mesh.Volume() - bare; math.Abs(got-area*markRaised) > 0.02*area {
+				t.Errorf("%s: letters add %.2f mm3, their outlines make %.2f", md.Scheme.ID, got, area*markRaised)
+			}
+			found++
+		}
+	})
+	if found < 6 {
+		t.Errorf("only %d boards", found)
+	}
+}

@@ -16,8 +16,9 @@ import (
 	"moldwright/core/solid"
 )
 
-// overBack is how far along the face a side board reaches beyond the back, mm.
-const overBack = 2.0
+// overBack is how far along the face a side board reaches beyond the back, mm:
+// room for its mark.
+const overBack = markHigh + 2*markRoom
 
 // sideBoard is the flat board against the half-face beside the seam on the side
 // of +v (w = 1) or -v.
@@ -140,10 +141,15 @@ func (s *sideBoard) build(so *mold.Solids) (*solid.Mesh, error) {
 		lines[i] = l
 	}
 	in := s.way(0, -1)
+	mark, row, marked := s.mark()
 	for i := range n {
 		a, c := lines[i], lines[i+1]
 		for k := 1; k < len(a); k++ {
-			f.face(in, solid.Loop{a[k-1], a[k], c[k], c[k-1]})
+			var holes []solid.Loop
+			if marked && i == row && k == len(a)-1 {
+				holes = mark.raise(f.Builder)
+			}
+			f.face(in, solid.Loop{a[k-1], a[k], c[k], c[k-1]}, holes...)
 		}
 	}
 	corner := func(along, z float64) int32 { return f.vertex(s.place(along, boardWall, z)) }
@@ -222,6 +228,44 @@ func (s *sideBoard) jointAlong(x float64) bool {
 	return math.Abs(x-s.lap()) > jointRoom && x < s.bevelled(least)[0][0]-1
 }
 
+// mark is the piece's mark on its strip beyond the back, above the longest even
+// row, where it has room: the letters of the side parts that the board serves,
+// its number and the way of their pull, or without the letters.
+func (s *sideBoard) mark() (m sign, row int, ok bool) {
+	_, far := s.spanUV()
+	if s.far < far {
+		return m, 0, false
+	}
+	rows := s.rows()
+	long := 0.0
+	for i, q := range rows[1:] {
+		if a := rows[i]; a.R == s.md.Block.R && q.R == a.R && q.Z-a.Z > long {
+			long, row = q.Z-a.Z, i
+		}
+	}
+	text := "1^"
+	if s.w < 0 {
+		text = "2^"
+	}
+	letters := ""
+	for i := range s.md.Parts {
+		if p := &s.md.Parts[i]; p.Sector != nil {
+			letters += mold.Letter(p.Name)
+		}
+	}
+	for _, line := range [2]string{letters + text, text} {
+		list, wide := lettering(line)
+		if wide+2*markRoom > long {
+			continue
+		}
+		end := s.bevelled(s.md.Block.R)[1]
+		m = sign{list: list, o: s.place((end[0]+far)/2, end[1], rows[row].Z+long/2), y: s.way(1, 0), n: s.way(0, -1)}
+		m.x = crossed(m.y, m.n)
+		return m, row, true
+	}
+	return m, 0, false
+}
+
 // levelKeys are the keys in a level joint, in (along, d).
 func (s *sideBoard) levelKeys(out bool) []key {
 	return boardKeys(s.near, s.far, boardWall/2, s.clear, out)
@@ -265,6 +309,9 @@ func (s *sideBoard) measured(j *job.Job, p Piece) Piece {
 	}
 	for _, k := range ends {
 		out = append(out, s.place(s.far+k.radius, k.at[0], k.at[1]))
+	}
+	if mark, _, ok := s.mark(); ok {
+		out = mark.corners(out)
 	}
 	p.measure(j, out, mm3/1000)
 	if (s.from > s.lo || s.to < s.hi) && len(level) > 0 || len(s.endKeys(s.near))+len(ends) > 0 {
