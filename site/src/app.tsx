@@ -22,6 +22,7 @@ import { FormPanel } from "./panels/form";
 import { PartsPanel } from "./panels/parts";
 import { ReleasePanel } from "./panels/release";
 import { SheetsPanel } from "./panels/sheets";
+import { warm } from "./panels/sheets/request";
 import { ToolingPanel } from "./panels/tooling";
 import { Later } from "./later";
 import { TableView } from "./reading";
@@ -140,7 +141,7 @@ function Panels() {
         {tabs.map((t) => (
           <button
             key={t} id={`tab-${t}`} type="button" role="tab" aria-selected={t === tab} aria-controls="tabpanel"
-            tabIndex={t === tab ? 0 : -1} onClick={() => set({ tab: t })}
+            tabIndex={t === tab ? 0 : -1} onClick={() => set({ tab: t })} onPointerEnter={t === "sheets" ? warm : undefined}
           >{w.tabs[t]}</button>
         ))}
       </div>

@@ -13,7 +13,7 @@ export interface Progress { op: string; fraction: number; words: string }
 
 interface Request {
   id: number; op: string; request: string; blob: Uint8Array | Blob | null;
-  tries: number; aside: boolean; done: (a: Answer) => void;
+  tries: number; aside: boolean; quiet: boolean; done: (a: Answer) => void;
 }
 
 /** Ms after which an answer that is waited for is slow. */
@@ -46,7 +46,7 @@ export class Core {
   private watch(): void {
     clearTimeout(this.slowTimer);
     this.onSlow(false);
-    if (this.active) this.slowTimer = window.setTimeout(() => this.onSlow(true), SLOW);
+    if (this.active && !this.active.quiet) this.slowTimer = window.setTimeout(() => this.onSlow(true), SLOW);
   }
 
   start(): void {
@@ -75,10 +75,17 @@ export class Core {
         }
       }
       this.queue.push({
-        id: this.next++, op, request: JSON.stringify({ language, ...request }), blob, tries: 0, aside, done: resolve,
+        id: this.next++, op, request: JSON.stringify({ language, ...request }), blob, tries: 0, aside, quiet: false, done: resolve,
       });
       this.send();
     });
+  }
+
+  /** Asks for something only so that asking for its like is not slow the first
+   *  time: what the core says is dropped, and that it takes long is not told. */
+  warm(op: string, request: object): void {
+    this.queue.push({ id: this.next++, op, request: JSON.stringify({ language, ...request }), blob: null, tries: 1, aside: true, quiet: true, done: () => {} });
+    this.send();
   }
 
   /** Stops what is under way; it is answered with the fault "stopped". */
@@ -110,7 +117,7 @@ export class Core {
         this.send();
         break;
       case "progress":
-        if (this.active?.id === m.id) this.onProgress({ op: this.active.op, fraction: m.fraction, words: m.words });
+        if (this.active?.id === m.id && !this.active.quiet) this.onProgress({ op: this.active.op, fraction: m.fraction, words: m.words });
         break;
       case "answer": {
         const r = this.active;

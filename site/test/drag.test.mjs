@@ -105,3 +105,27 @@ onPage("while a hand drags the panels follow after the drawing, and at once when
   const label = await page.locator(".node").nth(5).getAttribute("aria-label");
   await until(async () => label.includes(Number(await radius()).toFixed(2)), "true");
 });
+
+onPage("a pointer on its way to the Sheets panel has the first sheet begun, once; a drag across it has not", async (page) => {
+  await page.evaluate(() => {
+    const own = Worker.prototype.postMessage;
+    window.sheets = 0;
+    Worker.prototype.postMessage = function (m, ...rest) { if (m.op === "sheet") window.sheets++; return own.call(this, m, ...rest); };
+  });
+  const sheets = () => page.evaluate(() => window.sheets), over = await page.locator("#tab-sheets").boundingBox();
+  const to = [over.x + over.width / 2, over.y + over.height / 2], at = await middle(page, 5);
+  await page.mouse.move(at.x, at.y);
+  await page.mouse.down();
+  await page.mouse.move(...to);
+  await page.mouse.move(at.x, at.y);
+  await page.mouse.up();
+  await planned(page);
+  assert.equal(await sheets(), 0);
+  await page.mouse.move(...to);
+  await until(sheets, "1");
+  await page.mouse.move(at.x, at.y);
+  await page.mouse.move(...to);
+  await page.evaluate(() => window.moldwrightPage.core.ask("version", {})); // all before it is answered
+  assert.equal(await sheets(), 1);
+  assert.equal(await page.locator(".underway").count(), 0);
+});

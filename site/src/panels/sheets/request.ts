@@ -1,5 +1,6 @@
 // What is asked of the core for a sheet, from the choices made in the panel. The
 // choices, the printer's bars among them, are kept while the page is open.
+import { coreOf, now } from "../../state";
 
 export const sheetNames = ["profile", "template", "section", "report", "workshop"] as const;
 export type SheetName = (typeof sheetNames)[number];
@@ -28,4 +29,15 @@ export function request(o: Options): object {
     case "report": return { sheet, paper, summary };
     default: return { sheet, paper };
   }
+}
+
+let warmed = false;
+
+/** The hand is about to open the panel, so it drags nothing: the first sheet, for
+ *  which the core reads its fonts, is begun. */
+export function warm(): void {
+  const { job, plan, faults } = now();
+  if (warmed || !plan || faults.length) return;
+  warmed = true;
+  coreOf().warm("sheet", { job, ...request(kept), as: "svg" });
 }
