@@ -21,7 +21,7 @@ export async function screens(page, desk) {
     if (!(await at.count())) continue;
     const { high, seen } = await at.evaluate((el) => ({ high: el.scrollHeight, seen: el.clientHeight }));
     if (high <= seen + 8) continue;
-    for (let y = seen; y < high && shots.length < 8; y += seen - 24) {
+    for (let y = seen; y < high - 24 && shots.length < 8; y += seen - 24) {
       await at.evaluate((el, to) => { el.scrollTop = to; }, y - 24);
       await drawn(page);
       shots.push(await (desk ? at : page).screenshot());
