@@ -62,12 +62,19 @@ func newSolids(md *Mold, tol float64) *Solids {
 		steps = max(steps, (sectionSteps*md.Section.Repeats+k-1)/k*k)
 	}
 	t := solid.NewAzimuths(steps)
+	if d := md.dimples; d != nil {
+		t = d.azimuths(steps, k)
+		steps = t.Steps()
+	}
 	s := &Solids{md: md, Turn: t, reach: make([]float64, steps), section: make([]float64, steps)}
 	for i := range steps {
-		s.reach[i] = md.Block.Reach(360 * float64(i) / float64(steps))
-		s.section[i], _ = md.Section.At(2 * math.Pi * float64(i) / float64(steps))
+		s.reach[i] = md.Block.Reach(t.Deg(i))
+		s.section[i], _ = md.Section.At(t.Deg(i) * math.Pi / 180)
 	}
 	s.Place = func(r, z float64, i int) solid.Vec { return t.Round(r*s.section[i%steps], z, i) }
+	if md.dimples != nil {
+		s.Place = md.dimples.place(s)
+	}
 	return s
 }
 
@@ -82,8 +89,7 @@ func (s *Solids) span(p *Part) solid.Span {
 	if p.Sector == nil {
 		return solid.FullTurn(n)
 	}
-	at := func(deg float64) int { return int(math.Round(deg / 360 * float64(n))) }
-	return solid.Span{Steps: n, From: at(p.Sector[0]), To: at(p.Sector[1])}
+	return solid.Span{Steps: n, From: s.Turn.Step(p.Sector[0]), To: s.Turn.Step(p.Sector[1])}
 }
 
 // Part is the mesh of a plaster part where it stands in the closed mold.

@@ -44,7 +44,8 @@ type Mold struct {
 	// nil for a drain-cast one.
 	Inner []form.Point
 
-	solids *Solids // made when first asked for
+	solids  *Solids // made when first asked for
+	dimples *dimples
 }
 
 // Part is one plaster part.
@@ -61,6 +62,7 @@ type Part struct {
 	Natches []Natch
 
 	plan, pot float64 // see Block.PlanShare and form.Section.MeanSquare
+	bumps     float64 // ml that fill the dimples
 }
 
 // ChordTol is how far in mm the thinned contour may lie from the meridian. With
@@ -102,7 +104,8 @@ type Base struct {
 	Section      *form.Section
 	Inner        []form.Point // see Mold.Inner
 	index        []int        // of the meridian's points in Cavity
-	blocks       []Block      // of the schemes laid so far
+	hollows      *hollows
+	blocks       []Block // of the schemes laid so far
 }
 
 // NewBase thins the meridian's contour, which ends at point end, and keeps
@@ -113,7 +116,7 @@ func NewBase(m *form.Meridian, end int, schemes []parting.Scheme, inner *form.Me
 	for _, s := range schemes {
 		keep[s.K1], keep[s.K2] = true, true
 	}
-	b := &Base{Closed: m.Closed, Section: m.Section}
+	b := &Base{Closed: m.Closed, Section: m.Section, hollows: newHollows(m, end)}
 	b.Cavity, b.index = form.Thin(m.Pts[:end+1], keep, ChordTol)
 	if inner != nil {
 		b.Inner, _ = form.Thin(inner.Pts, make([]bool, len(inner.Pts)), ChordTol)
@@ -150,14 +153,66 @@ func Lay(j *job.Job, base *Base, s *parting.Scheme) *Mold {
 		maxR = math.Max(maxR, p.R+mouthMargin-j.Plaster.Wall)
 	}
 	k1, k2 := base.index[s.K1], base.index[s.K2]
+	seam := base.Cavity[k1].Z
+	if base.hollows != nil {
+		k1, k2 = md.dimple(base, s)
+	}
 	if s.Core { // it lies upon the rim
 		top += j.Plaster.Base
 	}
-	md.Block = block(j, s, base.Cavity[k1].Z, maxR+j.Plaster.Wall, top)
+	md.Block = block(j, s, seam, maxR+j.Plaster.Wall, top)
 	md.Block.face(base.blocks)
 	base.blocks = append(base.blocks, md.Block)
 	md.parts(j, k1, k2)
+	for i := range md.Parts {
+		md.Parts[i].bumps = md.bumps(&md.Parts[i])
+	}
 	return md
+}
+
+// bumps is how much plaster of a part fills dimples, ml.
+func (md *Mold) bumps(p *Part) float64 {
+	s := md.Scheme
+	if md.dimples == nil || p.Name == "core" {
+		return 0
+	}
+	low, high := math.Inf(-1), math.Inf(1)
+	from, to := p.Outline[p.Pot].Z, p.Outline[0].Z // of the pot's surface, upward
+	if p.Name == "upper" || p.Sector != nil && s.Lower {
+		low = from
+	}
+	if p.Name == "lower" && (s.Upper || s.Sides > 0) || p.Sector != nil && s.Upper {
+		high = to
+	}
+	return md.DimpleVolume(p.Sector, low, high)
+}
+
+// dimple lays the dimples out in the cavity, and tells where the seams' points
+// lie in it now.
+func (md *Mold) dimple(base *Base, s *parting.Scheme) (k1, k2 int) {
+	h := base.hollows
+	var arc []float64 // of the cavity's points
+	for i, k := range base.index {
+		if k >= 0 {
+			arc = append(arc, h.wall.Arc[i])
+		}
+	}
+	var levels, upright []float64
+	s1, s2 := h.wall.Arc[s.K1], h.wall.Arc[s.K2]
+	if s.Lower && (s.Upper || s.Sides > 0) {
+		levels = append(levels, s1)
+	}
+	if s.Upper && s2 != s1 {
+		levels = append(levels, s2)
+	}
+	for i := range s.Sides {
+		upright = append(upright, 360*float64(i)/float64(s.Sides))
+	}
+	md.dimples = h.lay(md.Section, s.Turn, levels, upright)
+	md.Cavity, arc = md.dimples.contour(base.Cavity, arc)
+	k1, _ = slices.BinarySearch(arc, s1)
+	k2, _ = slices.BinarySearch(arc, s2)
+	return k1, k2
 }
 
 // opening is the wall from the mouth to the top of the block. The part that
@@ -338,7 +393,7 @@ func (p *Part) Volume() float64 {
 		}
 		v += w
 	}
-	return share * v * math.Pi / 3 / 1000
+	return share*v*math.Pi/3/1000 + p.bumps
 }
 
 // OpeningVolume is the volume in ml of the spare or fill hole above the mouth.

@@ -216,9 +216,15 @@ func (l *ledger) catches(w way, a, b int) []Catch {
 			out = append(out, c)
 		}
 	}
+	row := -1 // each row of dimples is told once
 	for _, e := range l.extra[way{w.pull, w.sides, 0}] {
-		if a <= e.span && e.span < b && e.catch.Depth > CatchDepth {
+		switch {
+		case e.span < a || e.span >= b || e.catch.Depth <= CatchDepth:
+		case e.row != row:
+			row = e.row
 			out = append(out, e.catch)
+		case e.catch.Depth > out[len(out)-1].Depth:
+			out[len(out)-1] = e.catch
 		}
 	}
 	return out

@@ -50,8 +50,8 @@ type Scheme struct {
 	// Sides is the number of side parts; Lower and Upper tell which caps there
 	// are.
 	Sides int `json:"sides"`
-	// Turn is by how many degrees a section that is not round stands turned
-	// against the seams of the side parts.
+	// Turn is by how many degrees a section that is not round, or the first of
+	// a row of dimples, stands turned against the seams of the side parts.
 	Turn  float64 `json:"turn"`
 	Lower bool    `json:"-"`
 	Upper bool    `json:"-"`

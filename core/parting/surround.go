@@ -40,6 +40,9 @@ func (l *ledger) surround(a *surround, n int, edges release.Edges) {
 			deepest[i] = max(deepest[i], a.hook*max(m.Pts[i].R, m.Pts[i+1].R))
 		}
 	}
+	if d := m.Dimples; d != nil && m.Section.Round {
+		a.turn = math.Pi / float64(lcm(d.Around, n)) // as far from the seams as can be
+	}
 	dimples := l.dimple(way{release.Out, n, 0})
 	for _, e := range dimples {
 		deepest[e.span] = max(deepest[e.span], e.catch.Depth)
@@ -114,6 +117,7 @@ func lcm(a, b int) int {
 
 // extra is a catch that the half-plane does not show: in a dimple.
 type extra struct {
+	row   int
 	span  int
 	catch Catch
 }
@@ -121,14 +125,15 @@ type extra struct {
 // dimple finds how deep the dimples of the wall catch under a way, by row; for
 // side parts the worst over all of them. A dimple stands square to the wall and
 // lets go along pulls that lean from its normal by no more than 90 degrees less
-// its slope at the rim.
+// its slope at the rim. On spans beside its middle it catches no deeper than it
+// is there, which counts for a part that holds only that side of it.
 func (l *ledger) dimple(w way) []extra {
 	d := l.m.Dimples
 	if d == nil {
 		return nil
 	}
 	var out []extra
-	for _, z := range d.Heights {
+	for row, z := range d.Heights {
 		span, at := l.m.Outermost(z)
 		if span < 0 || span >= l.end {
 			continue
@@ -136,8 +141,7 @@ func (l *ledger) dimple(w way) []extra {
 		a := (l.m.Spans[span].A0 + l.m.Spans[span].A1) / 2
 		lean := 0.0
 		if w.pull == release.Out {
-			// the worst place around: dimples stand evenly, the first beside a
-			// seam's middle
+			// the worst place around: dimples stand evenly
 			for k := range d.Around {
 				az := 2*math.Pi*float64(k)/float64(d.Around) + l.sides[w.sides].turn
 				sector := 2 * math.Pi / float64(w.sides)
@@ -151,12 +155,26 @@ func (l *ledger) dimple(w way) []extra {
 		if depth <= release.Free {
 			continue
 		}
-		if w.pull != release.Out {
-			l.deepest[w.pull][span] = max(l.deepest[w.pull][span], depth)
-		}
 		half := d.Diameter / 2
-		out = append(out, extra{span, Catch{ZFrom: z - half, ZTo: z + half, Depth: depth, ClayDepth: depth,
-			AtZ: z, AtR: at, BlockedAtZ: z, BlockedAtR: at}})
+		put := func(span int, depth float64) {
+			if w.pull != release.Out {
+				l.deepest[w.pull][span] = max(l.deepest[w.pull][span], depth)
+			}
+			out = append(out, extra{row, span, Catch{ZFrom: z - half, ZTo: z + half, Depth: depth, ClayDepth: depth,
+				AtZ: z, AtR: at, BlockedAtZ: z, BlockedAtR: at}})
+		}
+		put(span, depth)
+		r := (half*half + d.Depth*d.Depth) / (2 * d.Depth)
+		middle := form.Point{R: at, Z: z}
+		for _, way := range [2]int{-1, 1} {
+			x := l.m.Pts[span+(way+1)/2].Dist(middle)
+			for i := span + way; i >= 0 && i < l.end && x < half; i += way {
+				if deep := math.Sqrt(r*r-x*x) - (r - d.Depth); deep > release.Free {
+					put(i, min(depth, deep))
+				}
+				x += l.m.Pts[i].Dist(l.m.Pts[i+1])
+			}
+		}
 	}
 	l.extra[w] = out
 	return out

@@ -30,7 +30,7 @@ func (p *Plan) cast() error {
 	in := casting.Input{Clay: j.Clay, Plaster: j.Plaster, Settings: j.Casting}
 	plan := md.Section.MeanSquare
 	area := func(line []form.Point) float64 { return area(line, md.Section) }
-	in.CavityML = plan * form.LoopVolume(append(append([]form.Point{}, md.Cavity...), lid)) / 1000
+	in.CavityML = plan*form.LoopVolume(append(append([]form.Point{}, md.Cavity...), lid))/1000 - md.DimpleVolume(nil, math.Inf(-1), md.TrimZ)
 	in.Solid = solidCast
 	if w.inner != nil {
 		in.InsideML = plan * form.LoopVolume(append(append([]form.Point{}, w.inner...), lid)) / 1000
@@ -45,7 +45,7 @@ func (p *Plan) cast() error {
 	in.SpareContactCM2 = area(md.Opening)
 	top := md.Opening[len(md.Opening)-1]
 	in.FillAreaCM2 = plan * math.Pi * top.R * top.R / 100
-	in.ContactCM2 = area(md.Cavity)
+	in.ContactCM2 = area(md.Cavity) + md.DimpleArea()
 	b := md.Block
 	// flat faces round a circle are larger than it by as much as their plan is,
 	// and so are the ends, less the opening

@@ -86,6 +86,9 @@ func (p *Plan) cautions() []words.Text {
 	for _, t := range p.Traps {
 		out = append(out, words.Say("No pull frees the space between %.1f and %.1f mm above the foot, %.2f mm deep (%.1f ml): change the form there, or fill it and carve it by hand.", t.ZFrom, t.ZTo, t.Depth, t.Volume))
 	}
+	for _, z := range p.work.mold.DimplesLeft() {
+		out = append(out, words.Say("The solids leave out the row of dimples %.1f mm above the foot: it runs into its neighbours, off the wall or over an edge, or a seam grazes it. Move the row, or make the dimples fewer or smaller.", z))
+	}
 	if p.Chosen != p.Advised {
 		for i := range p.Schemes {
 			if s := &p.Schemes[i]; s.ID == p.Advised {

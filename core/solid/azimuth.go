@@ -3,7 +3,10 @@ package solid
 // The steps round the axis. All solids of one mold take their azimuths from one
 // table, so that where they touch their vertices are equal bit for bit.
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 // ChordMM is the default chord error: how far a flat of a mesh may lie within
 // the curve it stands for.
@@ -32,11 +35,12 @@ func Chord(radius, tol float64, k int) int {
 // by azimuth and height here.
 type Place func(r, z float64, i int) Vec
 
-// Azimuths is a table of equal steps round the full turn, counterclockwise from
-// the x axis seen from above. Steps that mirror one another in the octants have
+// Azimuths is a table of steps round the full turn, counterclockwise from the x
+// axis seen from above. Equal steps that mirror one another in the octants have
 // the same numbers.
 type Azimuths struct {
 	Cos, Sin []float64
+	deg      []float64 // of steps that are not equal
 }
 
 // NewAzimuths is the table of so many steps, at least three.
@@ -46,6 +50,45 @@ func NewAzimuths(steps int) *Azimuths {
 		a.Sin[i], a.Cos[i] = stepSinCos(i, steps)
 	}
 	return a
+}
+
+// NewAzimuthsAt is the table of steps at the given azimuths in degrees, rising
+// from 0 to less than 360.
+func NewAzimuthsAt(deg []float64) *Azimuths {
+	a := &Azimuths{Cos: make([]float64, len(deg)), Sin: make([]float64, len(deg)), deg: deg}
+	for i, d := range deg {
+		a.Sin[i], a.Cos[i] = SinCosDeg(d)
+	}
+	return a
+}
+
+// Deg is the azimuth of step i in degrees; steps may go on past the full turn.
+func (a *Azimuths) Deg(i int) float64 {
+	n := len(a.Cos)
+	if a.deg == nil {
+		return 360 * float64(i) / float64(n)
+	}
+	turn := 0
+	for ; i < 0; i += n {
+		turn--
+	}
+	return 360*float64(turn+i/n) + a.deg[i%n]
+}
+
+// Step is the step nearest to an azimuth in degrees; it goes on past the full
+// turn.
+func (a *Azimuths) Step(deg float64) int {
+	n := len(a.Cos)
+	if a.deg == nil {
+		return int(math.Round(deg / 360 * float64(n)))
+	}
+	turn := math.Floor(deg / 360)
+	deg -= 360 * turn
+	i, _ := slices.BinarySearch(a.deg, deg)
+	if i > 0 && (i < n && deg-a.deg[i-1] < a.deg[i]-deg || i == n && deg-a.deg[n-1] < 360-deg) {
+		i--
+	}
+	return int(turn)*n + i
 }
 
 // stepSinCos is sine and cosine of i of n equal steps, 0 <= i < n, brought to

@@ -129,7 +129,8 @@ func (b *Builder) Rings(points [][2]float64) []Loop {
 // Wall is the surface between two neighbours on the outline, in its direction.
 // Between two axis points there is none. The diagonals depend on the two loops
 // alone, not on their order, so that the solids on both sides of a wall cut it
-// into the same triangles.
+// into the same triangles: from the lower loop forward to the upper one, but the
+// other way where that is much shorter, as where a grid is bent round a corner.
 func (b *Builder) Wall(from, to Loop) {
 	n := max(len(from), len(to))
 	if n == 1 {
@@ -155,6 +156,12 @@ func (b *Builder) Wall(from, to Loop) {
 			ts = append(ts, [3]int32{from[0], to[j], to[i]})
 		case len(to) == 1:
 			ts = append(ts, [3]int32{from[i], from[j], to[0]})
+		case b.bent(from[i], from[j], to[i], to[j], rising):
+			if rising {
+				ts = append(ts, [3]int32{from[i], from[j], to[i]}, [3]int32{from[j], to[j], to[i]})
+			} else {
+				ts = append(ts, [3]int32{from[i], from[j], to[j]}, [3]int32{from[i], to[j], to[i]})
+			}
 		case rising:
 			ts = append(ts, [3]int32{from[i], from[j], to[j]}, [3]int32{from[i], to[j], to[i]})
 		default:
@@ -162,6 +169,17 @@ func (b *Builder) Wall(from, to Loop) {
 		}
 	}
 	b.mesh.T = ts
+}
+
+// bent says whether the diagonal of a quad that a wall would not take is much the
+// shorter one.
+func (b *Builder) bent(p, q, r, s int32, rising bool) bool {
+	const much = 0.6 // of the square
+	one, two := sub(b.mesh.V[p], b.mesh.V[s]), sub(b.mesh.V[q], b.mesh.V[r])
+	if !rising {
+		one, two = two, one
+	}
+	return dot(two, two) < much*dot(one, one)
 }
 
 // below orders two points of one half-plane by height, then by radius.

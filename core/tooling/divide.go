@@ -143,7 +143,7 @@ func (t *turned) joints(m int, bed float64) ([]float64, bool) {
 }
 
 // jointAt tells whether a level joint can lie at a height: clear of the plate
-// and the natches, and of corners, with enough to glue.
+// and the natches, of corners and of dimples, with enough to glue.
 func (t *turned) jointAt(z float64) bool {
 	var at []float64
 	for i, a := range t.section {
@@ -155,7 +155,7 @@ func (t *turned) jointAt(z float64) bool {
 			at = append(at, a.Lerp(c.Point, (z-a.Z)/(c.Z-a.Z)).R)
 		}
 	}
-	return len(at) == 2 && math.Abs(at[1]-at[0]) >= leastJoint
+	return len(at) == 2 && math.Abs(at[1]-at[0]) >= leastJoint && t.md.CutLevel(z)
 }
 
 // between is the piece between two heights at which joints can lie, or its ends.
@@ -210,7 +210,7 @@ func (t *turned) between(lo, hi float64) *turned {
 }
 
 // cut finds an azimuth from which the piece can be cut into n sectors, clear of
-// its natches and of the keys of a plug.
+// its natches, of the keys of a plug and of the flanks of dimples.
 func (t *turned) cut(n int) (float64, bool) {
 	if n == 1 {
 		return 0, true
@@ -223,6 +223,9 @@ func (t *turned) cut(n int) (float64, bool) {
 				d := math.Abs(math.Mod(az-from-360/float64(n)*float64(k)+900, 360) - 180)
 				ok = ok && d > half
 			}
+		}
+		for k := range n {
+			ok = ok && t.md.CutUpright(from+360/float64(n)*float64(k))
 		}
 		for _, q := range t.natches {
 			clear(q.Azimuth, q.At.R, q.Radius)

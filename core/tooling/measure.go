@@ -60,7 +60,7 @@ func box(plan [][2]float64, deg float64) (w, d float64) {
 // corners are those of a stave's course where it ends and bends, of its mark and
 // of its keys.
 func (s *stave) corners() []solid.Vec {
-	list, mark := s.plan(s.md.Solids().Turn.Steps())
+	list, mark := s.plan(s.md.Solids().Turn)
 	var out []solid.Vec
 	for _, h := range s.bends() {
 		for i, q := range s.at(list, h) {
@@ -85,7 +85,7 @@ func (s *stave) corners() []solid.Vec {
 
 // volume of the course in ml.
 func (s *stave) volume() float64 {
-	list, _ := s.plan(s.md.Solids().Turn.Steps())
+	list, _ := s.plan(s.md.Solids().Turn)
 	bare := make([]staveCorner, 0, len(list))
 	for _, q := range list {
 		if !q.tip {

@@ -84,7 +84,7 @@ func (t *turned) overhang(way float64) float64 {
 // they rise out of the groove, of the bevel on its inside, of its mark and of
 // sockets in its foot.
 func (s *stave) overhang() float64 {
-	list, mark := s.plan(s.md.Solids().Turn.Steps())
+	list, mark := s.plan(s.md.Solids().Turn)
 	worst := 0.0
 	if s.lo > -grooveDepth && len(s.keys(s.lo, false)) > 0 {
 		worst = keyOverhang

@@ -32,11 +32,12 @@ func (t *turned) panel(so *mold.Solids, span solid.Span, a, c corner) (p panel) 
 		return p
 	}
 	least := math.Min(a.R, c.R)
-	step := 360 / float64(span.Steps)
 	for _, az := range t.places() {
-		n := math.Ceil(2 * math.Atan((wide/2+markRoom)/least) * 180 / math.Pi / step)
-		p.from = int(math.Round(az/step - n/2))
-		p.to = p.from + int(n)
+		half := math.Atan((wide/2+markRoom)/least) * 180 / math.Pi
+		p.from = so.Turn.Step(az - half)
+		for p.to = p.from + 1; so.Turn.Deg(p.to)-so.Turn.Deg(p.from) < 2*half-1e-9; {
+			p.to++
+		}
 		if p.from <= span.From || p.to >= span.To {
 			continue
 		}

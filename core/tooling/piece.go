@@ -188,8 +188,7 @@ func (t *turned) span(so *mold.Solids) solid.Span {
 	if t.to-t.from >= 360 {
 		return solid.FullTurn(n)
 	}
-	at := func(deg float64) int { return int(math.Round(deg / 360 * float64(n))) }
-	return solid.Span{Steps: n, From: at(t.from), To: at(t.to)}
+	return solid.Span{Steps: n, From: so.Turn.Step(t.from), To: so.Turn.Step(t.to)}
 }
 
 // panels are the flats of the piece's marks, by edge of the section.
@@ -251,7 +250,13 @@ func (t *turned) volume() float64 {
 		share[asOutside] = sum / n
 	}
 	v := 0.0
+	low, high := t.levels() // of the pot's surface: no dimples lie beside a plate
 	for i, a := range t.section {
+		if a.edge == seamEdge && a.Z-low < high-a.Z {
+			low = a.Z
+		} else if a.edge == seamEdge {
+			high = a.Z
+		}
 		c := t.section[(i+1)%len(t.section)]
 		of := a.shape
 		if a.R == 0 {
@@ -259,5 +264,5 @@ func (t *turned) volume() float64 {
 		}
 		v += share[of] * (a.R*a.R + a.R*c.R + c.R*c.R) * (c.Z - a.Z)
 	}
-	return v * math.Pi / 3 / 1000 * (t.to - t.from) / 360
+	return v*math.Pi/3/1000*(t.to-t.from)/360 - t.md.DimpleVolume(sector, low, high)
 }

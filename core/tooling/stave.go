@@ -115,10 +115,10 @@ type staveCorner struct {
 }
 
 // plan is the outline across the axis, counterclockwise, from the lap at the
-// start, of n steps to the turn. The mark's flat begins at corner mark, -1
+// start, with the steps of a table. The mark's flat begins at corner mark, -1
 // without one.
-func (s *stave) plan(n int) (list []staveCorner, mark int) {
-	list = make([]staveCorner, 0, n+32)
+func (s *stave) plan(t *solid.Azimuths) (list []staveCorner, mark int) {
+	list = make([]staveCorner, 0, t.Steps()+32)
 	r := s.md.Block.R
 	deg := func(mm float64) float64 { return mm / r * 180 / math.Pi }
 	mid := r + s.wide/2
@@ -128,15 +128,21 @@ func (s *stave) plan(n int) (list []staveCorner, mark int) {
 		list = append(list, staveCorner{dir: [2]float64{cos, sin}, far: radius * f, reach: f, tip: tip, inner: radius == r})
 	}
 	arc := func(radius, a, c float64) { // steps of the table strictly between
-		step := 360 / float64(n)
+		i := t.Step(a)
 		if a < c {
-			for i := math.Floor(a/step+1e-9) + 1; i*step < c-1e-9; i++ {
-				put(radius, i*step, false)
+			for t.Deg(i) <= a+1e-9 {
+				i++
+			}
+			for ; t.Deg(i) < c-1e-9; i++ {
+				put(radius, t.Deg(i), false)
 			}
 			return
 		}
-		for i := math.Ceil(a/step-1e-9) - 1; i*step > c+1e-9; i-- {
-			put(radius, i*step, false)
+		for t.Deg(i) >= a-1e-9 {
+			i--
+		}
+		for ; t.Deg(i) > c+1e-9; i-- {
+			put(radius, t.Deg(i), false)
 		}
 	}
 	outer := r + s.wide
@@ -239,7 +245,7 @@ func (s *stave) bends() []float64 {
 
 // build makes the stave, in the mold's frame.
 func (s *stave) build(so *mold.Solids) (*solid.Mesh, error) {
-	plan, mark := s.plan(so.Turn.Steps())
+	plan, mark := s.plan(so.Turn)
 	b := solid.NewBuilder(so.Turn.Round, solid.FullTurn(so.Turn.Steps()))
 	ring := func(h float64, tips bool) (l solid.Loop) {
 		for i, q := range s.at(plan, h) {

@@ -153,7 +153,7 @@ func (t *tray) volume() float64 {
 		a, c := line[k-1], line[k]
 		pot += (a.R*a.R + a.R*c.R + c.R*c.R) * (c.Z - a.Z) * math.Pi / 3
 	}
-	return (area*(t.to-t.from) + pot*(sector[1]-sector[0])/360*t.md.SectionShare(&sector)) / 1000
+	return (area*(t.to-t.from)+pot*(sector[1]-sector[0])/360*t.md.SectionShare(&sector))/1000 - t.md.DimpleVolume(&sector, t.from, t.to)
 }
 
 // back is how far from the axis the plaster reaches along the pull, with what

@@ -29,7 +29,7 @@ func (t *tray) jointAt(z float64) bool {
 			return false
 		}
 	}
-	return passes == 1 && z > t.lo+jointRoom && z < t.hi-jointRoom
+	return passes == 1 && t.md.CutLevel(z) && z > t.lo+jointRoom && z < t.hi-jointRoom
 }
 
 // endKeys are the keys in the joint at a height, in (u, v).

@@ -82,7 +82,7 @@ func trayKit(j *job.Job, t *tray, sides bool) []Piece {
 		Draft: math.Min(t.p.MinDraft, t.half), Verdict: t.p.Verdict, Note: t.openBack()}
 	split := func(m, n int) (list []*tray) {
 		levels := cuts(t.lo, t.hi, m, t.jointAt)
-		if levels == nil {
+		if levels == nil || n > 1 && !t.md.CutUpright(t.mid) {
 			return nil
 		}
 		for i := range m {

@@ -4,8 +4,6 @@ package tooling
 // tray and plaster share their chords, and planar faces for the rest.
 
 import (
-	"math"
-
 	"moldwright/core/mold"
 	"moldwright/core/solid"
 )
@@ -136,8 +134,7 @@ func (t *tray) steps(so *mold.Solids) (first, last int) {
 	} else if t.w < 0 {
 		to = t.mid
 	}
-	at := func(deg float64) int { return int(math.Round(deg / 360 * float64(so.Turn.Steps()))) }
-	return at(from), at(to)
+	return so.Turn.Step(from), so.Turn.Step(to)
 }
 
 // natchesOn are those in this piece's seam face on the side of w.

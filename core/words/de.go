@@ -757,6 +757,7 @@ var german = []entry{
 	{"The slip over the upper part in ml", "Der Schlicker über dem Oberteil in ml"},
 	{"The slowing of later casts in percent", "Die Verlangsamung späterer Güsse in Prozent"},
 	{"The smallest change is about {mm} mm, most of it at {z} mm.", "Die kleinste Änderung ist etwa {mm} mm, das meiste davon bei {z} mm."},
+	{"The solids leave out the row of dimples %.1f mm above the foot: it runs into its neighbours, off the wall or over an edge, or a seam grazes it. Move the row, or make the dimples fewer or smaller.", "Die Körper lassen die Reihe der Dellen %.1f mm über dem Fuß weg: Sie stößt an ihre Nachbarn, läuft von der Wand oder über eine Kante, oder eine Naht streift sie. Die Reihe verschieben, oder weniger oder kleinere Dellen nehmen."},
 	{"The spare in ml", "Der Gießrand in ml"},
 	{"The stretch after point %d crosses the opening inside the rim, so nothing could be poured in; end the outer profile at the rim.", "Die Strecke nach Punkt %d kreuzt die Öffnung innerhalb des Randes, sodass nichts eingegossen werden könnte; das äußere Profil am Rand enden lassen."},
 	{"The student has {n} letters; use at most {most}.", "Der Name hat {n} Zeichen; höchstens {most} sind möglich."},

@@ -756,6 +756,7 @@ var spanish = []entry{
 	{"The slip over the upper part in ml", "La barbotina sobre la parte superior en ml"},
 	{"The slowing of later casts in percent", "El retardo de las coladas posteriores en porcentaje"},
 	{"The smallest change is about {mm} mm, most of it at {z} mm.", "El menor cambio es de unos {mm} mm, la mayor parte a {z} mm."},
+	{"The solids leave out the row of dimples %.1f mm above the foot: it runs into its neighbours, off the wall or over an edge, or a seam grazes it. Move the row, or make the dimples fewer or smaller.", "Los sólidos omiten la fila de hoyuelos a %.1f mm sobre el pie: choca con sus vecinos, se sale de la pared o pasa una arista, o una costura la roza. Mueva la fila, o haga menos hoyuelos o más pequeños."},
 	{"The spare in ml", "La reserva en ml"},
 	{"The stretch after point %d crosses the opening inside the rim, so nothing could be poured in; end the outer profile at the rim.", "El tramo tras el punto %d cruza la boca por dentro del borde, y no se podría verter nada; termine el perfil exterior en el borde."},
 	{"The student has {n} letters; use at most {most}.", "El estudiante tiene {n} letras; use como máximo {most}."},

@@ -758,6 +758,7 @@ var french = []entry{
 	{"The slip over the upper part in ml", "La barbotine au-dessus de la partie supérieure en ml"},
 	{"The slowing of later casts in percent", "Le ralentissement des coulages suivants en pour cent"},
 	{"The smallest change is about {mm} mm, most of it at {z} mm.", "Le plus petit changement est d’environ {mm} mm, surtout à {z} mm."},
+	{"The solids leave out the row of dimples %.1f mm above the foot: it runs into its neighbours, off the wall or over an edge, or a seam grazes it. Move the row, or make the dimples fewer or smaller.", "Les solides omettent la rangée de fossettes à %.1f mm au-dessus du pied : elle touche ses voisines, sort de la paroi ou passe une arête, ou une couture l’effleure. Déplacer la rangée, ou faire les fossettes moins nombreuses ou plus petites."},
 	{"The spare in ml", "La réserve en ml"},
 	{"The stretch after point %d crosses the opening inside the rim, so nothing could be poured in; end the outer profile at the rim.", "Le tronçon après le point %d traverse l’ouverture en dedans du bord, si bien qu’on ne pourrait rien verser ; finir le profil extérieur au bord."},
 	{"The student has {n} letters; use at most {most}.", "Le nom de l’élève a {n} lettres ; en mettre {most} au plus."},

@@ -121,6 +121,25 @@ for (const [name, schemes] of Object.entries(pots)) {
   }
 }
 
+// Dimples in the wall: wide ones that the side seams cross, and shallow ones
+// that one part lets go.
+const beaker = (dimples, scheme, outer) => {
+  const { job } = must("read", { kind: "coordinates", text: outer.map((p) => p.join(" ")).join("\n"), units: "mm" });
+  return { ...job, name: "beaker", form: { ...job.form, size: "mold", section: { ...job.form.section, dimples } }, mold: { ...job.mold, scheme } };
+};
+const dimpled = {
+  "seams through dimples": beaker({ around: 7, heights: [40], diameter: 20, depth: 1.5 }, "sides3+lower", [[0, 0], [30, 0], [35, 80]]),
+  "one part": beaker({ around: 10, heights: [20, 40], diameter: 9, depth: 0.9 }, "one", [[0, 0], [30, 0], [60, 60]]),
+};
+for (const [name, job] of Object.entries(dimpled)) {
+  test(`dimples, ${name}: sound, fits, fills the block, comes apart as judged`, () => {
+    const plain = { ...job, form: { ...job.form, section: { ...job.form.section, dimples: null } } };
+    const bumps = (j) => must("solids", { job: j, what: "plaster", as: "stl" }).files.reduce((v, f) => v + f.volume, 0);
+    assert.ok(bumps(job) - bumps(plain) > 0.3, "the plaster has bumps");
+    checkMold(job);
+  });
+}
+
 // Pieces divided to fit a small bed, and the plug of a flared spare.
 for (const [name, scheme] of [["round-jar", "two"], ["waisted-vase", "sides2+lower"], ["dovetail-foot", "sides3+upper"]]) {
   test(`${name}, ${scheme}, on a small bed: pieces are sound, fit the bed, and share no space`, () => {
