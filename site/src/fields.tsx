@@ -16,6 +16,8 @@ interface NumberProps {
   label: string;
   value: number | null;
   unit?: string;
+  /** The label in the language of the page when it is asked, where a value stands in it. */
+  named?: () => string;
   /** Path in the job, as faults name it. */
   field: string;
   set: (j: Job, x: number) => void;
@@ -35,7 +37,7 @@ export function NumberField(p: NumberProps) {
   const fault = now().faults.find((f) => f.field === p.field)?.message ?? null;
   const message = bad ? w.notNumber : fault;
   /** What a step of undo is called: the table of words is searched when one is made. */
-  const said = () => { const label = following(p.label); return () => w.changed(label()); };
+  const said = () => { const label = p.named ?? following(p.label); return () => w.changed(label()); };
   const input = (
     <span class="field-box">
       <input

@@ -2,7 +2,7 @@
 // the worker killed in the middle of it; fifty edits in a row; back, forward and
 // reload with and without a link.
 import assert from "node:assert/strict";
-import { address, planned, until, verdict } from "./browser.mjs";
+import { address, downloaded, planned, until, verdict } from "./browser.mjs";
 import { pages, tab } from "./onpage.mjs";
 import { choose, photo, settled } from "./trace-help.mjs";
 
@@ -253,4 +253,51 @@ onPage("pasted rubbish is told, and the bench stays", async (page) => {
     assert.equal(await page.evaluate(() => document.documentElement.scrollWidth), 1280);
   }
   assert.equal(await name(page), was);
+});
+
+onPage("names of one long word break instead of widening the page: versions, kept sets, an exercise, its sheet, the table", async (page) => {
+  const narrow = async (what) => assert.equal(await page.evaluate(() => document.documentElement.scrollWidth), 360, what);
+  const button = (n) => page.getByRole("button", { name: n });
+  await page.locator("input.name").fill("W".repeat(80));
+  await page.locator("input.name").blur();
+  await button("Versions").click();
+  await until(async () => (await page.locator("dialog.versions").innerText()).includes("WWWW"), "true");
+  assert.ok(await page.locator("dialog.versions").evaluate((d) => d.scrollWidth <= d.clientWidth), "versions");
+  await page.locator("dialog.versions").getByRole("button", { name: "Close" }).click();
+  await tab(page, "class");
+  await button(/^Add \d questions?$/).click();
+  await page.getByLabel("Title", { exact: true }).fill("W".repeat(120));
+  await page.getByLabel("A word to the class").fill("w".repeat(200));
+  const set = await downloaded(page, () => button("Save as file").click());
+  await button("Begin a new set").click();
+  await page.getByText("Sets kept in this browser").click();
+  await button(/^Take back W/).waitFor();
+  await narrow("kept sets");
+  await page.locator("header input[type=file]").setInputFiles(set.path);
+  await page.getByLabel("Your name").fill("M".repeat(80));
+  await narrow("the start");
+  await page.getByRole("button", { name: "Begin", exact: true }).click();
+  await page.locator("main.exercise .plane svg").waitFor();
+  await narrow("a question");
+  await button(/^Sheet$|^To your sheet$|^Your sheet$/).first().click();
+  await page.locator(".score").waitFor();
+  await narrow("the sheet");
+  const sheet = await downloaded(page, () => button("Save the sheet as file").click());
+  await button("Leave the exercise").click();
+  await button(/^Go on with “W/).waitFor();
+  await until(() => toast(page), /You left/);
+  await narrow("an exercise that was left");
+  await page.locator("#tabpanel input[type=file][multiple]").setInputFiles(sheet.path);
+  await page.locator(".results table").waitFor();
+  await narrow("the table");
+}, { width: 360 });
+
+onPage("steps of undo are named in the language of the page, whichever they were made in", async (page) => {
+  const undo = () => page.locator(".tools button").first().getAttribute("title");
+  await page.getByLabel("Node 6, Radius, mm").fill("52");
+  await page.getByLabel("Node 6, Radius, mm").blur();
+  for (const [code, want] of [["de", /Knoten 6/], ["fr", /[Nn]œud 6/], ["es", /[Nn]odo 6/], ["en", /node 6/]]) {
+    await page.locator("header select").selectOption(code);
+    await until(undo, want);
+  }
 });

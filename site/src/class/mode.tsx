@@ -53,7 +53,7 @@ function Start({ s }: { s: Session }) {
       <p>{w.class.count(s.questions.length)} {w.class.helps(s.set.hints, s.set.solutions)} {w.class.noTimer}</p>
       {before.length > 0 && (
         <div class="actions">
-          {before.map((k, i) => <button key={k.key} type="button" class={i ? "" : "primary"} onClick={() => void start(k.what.student, k)}>{w.class.resume(k.what.student)}<Icon name="next" /></button>)}
+          {before.map((k, i) => <button key={k.key} type="button" class={i ? "wraps" : "wraps primary"} onClick={() => void start(k.what.student, k)}>{w.class.resume(k.what.student)}<Icon name="next" /></button>)}
         </div>
       )}
       {before.length > 0 && <p class="hint">{w.class.anew}</p>}

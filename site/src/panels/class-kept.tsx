@@ -22,7 +22,7 @@ function Exercise({ k }: { k: Kept<"exercise"> }) {
   const id = `left-${k.row}-${k.tab}`;
   return (
     <div class="actions">
-      <button type="button" aria-describedby={id} onClick={() => void goOn(k)}>{w.class.goOn(title(k.what.set))}</button>
+      <button type="button" class="wraps" aria-describedby={id} onClick={() => void goOn(k)}>{w.class.goOn(title(k.what.set))}</button>
       <span class="hint" id={id}>{k.what.student}, {when(k.at)}</span>
     </div>
   );

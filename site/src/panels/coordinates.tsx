@@ -26,8 +26,8 @@ export function Coordinates() {
         {outer.slice(from, to).map((n, k) => { const i = from + k; return (
           <tr key={`${i}/${outer.length}`} class={node === i ? "on" : ""} onFocusIn={() => { if (now().node !== i) set({ node: i }); }}>
             <th scope="row">{i + 1}</th>
-            <td><NumberField bare length label={w.nodeRadius(i + 1)} field={`form.outer[${i}].r`} value={n.r} set={(j, x) => { j.form.outer[i]!.r = x; }} /></td>
-            <td><NumberField bare length label={w.nodeHeight(i + 1)} field={`form.outer[${i}].z`} value={n.z} set={(j, x) => { j.form.outer[i]!.z = x; }} /></td>
+            <td><NumberField bare length label={w.nodeRadius(i + 1)} named={() => w.nodeRadius(i + 1)} field={`form.outer[${i}].r`} value={n.r} set={(j, x) => { j.form.outer[i]!.r = x; }} /></td>
+            <td><NumberField bare length label={w.nodeHeight(i + 1)} named={() => w.nodeHeight(i + 1)} field={`form.outer[${i}].z`} value={n.z} set={(j, x) => { j.form.outer[i]!.z = x; }} /></td>
             <td>
               <button type="button" class="small" aria-label={w.nodeTurn(i + 1, !!n.corner)} onClick={() => turnNode(i)}>
                 <span class={n.corner ? "dot square" : "dot"} />{nodeKind(n)}
