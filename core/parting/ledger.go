@@ -24,6 +24,7 @@ type ledger struct {
 	sides   [maxSides + 1]*surround // by their number
 	out     [][]float64             // ranges of the half-plane's Out catches, once found
 	seam    []bool                  // a seam may run straight outward from point k
+	open    []int                   // those points, short of the end
 	some    []int                   // the points to try first as seams, once found
 	told    map[stretch]Part        // without name and pull
 }
@@ -168,9 +169,11 @@ func newLedger(s *release.Survey, end int, rules Rules, sides []int) *ledger {
 	for i := end - 1; i >= 0; i-- {
 		l.up[i] = max(l.up[i+1], l.deepest[release.Up][i])
 	}
-	l.seam = make([]bool, n)
+	l.seam, l.open = make([]bool, n), make([]int, 0, n)
 	for k := 1; k < n; k++ {
-		l.seam[k] = s.OpenOutward(k)
+		if l.seam[k] = s.OpenOutward(k); l.seam[k] && k < end {
+			l.open = append(l.open, k)
+		}
 	}
 	return l
 }

@@ -113,13 +113,7 @@ func (l *ledger) every(all bool, other int) []int {
 	if !all {
 		return []int{other}
 	}
-	var out []int
-	for k := 1; k < l.end; k++ {
-		if l.seam[k] {
-			out = append(out, k)
-		}
-	}
-	return out
+	return l.open
 }
 
 // at is the point of the contour whose seam lies at height z.

@@ -120,13 +120,17 @@ const (
 	off   = 1e-11
 )
 
+// onsets is room for the samples where catching begins or ends, which most
+// forms have few of.
+const onsets = 32
+
 // sweep takes the samples of one pull: both ends of every span, every place
 // where the plaster turns from free to caught inside a span, and the places
 // level with an edge of the pot that ends a block, where depth can leap.
 func (s *Survey) sweep(f *frame) []Sample {
 	m := s.M
 	extra := s.lips(f)
-	out := make([]Sample, 0, 2*len(m.Spans)+len(extra))
+	out := make([]Sample, 0, 2*len(m.Spans)+len(extra)+onsets)
 	next := 0
 	for i := range m.Spans {
 		w := s.wall(i)
