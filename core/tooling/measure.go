@@ -57,18 +57,25 @@ func box(plan [][2]float64, deg float64) (w, d float64) {
 	return x1 - x0, y1 - y0
 }
 
-// corners are those of a stave's course where it ends and bends, of its mark and
-// of its keys.
+// corners are those of a stave's course that may lie outermost: where its flanges
+// stand out farthest, at its top, where its inside has come in, of its mark and of
+// its keys. Between its ends the inside is hollow and never outermost.
 func (s *stave) corners() []solid.Vec {
 	list, mark := s.plan(s.md.Solids().Turn)
-	var out []solid.Vec
-	for _, h := range s.bends() {
-		for i, q := range s.at(list, h) {
-			if h <= s.flangeEnd && s.lo < s.flangeEnd || !list[i].tip {
+	out := make([]solid.Vec, 0, len(list)+64)
+	put := func(h float64, tips bool) {
+		at := s.at(list, h)
+		for i, q := range at {
+			if list[i].tip == tips && !(list[i].inner && list[max(i-1, 0)].inner && list[min(i+1, len(list)-1)].inner) {
 				out = append(out, solid.Vec{q[0], q[1], h})
 			}
 		}
 	}
+	if s.lo < s.flangeEnd {
+		put(min(s.hi, s.flangeEnd), true)
+	}
+	put(s.hi, false)
+	out = append(out, solid.Vec{out[0][0], out[0][1], s.lo}) // for its height
 	if mark >= 0 {
 		out = s.sign(list, mark).corners(out)
 	}
