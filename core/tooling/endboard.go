@@ -178,18 +178,28 @@ func (e *endBoard) build(so *mold.Solids) (*solid.Mesh, error) {
 	return f.Done()
 }
 
-// letters are the part's letter and its pull, above the plaster, in the frame of
-// the ledges.
+// letters are the part's letter and its pull, above the plaster and between the
+// side boards, in the frame of the ledges: the letter alone where both have no
+// room, and nothing where it has none either.
 func (e *endBoard) letters() []glyph {
-	list, _ := lettering(mold.Letter(e.p.Name) + "^")
-	for _, g := range list {
-		for _, l := range g {
-			for i, q := range l {
-				l[i] = [2]float64{e.md.Block.R + freeboard/2 + q[1], -q[0]}
+	const room = 0.5
+	_, _, half := e.lip()
+	for _, text := range [2]string{mold.Letter(e.p.Name) + "^", mold.Letter(e.p.Name)} {
+		list, _ := lettering(text)
+		far := 0.0
+		for _, g := range list {
+			for _, l := range g {
+				for i, q := range l {
+					far = math.Max(far, math.Abs(q[0]))
+					l[i] = [2]float64{e.md.Block.R + freeboard/2 + q[1], -q[0]}
+				}
 			}
 		}
+		if far < half-room {
+			return list
+		}
 	}
-	return list
+	return nil
 }
 
 // ledges are strips along the outer faces of the side boards, in (u, v) or, for
