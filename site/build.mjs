@@ -25,9 +25,10 @@ async function bundle(entry) {
   return out.outputFiles[0].text.trim().replaceAll("</script", "<\\/script");
 }
 
-const ts = await transform(read("src/base85.ts"), { loader: "ts" });
-const { encode } = await import(`data:text/javascript,${encodeURIComponent(ts.code)}`);
-const pack = (bytes) => encode(gzipSync(bytes, { level: 9 }));
+const ts = await transform(read("src/pairs.ts"), { loader: "ts" });
+const { encode, WHOLE } = await import(`data:text/javascript,${encodeURIComponent(ts.code)}`);
+// with less memory zlib's blocks are shorter and their codes follow the bytes closer
+const pack = (bytes) => encode(gzipSync(bytes, { level: 9, memLevel: 7 }));
 
 const hash = (text) => `'sha256-${createHash("sha256").update(text).digest("base64")}'`;
 const face = (weight, file) =>
@@ -36,8 +37,8 @@ const face = (weight, file) =>
 const js = await bundle("main.tsx");
 const css = face(400, "MoldwrightSans-Regular.woff2") + face(700, "MoldwrightSans-Bold.woff2") + await bundle("style.css");
 const worker = read("../dist/wasm_exec.js").replaceAll("</script", "<\\/script") + "\n" + await bundle("worker.ts");
-// in pieces of whole groups of five, each of which can be unpacked by itself
-const core = pack(readFileSync(join(dist, "core.wasm"))).match(/.{1,250000}/gs)
+// in pieces each of which is decoded by itself
+const core = pack(readFileSync(join(dist, "core.wasm"))).match(new RegExp(`.{1,${15_625 * WHOLE}}`, "g"))
   .map((piece) => `<script type="text/plain" class="core">${piece}</script>`).join("\n");
 const spaceJs = await bundle("space/scene.ts");
 const space = pack(spaceJs);

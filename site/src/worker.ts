@@ -3,7 +3,7 @@
 // request is, and, if the instance has ended, that it has: the page then starts
 // another worker and sends its job again. It also opens pictures, and gives the
 // core the pixels of the one that is traced to hold.
-import { decode as unpack } from "./base85";
+import { decode as unpack } from "./pairs";
 import { decode, PictureFault } from "./trace/decode";
 
 interface Core {

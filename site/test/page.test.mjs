@@ -2,7 +2,10 @@
 // sample, type, drag, read the verdict, download, reload, save and reopen, and
 // go on after the worker dies.
 import assert from "node:assert/strict";
-import { readFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath, pathToFileURL } from "node:url";
 import { after, before, test } from "node:test";
 import { address, downloaded, launch, open, planned, until, verdict } from "./browser.mjs";
 
@@ -295,5 +298,24 @@ test("the core goes to the worker piece by piece while the page is still read, a
     assert.equal(first.began, "loading");
   } finally {
     await p.context.close();
+  }
+});
+
+test("a page whose packed core is damaged says that the core does not start", async () => {
+  const html = readFileSync(fileURLToPath(address), "latin1"), at = html.lastIndexOf('class="core">') - 1000;
+  const folder = mkdtempSync(join(tmpdir(), "moldwright-"));
+  const context = await browser.newContext();
+  try {
+    // a sign that is never written, and one that stands for other bits
+    for (const [sign, want] of [["&", /packed text is damaged/], [html[at] === "!" ? "#" : "!", /does not start/]]) {
+      const file = join(folder, "damaged.html");
+      writeFileSync(file, html.slice(0, at) + sign + html.slice(at + 1), "latin1");
+      const page = await context.newPage();
+      await page.goto(pathToFileURL(file).href);
+      await until(() => page.locator("body").innerText(), want);
+    }
+  } finally {
+    await context.close();
+    rmSync(folder, { recursive: true });
   }
 });

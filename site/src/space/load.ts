@@ -1,7 +1,7 @@
 // Unpacks the view in space when it is first opened, and meshes for it. The
 // packed script stands in the page as text; the page's policy knows it by its
 // hash, so that it and nothing else can be run so.
-import { decode } from "../base85";
+import { decode } from "../pairs";
 import type { Job, SolidFile } from "../contract";
 import { coreOf, parse } from "../state";
 import { w } from "../words";
