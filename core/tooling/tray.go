@@ -38,6 +38,7 @@ type tray struct {
 	from, to float64
 	w        float64
 	clear    float64 // of keys in their sockets
+	unmarked bool    // a joint takes the place of the mark on the flanks
 }
 
 // newTray is nil where the pot's surface reaches past the part's ends, so that

@@ -202,7 +202,7 @@ func TestDeepTraysAreLayered(t *testing.T) {
 		}
 	}
 	t.Logf("%d layered, %d of them in more than two pieces, %d refused", layered, apart, refused)
-	if layered < 5 || apart == 0 || refused == 0 {
+	if layered < 7 || apart == 0 || refused == 0 {
 		t.Errorf("%d layered, %d in more than two pieces, %d refused", layered, apart, refused)
 	}
 }

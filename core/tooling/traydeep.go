@@ -236,7 +236,8 @@ func steepestOf(m *solid.Mesh, up solid.Vec) float64 {
 }
 
 // deep is the tray in the fewest layers, slices and halves that fit the bed, or nil.
-// Places for cuts are sought on coarse meshes.
+// Places for cuts are sought on coarse meshes; where the mark on the flanks is in
+// the way of all of them, it is left out.
 func (t *tray) deep(j *job.Job, p Piece, split func(m, n int) []*tray) []Piece {
 	so := mold.NewCoarse(t.md)
 	var ways [][3]int
@@ -247,9 +248,11 @@ func (t *tray) deep(j *job.Job, p Piece, split func(m, n int) []*tray) []Piece {
 	}
 	slices.SortStableFunc(ways, func(a, b [3]int) int { return a[0]*a[1]*a[2] - b[0]*b[1]*b[2] })
 next:
-	for _, w := range ways {
+	for i := range 2 * len(ways) {
+		w := ways[i/2]
 		var out []Piece
 		for _, t := range split(w[1], w[2]) {
+			t.unmarked = i%2 == 1
 			coarse, err := t.build(so)
 			if err != nil {
 				continue next
@@ -280,8 +283,9 @@ func (t *tray) cutIn(j *job.Job, p Piece, coarse *solid.Mesh, n int) []Piece {
 		lo, hi = math.Min(lo, dotted(v, up)), math.Max(hi, dotted(v, up))
 	}
 	bed := j.Printer.Bed[2]
+	const thin = 2.0 // mm; a flake above a cut is no piece to handle
 	fits := func(list []Piece) bool {
-		return len(list) > 0 && !slices.ContainsFunc(list, func(q Piece) bool { return !q.FitsBed })
+		return len(list) > 0 && !slices.ContainsFunc(list, func(q Piece) bool { return !q.FitsBed || q.Size[2] < thin })
 	}
 	if hi-lo <= bed { // a half or slice that is low enough needs no cut
 		if q := []Piece{t.measured(j, p)}; fits(q) {

@@ -118,7 +118,7 @@ func (t *tray) build(so *mold.Solids) (*solid.Mesh, error) {
 func (t *tray) flankSign(w float64) (sign, bool) {
 	list, wide := lettering(mold.Letter(t.p.Name) + "^")
 	foot, ground := t.side()
-	if foot[0]-ground[0] < bandLeast || t.to-t.from < wide+2*markRoom {
+	if t.unmarked || foot[0]-ground[0] < bandLeast || t.to-t.from < wide+2*markRoom {
 		return sign{}, false
 	}
 	o, up, out := t.at((foot[0]+ground[0])/2, w*foot[1], (t.from+t.to)/2), t.at(1, 0, 0), t.at(0, w, 0)
