@@ -46,3 +46,83 @@ func TestFloorIsNoLip(t *testing.T) {
 		t.Errorf("a floor that dips holds %+v", p)
 	}
 }
+
+// A pot of straight chords whose floors rise inside a pocket, by hand: above the
+// lip at r 5, z 30 stands the ring between the lip, the roof and the floor that
+// comes up at r 15 to r 10, z 35 and falls to r 45, z 30. What of the floor is
+// solid below z 35 holds no air.
+func TestPocketOverARisenFloor(t *testing.T) {
+	got := Pockets([]Point{{0, 5}, {15, 25}, {50, 0}, {45, 15}, {40, 20}, {30, 20}, {20, 25}, {10, 35}, {45, 30}, {45, 40}, {15, 50}, {5, 30}, {15, 65}}, Left, 0)
+	// r2 dz of the frusta by their sides: the wall and the roof less the floor and the neck
+	want := math.Pi / 3 * (10*3*45*45 + 10*(45*45+45*15+15*15) - 20*(15*15+15*5+5*5) +
+		5*(15*15+15*10+10*10) - 5*(10*10+10*45+45*45)) / 1000
+	if len(got) != 1 || math.Abs(got[0].Volume-want) > 1e-9 || got[0].ZFrom != 30 || got[0].ZTo != 50 {
+		t.Fatalf("pockets %+v, want one of %.3f ml from 30 to 50", got, want)
+	}
+}
+
+// Two hollows whose lips are level with the opening's are two pockets, though
+// they spill at one level; a hollow within a hollow is one with it. By hand, in
+// rings of pi (R2 - r2) h.
+func TestPocketsThatMeet(t *testing.T) {
+	got := Pockets([]Point{{0, 0}, {60, 0}, {60, 80}, {50, 80}, {50, 60}, {40, 60}, {40, 70}, {30, 70}, {30, 60}, {20, 60}, {20, 100}}, Left, 0)
+	if len(got) != 2 || got[0].ZFrom != 60 || got[1].ZFrom != 60 || got[0].ZTo != 70 || got[1].ZTo != 80 ||
+		math.Abs(got[0].Volume-math.Pi*(40*40-30*30)*10/1000) > 1e-9 || math.Abs(got[1].Volume-math.Pi*(60*60-50*50)*20/1000) > 1e-9 {
+		t.Errorf("pockets %+v, want two that spill at 60", got)
+	}
+	got = Pockets([]Point{{0, 0}, {60, 0}, {60, 80}, {50, 80}, {50, 65}, {40, 65}, {40, 70}, {30, 70}, {30, 60}, {20, 60}, {20, 100}}, Left, 0)
+	want := math.Pi * ((60*60-30*30)*5 + (40*40-30*30)*5 + (60*60-50*50)*15) / 1000
+	if len(got) != 1 || got[0].ZFrom != 60 || got[0].ZTo != 80 || math.Abs(got[0].Volume-want) > 1e-9 {
+		t.Errorf("pockets %+v, want one of %.3f ml", got, want)
+	}
+}
+
+// Plaster over a mushroom holds air under its cap, above the edge; a hollow top
+// holds none.
+func TestPocketInPlaster(t *testing.T) {
+	got := Pockets([]Point{{10, 0}, {10, 50}, {40, 50}, {40, 40}, {45, 40}, {45, 60}, {20, 60}, {0, 45}}, Right, 0)
+	want := math.Pi * (40*40 - 10*10) * 10 / 1000
+	if len(got) != 1 || got[0].ZFrom != 40 || got[0].ZTo != 50 || math.Abs(got[0].Volume-want) > 1e-9 {
+		t.Errorf("pockets %+v, want one of %.3f ml", got, want)
+	}
+	if got := Pockets([]Point{{30, 0}, {20, -5}, {10, -20}, {0, -12}}, Right, 0); len(got) != 0 {
+		t.Errorf("a hollow foot, turned up, holds %+v", got)
+	}
+}
+
+// Lines that are no more than a stretch, or level, hold nothing.
+func TestNoPockets(t *testing.T) {
+	for _, line := range [][]Point{nil, {{0, 0}}, {{0, 0}, {20, 0}}, {{0, 0}, {20, 0}, {30, 0}}, {{10, 0}, {10, 40}}} {
+		for _, space := range []Side{Left, Right} {
+			if got := Pockets(line, space, 0); len(got) != 0 {
+				t.Errorf("%v, side %g: %+v", line, space, got)
+			}
+		}
+	}
+}
+
+func benchPockets(b *testing.B, line []Point) {
+	b.ReportAllocs()
+	for b.Loop() {
+		Pockets(line, Left, 0.01)
+	}
+}
+
+// A vase of 500 points, and a pot with 125 teeth that hang from its roof.
+func BenchmarkPockets500(b *testing.B) {
+	line := []Point{{0, 0}}
+	for i := range 500 {
+		t := float64(i) / 499
+		line = append(line, Point{45 + 12*math.Sin(5*t) + 4*math.Sin(17*t), 180 * t})
+	}
+	benchPockets(b, line)
+}
+
+func BenchmarkPocketsTeeth(b *testing.B) {
+	line := []Point{{0, 0}, {400, 0}}
+	for i := range 125 {
+		r, d := 400-3*float64(i), 20*math.Sin(1.7*float64(i))
+		line = append(line, Point{r, 300 + d}, Point{r - 1, 300 - d/2}, Point{r - 1.5, 100 + d}, Point{r - 2.5, 100 + d/2})
+	}
+	benchPockets(b, append(line, Point{10, 350}))
+}
