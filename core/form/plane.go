@@ -19,11 +19,11 @@ import (
 // between it and the next one toward the axis.
 type strand struct {
 	hi, lo Point
-	way    int     // 1 where the line runs up the chord, -1 where down
-	turns  int     // how often the line runs round the strip: once on its left;
+	way    int // 1 where the line runs up the chord, -1 where down
+	turns  int // how often the line runs round the strip: once on its left;
 	// less than never in the loops that an inset line may make the wrong way
-	top    float64 // where the strip begins
-	room   int     // that the strip belongs to; -1 for solid
+	top  float64 // where the strip begins
+	room int     // that the strip belongs to; -1 for solid
 }
 
 // at is the radius of the chord at height z.

@@ -211,8 +211,9 @@ func fans(m *Mesh, r *Report) {
 	r.Edges = half / 2
 }
 
-// shells counts connected surfaces and those that face inward.
-func shells(m *Mesh, r *Report) {
+// surfaces tells, of each vertex, the first vertex of the connected surface that
+// it lies on.
+func surfaces(m *Mesh) func(int32) int32 {
 	root := make([]int32, len(m.V))
 	for i := range root {
 		root[i] = int32(i)
@@ -235,6 +236,12 @@ func shells(m *Mesh, r *Report) {
 			}
 		}
 	}
+	return find
+}
+
+// shells counts connected surfaces and those that face inward.
+func shells(m *Mesh, r *Report) {
+	find := surfaces(m)
 	volume := make([]float64, len(m.V))
 	for _, t := range m.T {
 		s := find(t[0])

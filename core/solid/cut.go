@@ -180,22 +180,7 @@ func contains(l [][2]float64, p [2]float64) bool {
 
 // Bodies are the separate bodies of a mesh, in the order of their first triangles.
 func Bodies(m *Mesh) []*Mesh {
-	of := make([]int32, len(m.V))
-	for i := range of {
-		of[i] = int32(i)
-	}
-	root := func(i int32) int32 {
-		for of[i] != i {
-			of[i] = of[of[i]]
-			i = of[i]
-		}
-		return i
-	}
-	for _, t := range m.T {
-		a := root(t[0])
-		of[root(t[1])] = a
-		of[root(t[2])] = a
-	}
+	root := surfaces(m)
 	var out []*Mesh
 	at := map[int32]int{}
 	to := make([]int32, len(m.V))

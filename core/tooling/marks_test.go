@@ -150,12 +150,7 @@ func TestTraysAreMarked(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			if err := solid.Check(m).Err(); err != nil {
-				t.Error(err)
-			}
-			if bad, _ := solid.SelfIntersects(m); bad {
-				t.Error("it passes through itself")
-			}
+			sound(t, m)
 			bare := *tr
 			part := *tr.p
 			bare.p = &part
@@ -202,12 +197,7 @@ func TestPlugsAreMarked(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			if err := solid.Check(m).Err(); err != nil {
-				t.Error(err)
-			}
-			if bad, _ := solid.SelfIntersects(m); bad {
-				t.Error("it passes through itself")
-			}
+			sound(t, m)
 			if p.Overhang > 45.5 {
 				t.Errorf("the plug overhangs by %.1f degrees", p.Overhang)
 			}
@@ -252,12 +242,7 @@ func TestSideBoardsAreMarked(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			if err := solid.Check(mesh).Err(); err != nil {
-				t.Error(err)
-			}
-			if bad, _ := solid.SelfIntersects(mesh); bad {
-				t.Error("it passes through itself")
-			}
+			sound(t, mesh)
 			area := 0.0
 			for _, g := range m.list {
 				for _, l := range g {
@@ -273,5 +258,16 @@ func TestSideBoardsAreMarked(t *testing.T) {
 	})
 	if found < 6 {
 		t.Errorf("only %d boards", found)
+	}
+}
+
+// sound fails where a mesh is open or passes through itself.
+func sound(t *testing.T, m *solid.Mesh) {
+	t.Helper()
+	if err := solid.Check(m).Err(); err != nil {
+		t.Error(err)
+	}
+	if bad, _ := solid.SelfIntersects(m); bad {
+		t.Error("it passes through itself")
 	}
 }
