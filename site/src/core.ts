@@ -1,8 +1,7 @@
 // The page's side of the core: one worker, one request under way at a time, and
 // a queue. Of requests to plan or to trace only the newest waits: the newest job
-// wins. A worker
-// that ends, or that the user stops, is replaced, and what it was asked is asked
-// again; a request that ends two workers is answered with a fault instead, so
+// wins. A worker that ends is replaced, and what it was asked is asked again, as is
+// what waits when the user stops a request; a request that ends two workers is answered with a fault instead, so
 // that one bad job cannot keep the page from working.
 import type { Fault } from "./contract";
 import { language, w } from "./words";
@@ -13,7 +12,7 @@ export interface Progress { op: string; fraction: number; words: string }
 
 interface Request {
   id: number; op: string; request: string; blob: Uint8Array | Blob | null;
-  tries: number; aside: boolean; quiet: boolean; done: (a: Answer) => void;
+  tries: number; aside: boolean; quiet: boolean; told?: Progress; done: (a: Answer) => void;
 }
 
 /** Ms after which an answer that is waited for is slow. */
@@ -42,11 +41,16 @@ export class Core {
 
   private slowTimer = 0;
 
+  /** What is only warmed up is waited for as soon as something stands behind it. */
+  private waitedFor(): boolean {
+    return this.active !== null && (!this.active.quiet || this.queue.some((q) => !q.quiet));
+  }
+
   /** Watches the answer that is waited for: one that takes long is told. */
   private watch(): void {
     clearTimeout(this.slowTimer);
     this.onSlow(false);
-    if (this.active && !this.active.quiet) this.slowTimer = window.setTimeout(() => this.onSlow(true), SLOW);
+    if (this.waitedFor()) this.slowTimer = window.setTimeout(() => this.onSlow(true), SLOW);
   }
 
   start(): void {
@@ -77,6 +81,10 @@ export class Core {
       this.queue.push({
         id: this.next++, op, request: JSON.stringify({ language, ...request }), blob, tries: 0, aside, quiet: false, done: resolve,
       });
+      if (this.active?.quiet) {
+        this.watch();
+        if (this.active.told) this.onProgress(this.active.told);
+      }
       this.send();
     });
   }
@@ -88,13 +96,15 @@ export class Core {
     this.send();
   }
 
-  /** Stops what is under way; it is answered with the fault "stopped". */
+  /** Stops what is under way, and with a warming up what is kept waiting by it; it
+   *  is answered with the fault "stopped". */
   stop(): void {
     const r = this.active;
     if (!r) return;
     this.active = null;
+    const behind = r.quiet ? this.queue.splice(0) : [];
     this.renew();
-    r.done(fault({ code: "stopped", message: w.coreStopped }));
+    for (const q of [r, ...behind]) q.done(fault({ code: "stopped", message: w.coreStopped }));
   }
 
   /** Ends the worker as a crash would; for the test that the page recovers. */
@@ -117,7 +127,9 @@ export class Core {
         this.send();
         break;
       case "progress":
-        if (this.active?.id === m.id && !this.active.quiet) this.onProgress({ op: this.active.op, fraction: m.fraction, words: m.words });
+        if (this.active?.id !== m.id) break;
+        this.active.told = { op: this.active.op, fraction: m.fraction, words: m.words };
+        if (this.waitedFor()) this.onProgress(this.active.told);
         break;
       case "answer": {
         const r = this.active;
