@@ -51,18 +51,15 @@ func (e *endBoard) thick() float64 {
 }
 
 func (e *endBoard) proud() float64 {
-	h := 0.0
+	h, lettered := 0.0, 0.0
+	if len(e.held(e.letters())) > 0 {
+		lettered = markRaised
+	}
 	if len(e.held(e.ledges())) > 0 {
 		h = ledge
-	} else if len(e.held(e.letters())) > 0 {
-		h = markRaised
 	}
-	if lip, _, _, _ := e.lips(); lip > 0 {
-		h = math.Max(h, lip)
-		if len(e.held(e.letters())) > 0 {
-			h = math.Max(h, lip+markRaised)
-		}
-	}
+	lip, _, _, _ := e.lips()
+	h = math.Max(h, lip+lettered) // letters stand on the lip where there is one
 	for _, n := range e.natches() {
 		if v := e.across(n); n.Socket && v > e.from && v < e.to {
 			h = math.Max(h, solid.DomeHeight(n.Radius, n.HalfAngle))

@@ -174,6 +174,7 @@ func (s *stave) inCourses(j *job.Job, p Piece) []Piece {
 		heights = []float64{s.lo, s.hi}
 	}
 	n := len(heights) - 1
+	list, mark := s.plan(s.md.Solids().Turn) // alike in every course
 	var out []Piece
 	for i := range n {
 		course := *s
@@ -183,8 +184,8 @@ func (s *stave) inCourses(j *job.Job, p Piece) []Piece {
 		if n > 1 {
 			q.share(i, n)
 		}
-		q.measure(j, course.corners(), course.volume())
-		q.Overhang = course.overhang()
+		q.measure(j, course.corners(list, mark), course.volume(list))
+		q.Overhang = course.overhang(list, mark)
 		out = append(out, q)
 	}
 	return out

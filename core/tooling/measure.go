@@ -59,9 +59,8 @@ func box(plan [][2]float64, deg float64) (w, d float64) {
 
 // corners are those of a stave's course that may lie outermost: where its flanges
 // stand out farthest, at its top, where its inside has come in, of its mark and of
-// its keys. Between its ends the inside is hollow and never outermost.
-func (s *stave) corners() []solid.Vec {
-	list, mark := s.plan(s.md.Solids().Turn)
+// its keys, of its plan. Between its ends the inside is hollow and never outermost.
+func (s *stave) corners(list []staveCorner, mark int) []solid.Vec {
 	out := make([]solid.Vec, 0, len(list)+64)
 	put := func(h float64, tips bool) {
 		at := s.at(list, h)
@@ -90,9 +89,8 @@ func (s *stave) corners() []solid.Vec {
 	return out
 }
 
-// volume of the course in ml.
-func (s *stave) volume() float64 {
-	list, _ := s.plan(s.md.Solids().Turn)
+// volume of the course in ml, of its plan.
+func (s *stave) volume(list []staveCorner) float64 {
 	bare := make([]staveCorner, 0, len(list))
 	for _, q := range list {
 		if !q.tip {

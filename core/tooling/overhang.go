@@ -83,8 +83,7 @@ func (t *turned) overhang(way float64) float64 {
 // overhang is the steepest overhang of a stave's course: of its flanges where
 // they rise out of the groove, of the bevel on its inside, of its mark and of
 // sockets in its foot.
-func (s *stave) overhang() float64 {
-	list, mark := s.plan(s.md.Solids().Turn)
+func (s *stave) overhang(list []staveCorner, mark int) float64 {
 	worst := 0.0
 	if s.lo > -grooveDepth && len(s.keys(s.lo, false)) > 0 {
 		worst = keyOverhang
@@ -99,7 +98,7 @@ func (s *stave) overhang() float64 {
 			continue // upright
 		}
 		if low >= s.flangeEnd {
-			list = slices.DeleteFunc(list, func(q staveCorner) bool { return q.tip })
+			list = slices.DeleteFunc(slices.Clone(list), func(q staveCorner) bool { return q.tip })
 		}
 		from, to := s.at(list, low), s.at(list, h)
 		for k, q := range from {
