@@ -4,6 +4,7 @@
 // no claim to the curve that the core makes of them.
 import { useRef, useState } from "preact/hooks";
 import type { Job, Node } from "./contract";
+import { beside, closed } from "./dialogs";
 import { Icon } from "./icons";
 import { read } from "./files";
 import { isNamed, named, samples } from "./samples";
@@ -87,7 +88,7 @@ export function AllSamples({ label, small = false }: { label: string; small?: bo
   return (
     <>
       <button type="button" class={small ? "small" : ""} aria-haspopup="dialog" data-point={small ? undefined : "samples"} onClick={() => { setOpen(true); box.current?.showModal(); }}>{!small && <Icon name="pots" />}{label}</button>
-      <dialog ref={box} class="samples" aria-label={w.shelf} onClose={() => setOpen(false)} onClick={(e) => { if (e.target === box.current) box.current?.close(); }}>
+      <dialog ref={box} class="samples" aria-label={w.shelf} onClose={closed(() => setOpen(false))} onClick={beside}>
         {open && (
           <div class="group">
             <div class="head"><h2>{w.shelf}</h2><button type="button" onClick={() => box.current?.close()}>{w.close}</button></div>

@@ -127,11 +127,16 @@ async function fuzz() {
 /** The .test.mjs files of site/test, each file in its own process. */
 async function nodeTests() {
   for (const f of readdirSync(join(root, "site/test")).filter((name) => name.endsWith(".test.mjs")).sort()) {
-    let good = 0, bad = 0;
+    let good = 0, bad = 0, telling = false; // telling: what follows is the report of a failure
     const { code } = await run("node", ["--test", "--test-reporter=tap", join("site/test", f)], {
       onLine(l) {
         const m = /^\s*(not )?ok \d+ - (.*)$/.exec(l);
-        if (!m) { if (/^\s*(error:|message:|expected:|actual:|stack:|\s+at |')/.test(l)) say(l); return; }
+        if (!m) {
+          telling &&= !/^\s*\.\.\.$/.test(l);
+          if (telling && !/^\s*(---|duration_ms:|type:|location:|failureType:|node:internal)/.test(l)) say(`  | ${l.trim()}`);
+          return;
+        }
+        telling = Boolean(m[1]);
         if (m[2].endsWith(f)) return;
         if (/ # SKIP/.test(m[2])) { skipped++; return say(`  skipped ${m[2].replace(" # SKIP", ":")}`); }
         if (m[1]) { bad++; say(`FAIL ${m[2]}`); } else { good++; say(`  ok ${m[2]}`); }

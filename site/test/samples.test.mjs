@@ -90,6 +90,19 @@ onPage("the window of samples opens and closes by keyboard, and says what each s
   await until(() => verdict(page), /^Four parts/);
 });
 
+onPage("a window that is opened again in the moment it closes keeps what it shows", async (page) => {
+  await page.getByRole("button", { name: "Sample pots" }).click();
+  await page.locator("dialog[open]").waitFor();
+  // the event of the closing comes after the second opening
+  await page.evaluate(() => new Promise((done) => {
+    const box = document.querySelector("dialog[open]");
+    box.addEventListener("close", () => setTimeout(done), { once: true });
+    box.close();
+    document.querySelector("[data-point=samples]").click();
+  }));
+  assert.equal(await page.locator("dialog[open] li").count(), pots.length);
+});
+
 onPage("320 px: the shelf stands in rows, its pots are 44 px wide", async (page) => {
   const [wide, room] = await page.evaluate(() => [document.documentElement.scrollWidth, document.documentElement.clientWidth]);
   assert.ok(wide <= room, `${wide} > ${room}`);

@@ -2,6 +2,7 @@
 // groups, which can be searched.
 import { useEffect, useRef, useState } from "preact/hooks";
 import { room } from "../class/room";
+import { beside, closed } from "../dialogs";
 import { Icon } from "../icons";
 import { w } from "../words";
 import { Explained } from "./card";
@@ -27,13 +28,15 @@ export function HelpWindow() {
       word?.focus({ preventScroll: true });
     }
   }, [open, at]);
+  // at the key already: the event of the closing may come after the next opening
+  const shut = () => put({ open: false, at: null });
   const found = (id: TermId) => {
     const t = w.help.terms[id], s = sought.trim().toLowerCase();
     return s === "" || [t.name, ...t.forms, ...t.says].some((x) => x.toLowerCase().includes(s));
   };
   const shown = groupIds.map((g) => [g, groups[g].filter(found)] as const).filter(([, ids]) => ids.length > 0);
   return (
-    <dialog ref={box} class="help-window" aria-labelledby="help-title" onClose={() => put({ open: false, at: null })} onClick={(e) => { if (e.target === box.current) box.current?.close(); }}>
+    <dialog ref={box} class="help-window" aria-labelledby="help-title" onCancel={shut} onClose={closed(shut)} onClick={beside}>
       {open && (
         <div class="group">
           <div class="head"><h2 id="help-title">{w.help.title}</h2><button type="button" onClick={() => box.current?.close()}>{w.close}</button></div>

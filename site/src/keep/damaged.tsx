@@ -1,6 +1,7 @@
 // The window that offers what could be read of a damaged job: why it does not
 // read, the rows that do, what was lost. Nothing is on the bench until it is taken.
 import { useEffect, useRef } from "preact/hooks";
+import { closed } from "../dialogs";
 import { now, replace, say, set } from "../state";
 import { w } from "../words";
 import { Picture } from "./dialog";
@@ -16,7 +17,7 @@ export function DamagedFile() {
     say(words(), replace(d.job, words, "kept"));
   };
   return (
-    <dialog ref={box} class="samples damaged" aria-labelledby="damaged" onClose={() => set({ damaged: null })}>
+    <dialog ref={box} class="samples damaged" aria-labelledby="damaged" onClose={closed(() => set({ damaged: null }))}>
       <div class="group">
         <h2 id="damaged" tabIndex={-1} autofocus>{w.keep.damagedTitle(d.from)}</h2>
         <p class="bad">{d.fault.message}</p>

@@ -4,6 +4,7 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import { canonical } from "../canonical";
 import type { Job } from "../contract";
+import { beside, closed } from "../dialogs";
 import { openJob } from "../files";
 import { Icon, type IconName } from "../icons";
 import { Silhouette } from "../shelf";
@@ -50,7 +51,7 @@ export function Versions() {
   return (
     <>
       <button type="button" aria-haspopup="dialog" onClick={show}><Icon name="versions" />{w.keep.versions}</button>
-      <dialog ref={box} class="samples versions" aria-label={w.keep.versionsTitle} onClose={() => setOpen(false)} onClick={(e) => { if (e.target === box.current) box.current?.close(); }}>
+      <dialog ref={box} class="samples versions" aria-label={w.keep.versionsTitle} onClose={closed(() => setOpen(false))} onClick={beside}>
         {open && (
           <div class="group">
             <div class="head"><h2>{w.keep.versionsTitle}</h2><button type="button" onClick={() => box.current?.close()}>{w.close}</button></div>
