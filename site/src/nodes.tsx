@@ -42,6 +42,8 @@ function place(plan: Plan, view: View, e: MouseEvent): [number, number] {
 
 interface Props { job: Job; plan: Plan; view: View; hold: (on: boolean) => void }
 interface Guide { r?: number; z?: number }
+/** What a hand does to a node, by its index. */
+interface Hand { down(e: PointerEvent, i: number): void; move(e: PointerEvent, i: number): void; up(): void }
 
 export function Nodes({ job, plan, view, hold }: Props) {
   const grab = useRef<{ id: number; dr: number; dz: number } | null>(null);
@@ -58,8 +60,28 @@ export function Nodes({ job, plan, view, hold }: Props) {
         if (n && seen.z === undefined && Math.abs(n.z - z) < reach) z = seen.z = n.z;
       }
     }
-    setGuide(seen);
+    setGuide((was) => (was.r === seen.r && was.z === seen.z ? was : seen)); // the same again draws nothing
     moveNode(i, r, z);
+  };
+  const hand = useRef<Hand>(null), held = useRef<Hand>({
+    down: (e, i) => hand.current!.down(e, i), move: (e, i) => hand.current!.move(e, i), up: () => hand.current!.up(),
+  });
+  hand.current = {
+    down(e, i) {
+      (e.currentTarget as Element).setPointerCapture(e.pointerId);
+      const n = outer[i]!, [r, z] = place(plan, view, e);
+      grab.current = { id: e.pointerId, dr: n.r - r, dz: n.z - z };
+      settle();
+      hold(true);
+      set({ node: i });
+    },
+    move(e, i) { if (grab.current?.id === e.pointerId) drag(e, i); },
+    up() {
+      grab.current = null;
+      setGuide({});
+      settle();
+      hold(false);
+    },
   };
   return (
     <g class="nodes">
@@ -67,45 +89,36 @@ export function Nodes({ job, plan, view, hold }: Props) {
       {guide.r !== undefined && <path class="guide" d={`M${X(view, guide.r * scale)} 0V${view.height}`} />}
       {guide.z !== undefined && <path class="guide" d={`M0 ${Y(view, seat(plan, guide.z))}H${view.width}`} />}
       <Adders plan={plan} view={view} />
-      {outer.map((n, i) => {
-        if (i < from || i >= to) return null;
-        const x = X(view, n.r * scale), y = Y(view, seat(plan, n.z));
-        return (
-          <g
-            key={i} tabindex={0} role="button" class={`node${now().node === i ? " on" : ""}${i === outer.length - 1 ? " rim" : ""}`}
-            aria-label={w.nodeLabel(i + 1, outer.length, withUnit(n.r, "mm", 2), withUnit(n.z, "mm", 2), nodeKind(n))}
-            aria-pressed={now().node === i}
-            onFocus={() => set({ node: i })}
-            onBlur={() => settle()}
-            onKeyDown={(e) => { if (press(e, i)) { e.preventDefault(); e.stopPropagation(); } }}
-            onDblClick={() => turnNode(i)}
-            onPointerDown={(e) => {
-              if (e.button !== 0) return;
-              e.currentTarget.setPointerCapture(e.pointerId);
-              const [r, z] = place(plan, view, e);
-              grab.current = { id: e.pointerId, dr: n.r - r, dz: n.z - z };
-              settle();
-              hold(true);
-              set({ node: i });
-            }}
-            onPointerMove={(e) => { if (grab.current?.id === e.pointerId) drag(e, i); }}
-            onLostPointerCapture={() => {
-              grab.current = null;
-              setGuide({});
-              settle();
-              hold(false);
-            }}
-          >
-            <circle class="hit" cx={x} cy={y} r={22} />
-            {n.corner
-              ? <rect class="dot" x={x - 4.5} y={y - 4.5} width={9} height={9} />
-              : <circle class="dot" cx={x} cy={y} r={5} />}
-          </g>
-        );
-      })}
+      {outer.slice(from, to).map((n, k) => (
+        <Dot
+          key={from + k} i={from + k} count={outer.length} r={n.r} z={n.z} corner={!!n.corner} on={now().node === from + k}
+          x={X(view, n.r * scale)} y={Y(view, seat(plan, n.z))} hand={held.current}
+        />
+      ))}
     </g>
   );
 }
+
+interface DotProps { i: number; count: number; r: number; z: number; corner: boolean; on: boolean; x: number; y: number; hand: Hand }
+
+/** One node: of many, a drag moves one. */
+const Dot = memo(({ i, count, r, z, corner, on, x, y, hand }: DotProps) => (
+  <g
+    tabindex={0} role="button" class={`node${on ? " on" : ""}${i === count - 1 ? " rim" : ""}`}
+    aria-label={w.nodeLabel(i + 1, count, withUnit(r, "mm", 2), withUnit(z, "mm", 2), nodeKind({ corner }))}
+    aria-pressed={on}
+    onFocus={() => set({ node: i })}
+    onBlur={() => settle()}
+    onKeyDown={(e) => { if (press(e, i)) { e.preventDefault(); e.stopPropagation(); } }}
+    onDblClick={() => turnNode(i)}
+    onPointerDown={(e) => { if (e.button === 0) hand.down(e, i); }}
+    onPointerMove={(e) => hand.move(e, i)}
+    onLostPointerCapture={() => hand.up()}
+  >
+    <circle class="hit" cx={x} cy={y} r={22} />
+    {corner ? <rect class="dot" x={x - 4.5} y={y - 4.5} width={9} height={9} /> : <circle class="dot" cx={x} cy={y} r={5} />}
+  </g>
+));
 
 /** The wall as a broad unseen line: pressed twice, it takes a node there. The
  *  plus beside the selected node and the Insert key do the same. */

@@ -7,6 +7,7 @@ import type { Job, Node } from "./contract";
 import { beside, closed } from "./dialogs";
 import { Icon } from "./icons";
 import { read } from "./files";
+import { memo } from "./memo";
 import { isNamed, named, samples } from "./samples";
 import { now } from "./state";
 import { entries } from "./keep/store";
@@ -33,7 +34,7 @@ function ribs({ kind, count = 0 }: { kind: string; count?: number }): number[] {
 }
 
 /** The pot's outline, both halves, at so many px a mm, with what its wall bears. */
-export function Silhouette({ job, k }: { job: Job; k: number }) {
+export const Silhouette = memo(({ job, k }: { job: Job; k: number }) => {
   const { outer, section } = job.form;
   const top = Math.max(...outer.map((n) => n.z)), wide = Math.max(...outer.map((n) => n.r));
   const round = (x: number) => Math.round(x * 10) / 10;
@@ -56,7 +57,7 @@ export function Silhouette({ job, k }: { job: Job; k: number }) {
       {section?.dimples?.heights.map((z) => [-0.55, 0, 0.55].map((s) => <circle key={`${z} ${s}`} cx={round(k * wide * (1 + s))} cy={round(k * (top - z))} r={k * 4} />))}
     </svg>
   );
-}
+});
 
 /** On a first visit: the pots in a row, one touch each. */
 export function FirstShelf() {

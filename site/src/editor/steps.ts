@@ -60,7 +60,7 @@ export function lineUp(i: number, k: number, how: "upright" | "level"): void {
   settle();
 }
 
-export const nodeKind = (n: Node): string => (n.corner ? w.corner : w.smooth);
+export const nodeKind = (n: Pick<Node, "corner">): string => (n.corner ? w.corner : w.smooth);
 
 /** Where the nodes stand in the planned contour, as indices; empty while the
  *  plan is of another job. */
