@@ -23,10 +23,10 @@ func Kit(j *job.Job, md *mold.Mold) []Piece {
 			out = append(out, capKit(j, md, p)...)
 			continue
 		}
-		t := newTray(j, md, p)
-		if t == nil {
+		t, past := newTray(j, md, p)
+		if past > 0 {
 			out = append(out, Piece{Label: words.Say("part %s tray", p.Name), Part: p.Name, Kind: "tray", FitsBed: true, Verdict: p.Verdict,
-				Note: words.Say("There is no tray for this part: the pot reaches past the part's ends, so that no flat board could close it. Part the mold elsewhere.")})
+				Note: words.Say("There is no tray for this part: it would fill a recess of the pot that reaches %.1f mm past the part's level end, and nothing drawn sideways comes out of that. Let a lower or upper part fill the recess: choose a scheme that has one at that end.", past)})
 			continue
 		}
 		out = append(out, trayKit(j, t, !boards)...)
@@ -112,6 +112,10 @@ func (p *Piece) number(n int) {
 // share makes the piece the one at i of n that a print is divided into.
 func (p *Piece) share(i, n int) {
 	p.Label, p.Together, p.No = words.Say("%s, %d of %d", p.Label, i+1, n), words.Text{}, 0
+	if p.unkeyed {
+		p.Note = noted(p.Note, words.Say("It is made in %d pieces to fit the bed. This one has no room for keys: glue it face to face, edges flush.", n))
+		return
+	}
 	p.Note = noted(p.Note, words.Say("It is made in %d pieces to fit the bed; glue them at their keys.", n))
 }
 

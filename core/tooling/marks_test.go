@@ -129,7 +129,7 @@ func TestTraysAreMarked(t *testing.T) {
 		}
 		so := md.Solids()
 		for i := range md.Parts {
-			tr := newTray(&j, md, &md.Parts[i])
+			tr, _ := newTray(&j, md, &md.Parts[i])
 			area := 0.0
 			for _, w := range [2]float64{1, -1} {
 				s, ok := tr.flankSign(w)
@@ -230,7 +230,7 @@ func TestSideBoardsAreMarked(t *testing.T) {
 		if md.Scheme.Sides == 0 || md.Scheme.Lower || md.Scheme.Upper {
 			return
 		}
-		tr := newTray(&j, md, &md.Parts[0])
+		tr, _ := newTray(&j, md, &md.Parts[0])
 		for _, w := range [2]float64{1, -1} {
 			b := sideBoard{tray: tr, w: w, from: tr.lo, to: tr.hi}
 			b.near, b.far = b.spanUV()

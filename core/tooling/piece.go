@@ -46,9 +46,10 @@ type Piece struct {
 	Draft   float64         `json:"draft"`
 	Verdict parting.Verdict `json:"verdict"`
 
-	up    solid.Vec // of the mold, when printed
-	turn  float64   // degrees about the vertical, to fit the bed
-	build func(so *mold.Solids) (*solid.Mesh, error)
+	up      solid.Vec // of the mold, when printed
+	turn    float64   // degrees about the vertical, to fit the bed
+	unkeyed bool      // none of its joints has room for a key
+	build   func(so *mold.Solids) (*solid.Mesh, error)
 }
 
 // HasMesh tells whether the piece can be made.

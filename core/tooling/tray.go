@@ -39,23 +39,24 @@ type tray struct {
 	w        float64
 	clear    float64 // of keys in their sockets
 	unmarked bool    // a joint takes the place of the mark on the flanks
+	markOff  float64 // of the mark from the middle of the flank, along the pull
 }
 
-// newTray is nil where the pot's surface reaches past the part's ends, so that
-// no flat board could close them.
-func newTray(j *job.Job, md *mold.Mold, p *mold.Part) *tray {
-	t := &tray{clear: j.Printer.Clearance, md: md, p: p, half: (p.Sector[1] - p.Sector[0]) / 2, mid: (p.Sector[0] + p.Sector[1]) / 2}
+// newTray is the tray of a side part; past is how far in mm the pot's surface
+// reaches past the part's ends, where it does. Then the part fills a recess beyond
+// its level seam, as that of a foot: the pot stands all round what is in there, so
+// that the part is held along its pull, by whatever it is poured on.
+func newTray(j *job.Job, md *mold.Mold, p *mold.Part) (t *tray, past float64) {
+	t = &tray{clear: j.Printer.Clearance, md: md, p: p, half: (p.Sector[1] - p.Sector[0]) / 2, mid: (p.Sector[0] + p.Sector[1]) / 2}
 	t.lo, t.hi = math.Inf(1), math.Inf(-1)
 	for _, q := range p.Outline[p.Pot+1:] {
 		t.lo, t.hi = math.Min(t.lo, q.Z), math.Max(t.hi, q.Z)
 	}
 	for _, q := range p.Outline[:p.Pot+1] {
-		if q.Z < t.lo || q.Z > t.hi {
-			return nil
-		}
+		past = math.Max(past, math.Max(t.lo-q.Z, q.Z-t.hi))
 	}
 	t.from, t.to = t.lo, t.hi
-	return t
+	return t, past
 }
 
 // at is a point of the frame of the part, in the mold.

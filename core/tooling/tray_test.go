@@ -11,6 +11,7 @@ import (
 	"moldwright/core/mold"
 	"moldwright/core/parting"
 	"moldwright/core/solid"
+	"moldwright/core/words"
 )
 
 // trayJob is an invented job with side parts, its walls and bed at random.
@@ -127,7 +128,7 @@ func TestTraysAndBoardsComeOff(t *testing.T) {
 // Trays deeper than the bed is high fall into layers that fit, of which the whole
 // can be glued together again; a bed that no division fits is told.
 func TestDeepTraysAreLayered(t *testing.T) {
-	layered, apart, refused := 0, 0, 0
+	layered, apart, refused, catching, unkeyed, marks := 0, 0, 0, 0, 0, 0
 	for pot, nodes := range map[string][]job.Node{
 		"jar":   pots["jar"],
 		"waist": pots["waist"],
@@ -139,7 +140,7 @@ func TestDeepTraysAreLayered(t *testing.T) {
 			j.Form.Outer = nodes
 			j.Printer.Bed = [3]float64{230, 230, high}
 			layouts(t, &j, func(md *mold.Mold) {
-				if !strings.HasSuffix(md.Scheme.ID, "+lower") {
+				if !strings.HasSuffix(md.Scheme.ID, "+lower") && md.Scheme.ID != "sides2" {
 					return
 				}
 				so := mold.NewCoarse(md)
@@ -172,6 +173,17 @@ func TestDeepTraysAreLayered(t *testing.T) {
 					if r := solid.Check(m); !r.Sound() || r.Shells != 1 {
 						t.Errorf("%s: %v, %d shells", at, r.Err(), r.Shells)
 					}
+					if bad, where := solid.SelfIntersects(m); bad {
+						t.Errorf("%s passes through itself at %.2f", at, m.V[m.T[where[0]][0]])
+					}
+					if p.unkeyed != strings.Contains(p.Note.In(words.English), "no room for keys") {
+						t.Errorf("%s: %s", at, p.Note)
+					}
+					if p.unkeyed {
+						unkeyed++
+					} else if p.Verdict == parting.Catches {
+						catching++
+					}
 					for k, size := range m.Size() {
 						if size > j.Printer.Bed[k]+0.1 || math.Abs(size-p.Size[k]) > 1.5+0.02*size {
 							t.Errorf("%s: size %.2f, the plan says %.2f", at, m.Size(), p.Size)
@@ -194,6 +206,9 @@ func TestDeepTraysAreLayered(t *testing.T) {
 				}
 				if len(bodies) > 1 {
 					layered++
+					if lettered(&j, md, so) {
+						marks++
+					}
 				}
 				if len(bodies) > 2 {
 					apart++
@@ -201,8 +216,70 @@ func TestDeepTraysAreLayered(t *testing.T) {
 			})
 		}
 	}
-	t.Logf("%d layered, %d of them in more than two pieces, %d refused", layered, apart, refused)
-	if layered < 7 || apart == 0 || refused == 0 {
-		t.Errorf("%d layered, %d in more than two pieces, %d refused", layered, apart, refused)
+	t.Logf("%d layered, %d of them with their marks, %d in more than two pieces, %d refused; of parts that catch %d keyed pieces; %d pieces without keys", layered, marks, apart, refused, catching, unkeyed)
+	if layered < 7 || marks < layered || apart == 0 || refused == 0 || catching == 0 {
+		t.Errorf("%d layered, %d with marks, %d in more than two pieces, %d refused, %d keyed that catch", layered, marks, apart, refused, catching)
+	}
+}
+
+// lettered tells whether the tray of part A keeps its mark whole: one of its pieces
+// has all the tops of the letter and the arrow on a flank.
+func lettered(j *job.Job, md *mold.Mold, so *mold.Solids) bool {
+	list, _ := lettering("A^")
+	tops := 0
+	for _, g := range list {
+		for _, l := range g {
+			tops += len(l)
+		}
+	}
+	for _, p := range Kit(j, md) {
+		if p.Kind != "tray" || p.Part != "A" {
+			continue
+		}
+		m, rows, err := p.Mesh(so)
+		if err != nil {
+			return false
+		}
+		var a *mold.Part
+		for i := range md.Parts {
+			if md.Parts[i].Name == "A" {
+				a = &md.Parts[i]
+			}
+		}
+		tr, _ := newTray(j, md, a)
+		foot, _ := tr.side()
+		n := 0
+		for _, v := range inMold(m, rows).V {
+			if math.Abs(tr.sideways(v)-foot[1]-markRaised) < 1e-6 {
+				n++
+			}
+		}
+		if n == tops {
+			return true
+		}
+	}
+	return false
+}
+
+// Where a side part would have to fill a recess beyond its level seam there is no
+// tray, and such a part catches whatever it is poured on.
+func TestNoTrayIntoARecess(t *testing.T) {
+	j := job.Defaults()
+	j.Form.Size = job.SizeMold
+	j.Form.Outer = []job.Node{c(0, 3), c(48, 3), c(53, 0), c(56, 0), s(46, 42), s(28, 128), s(0, 170)}
+	told := 0
+	layouts(t, &j, func(md *mold.Mold) {
+		for _, p := range Kit(&j, md) {
+			if p.Kind != "tray" || p.HasMesh() {
+				continue
+			}
+			told++
+			if note := p.Note.In(words.English); p.Verdict != parting.Catches || !strings.Contains(note, "3.0 mm past") {
+				t.Errorf("%s, %s: %s, %s", md.Scheme.ID, p.Name, p.Verdict, note)
+			}
+		}
+	})
+	if told == 0 {
+		t.Error("every side part has a tray")
 	}
 }

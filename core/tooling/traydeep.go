@@ -1,8 +1,8 @@
 package tooling
 
 // A tray that is deeper than the bed is high is cut across its pull into layers.
-// The cut is laid through the tray's own mesh, where it keeps clear of natches and
-// of the mark, so that a layer prints with the pull upward as the whole does: on
+// The cut is laid through the tray's own mesh, where it keeps clear of natches, and
+// the mark moves out of its way, so that a layer prints with the pull upward as the whole does: on
 // its cut face, with nothing that overhangs more. Layers are keyed to one another.
 // What stands apart above a cut, as two bulges of a pot do, is a piece of its own.
 
@@ -11,10 +11,8 @@ import (
 	"math"
 	"slices"
 
-	"moldwright/core/form"
 	"moldwright/core/job"
 	"moldwright/core/mold"
-	"moldwright/core/parting"
 	"moldwright/core/solid"
 )
 
@@ -33,7 +31,7 @@ func (l *layer) build(so *mold.Solids) (*solid.Mesh, error) {
 	if err != nil {
 		return nil, err
 	}
-	list, err := l.bodies(m)
+	list, _, err := l.bodies(m)
 	if err != nil {
 		return nil, err
 	}
@@ -41,8 +39,8 @@ func (l *layer) build(so *mold.Solids) (*solid.Mesh, error) {
 }
 
 // bodies are what of the tray's mesh lies between the layer's depths, in the order
-// of their heights in the mold, then across the pull.
-func (l *layer) bodies(m *solid.Mesh) ([]*solid.Mesh, error) {
+// of their heights in the mold, then across the pull; keyed are the keys in them.
+func (l *layer) bodies(m *solid.Mesh) (list []*solid.Mesh, keyed []keyPlace, err error) {
 	whole := m
 	for _, end := range [2]struct{ at, way float64 }{{l.low, 1}, {l.high, -1}} {
 		if math.IsInf(end.at, 0) {
@@ -53,27 +51,28 @@ func (l *layer) bodies(m *solid.Mesh) ([]*solid.Mesh, error) {
 		way := solid.Vec{end.way * axis[0], end.way * axis[1], 0}
 		b, cuts, err := solid.Beyond(m, way, end.way*at)
 		if err != nil {
-			return nil, err
+			return nil, nil, err
 		}
 		facing := solid.Vec{-way[0], -way[1], 0}
 		all, err := l.cutKeys(whole, at, cuts)
 		if err != nil {
-			return nil, err
+			return nil, nil, err
 		}
 		for i, c := range cuts {
 			keys := all[i]
 			for i := range keys {
 				keys[i].out = end.way < 0 // cones stand up
+				keyed = append(keyed, keyPlace{l.at(at, keys[i].at[0], keys[i].at[1]), keys[i].wide(l.clear)})
 			}
 			open, holes := keyHoles(b, keys, l.clear, facing, func(x, y float64) solid.Vec { return l.at(at, x, y) })
 			b.Face(facing, c.Outline, append(c.Holes, holes...)...)
 			closeKeys(b, open, keys)
 		}
 		if m, err = b.Done(); err != nil {
-			return nil, err
+			return nil, nil, err
 		}
 	}
-	list := solid.Bodies(m)
+	list = solid.Bodies(m)
 	slices.SortStableFunc(list, func(a, b *solid.Mesh) int {
 		ca, cb := middle(a), middle(b)
 		if math.Abs(ca[2]-cb[2]) > 1 {
@@ -81,7 +80,7 @@ func (l *layer) bodies(m *solid.Mesh) ([]*solid.Mesh, error) {
 		}
 		return cmp.Compare(l.sideways(ca), l.sideways(cb))
 	})
-	return list, nil
+	return list, keyed, nil
 }
 
 func middle(m *solid.Mesh) solid.Vec {
@@ -95,89 +94,7 @@ func (t *tray) sideways(p solid.Vec) float64 {
 	return p[1]*cos - p[0]*sin
 }
 
-// cutKeys are the keys in a cut at a depth, in (v, z), by region: within what stands
-// over the cut as high as a socket is deep, since a tray only narrows along its
-// pull. A part that catches has none.
-func (l *layer) cutKeys(whole *solid.Mesh, at float64, cuts []solid.Cut) ([][]key, error) {
-	out := make([][]key, len(cuts))
-	if l.p.Verdict == parting.Catches {
-		return out, nil
-	}
-	axis := l.at(1, 0, 0)
-	spare := keyWall + l.clear*math.Sqrt2
-	for _, most := range [2]float64{keyMost, keyMost / 2} {
-		keyed := make([]bool, len(cuts)) // by larger keys
-		for i := range keyed {
-			keyed[i] = len(out[i]) > 0
-		}
-		_, over, err := solid.Beyond(whole, axis, solid.Clearing(whole, axis, at+most+spare))
-		if err != nil {
-			return nil, err
-		}
-		for _, c := range over {
-			for _, k := range keysIn(l.region(c), l.clear) {
-				k.radius = math.Min(k.radius, most)
-				for _, d := range l.toJoints(k.at) {
-					k.radius = math.Min(k.radius, d-keyMost-2*spare)
-				}
-				if k.radius < keyLeast {
-					continue
-				}
-				p := form.Point{R: k.at[0], Z: k.at[1]}
-				i := slices.IndexFunc(cuts, func(c solid.Cut) bool { return encloses(l.region(c), p) })
-				if i >= 0 && !keyed[i] && len(out[i]) < 2 {
-					out[i] = append(out[i], k)
-				}
-			}
-		}
-	}
-	return out, nil
-}
-
-// toJoints are the distances of a place in (v, z) from the piece's other joints,
-// whose sockets reach in.
-func (t *tray) toJoints(at [2]float64) (out []float64) {
-	if t.w != 0 {
-		out = append(out, math.Abs(at[0]))
-	}
-	if t.from > t.lo {
-		out = append(out, at[1]-t.from)
-	}
-	if t.to < t.hi {
-		out = append(out, t.to-at[1])
-	}
-	return out
-}
-
-// region is the loop round a region of a cut, in (v, z), its holes tied to its
-// first corner.
-func (t *tray) region(c solid.Cut) (loop []form.Point) {
-	for i, pts := range c.Points {
-		for k := range len(pts) + 1 {
-			p := pts[k%len(pts)]
-			loop = append(loop, form.Point{R: t.sideways(p), Z: p[2]})
-		}
-		if i > 0 {
-			loop = append(loop, loop[0])
-		}
-	}
-	return loop
-}
-
-func encloses(loop []form.Point, p form.Point) bool {
-	in := false
-	a := loop[len(loop)-1]
-	for _, c := range loop {
-		if (a.Z > p.Z) != (c.Z > p.Z) && p.R < a.R+(p.Z-a.Z)/(c.Z-a.Z)*(c.R-a.R) {
-			in = !in
-		}
-		a = c
-	}
-	return in
-}
-
-// layerAt tells whether a tray can be cut at a depth: clear of its natches and of
-// the mark on its flank.
+// layerAt tells whether a tray can be cut at a depth: clear of its natches.
 func (t *tray) layerAt(u float64) bool {
 	_, cos := solid.SinCosDeg(t.half)
 	for _, n := range t.p.Natches {
@@ -185,11 +102,30 @@ func (t *tray) layerAt(u float64) bool {
 			return false
 		}
 	}
-	foot, ground := t.side()
-	if _, ok := t.flankSign(1); ok && math.Abs(u-(foot[0]+ground[0])/2) < markHigh/2+2*markRaised+1 {
-		return false
-	}
+	_, ground := t.side()
 	return u > ground[0]+jointRoom
+}
+
+// markClear is the tray with its mark at the place on the flanks nearest to their
+// middle that keeps clear of cuts at the depths; ok is false where there is none,
+// and the tray without a mark.
+func (t *tray) markClear(at []float64) (out *tray, ok bool) {
+	foot, ground := t.side()
+	out = new(tray)
+	*out = *t
+	out.unmarked = true
+	most := (foot[0] - ground[0] - bandLeast) / 2 // as far as it may be moved
+	for d := 0.0; d <= most; d++ {
+		for _, off := range [2]float64{d, -d} {
+			mid := (foot[0]+ground[0])/2 + off
+			if !slices.ContainsFunc(at, func(u float64) bool { return math.Abs(u-mid) < markHigh/2+2*markRaised+1 }) {
+				out.unmarked, out.markOff = false, off
+				_, ok = out.flankSign(1)
+				return out, ok
+			}
+		}
+	}
+	return out, false
 }
 
 // layers are the bodies of this piece of the tray, given as its mesh, cut at the
@@ -199,7 +135,7 @@ func (t *tray) layers(j *job.Job, p Piece, whole *solid.Mesh, at []float64) (out
 	up := t.at(1, 0, 0)
 	for i := 1; i < len(ends); i++ {
 		l := layer{tray: t, low: ends[i-1], high: ends[i]}
-		list, err := l.bodies(whole)
+		list, keyed, err := l.bodies(whole)
 		if err != nil {
 			return nil
 		}
@@ -207,6 +143,7 @@ func (t *tray) layers(j *job.Job, p Piece, whole *solid.Mesh, at []float64) (out
 			part := l
 			part.body = k
 			q := p
+			q.unkeyed = !slices.ContainsFunc(keyed, func(k keyPlace) bool { return k.in(m) })
 			q.build = part.build
 			q.Overhang = steepestOf(m, up)
 			q.measure(j, m.V, m.Volume()/1000)
@@ -236,8 +173,8 @@ func steepestOf(m *solid.Mesh, up solid.Vec) float64 {
 }
 
 // deep is the tray in the fewest layers, slices and halves that fit the bed, or nil.
-// Places for cuts are sought on coarse meshes; where the mark on the flanks is in
-// the way of all of them, it is left out.
+// Places for cuts are sought on coarse meshes without the mark, which is then put
+// where it keeps clear of them, and left out only where there is no such place.
 func (t *tray) deep(j *job.Job, p Piece, split func(m, n int) []*tray) []Piece {
 	so := mold.NewCoarse(t.md)
 	var ways [][3]int
@@ -248,12 +185,18 @@ func (t *tray) deep(j *job.Job, p Piece, split func(m, n int) []*tray) []Piece {
 	}
 	slices.SortStableFunc(ways, func(a, b [3]int) int { return a[0]*a[1]*a[2] - b[0]*b[1]*b[2] })
 next:
-	for i := range 2 * len(ways) {
-		w := ways[i/2]
+	for _, w := range ways {
 		var out []Piece
-		for _, t := range split(w[1], w[2]) {
-			t.unmarked = i%2 == 1
-			coarse, err := t.build(so)
+		pieces := split(w[1], w[2])
+		for _, t := range pieces {
+			if !t.floorFits(j) {
+				continue next
+			}
+		}
+		for _, t := range pieces {
+			bare := *t
+			bare.unmarked = true
+			coarse, err := bare.build(so)
 			if err != nil {
 				continue next
 			}
@@ -273,9 +216,28 @@ next:
 	return nil
 }
 
+// floorFits tells whether the underside of this piece of the tray, which no layer
+// makes smaller, fits the bed.
+func (t *tray) floorFits(j *job.Job) bool {
+	_, ground := t.side()
+	var q Piece
+	q.up = t.at(1, 0, 0)
+	var corners []solid.Vec
+	for _, z := range [2]float64{t.from, t.to} {
+		for _, w := range [2]float64{-1, 1} {
+			if t.w == -w {
+				w = 0
+			}
+			corners = append(corners, t.at(ground[0], w*ground[1], z))
+		}
+	}
+	q.measure(j, corners, 0)
+	return q.FitsBed
+}
+
 // cutIn finds depths at which a piece of the tray falls into n layers that all fit,
 // as even as can be, and into as many bodies a little farther on; nil where there
-// are none.
+// are none. coarse is its mesh without the mark.
 func (t *tray) cutIn(j *job.Job, p Piece, coarse *solid.Mesh, n int) []Piece {
 	up := t.at(1, 0, 0)
 	lo, hi := math.Inf(1), math.Inf(-1)
@@ -298,6 +260,7 @@ func (t *tray) cutIn(j *job.Job, p Piece, coarse *solid.Mesh, n int) []Piece {
 	if room < 0 {
 		return nil
 	}
+	var unmarked [][]float64 // depths that leave the mark no room
 	const tries = 24
 	for i := range tries {
 		var at, off []float64
@@ -313,11 +276,29 @@ func (t *tray) cutIn(j *job.Job, p Piece, coarse *solid.Mesh, n int) []Piece {
 		if !fits(list) || len(t.layers(j, p, coarse, off)) != len(list) {
 			continue
 		}
-		if fine, err := t.build(t.md.Solids()); err == nil {
-			if out := t.layers(j, p, fine, at); len(out) == len(list) && fits(out) {
-				return out
-			}
+		marked, ok := t.markClear(at)
+		if !ok {
+			unmarked = append(unmarked, at)
+			continue
+		}
+		if out := marked.fine(j, p, at); len(out) == len(list) && fits(out) {
+			return out
+		}
+	}
+	for _, at := range unmarked {
+		bare, _ := t.markClear(at)
+		if out := bare.fine(j, p, at); fits(out) {
+			return out
 		}
 	}
 	return nil
+}
+
+// fine are the layers of the tray's own mesh.
+func (t *tray) fine(j *job.Job, p Piece, at []float64) []Piece {
+	m, err := t.build(t.md.Solids())
+	if err != nil {
+		return nil
+	}
+	return t.layers(j, p, m, at)
 }
