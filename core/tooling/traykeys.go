@@ -149,4 +149,3 @@ func encloses(loop []form.Point, p form.Point) bool {
 	}
 	return in
 }
-
