@@ -16,7 +16,13 @@ type Section struct {
 	MeanSquare float64
 	// Repeats is how often the section repeats in a turn.
 	Repeats int
-	at      func(a float64) (g, slope float64)
+	// Bends are azimuths in radians, of the section as it is not turned, within
+	// one repeat: its corners, where its curve begins and ends in straights, where
+	// it stands out and in most. Between them and their repeats it is smooth.
+	Bends []float64
+	// By is how far it is turned, radians.
+	By float64
+	at func(a float64) (g, slope float64)
 }
 
 // At is g at azimuth a (radians) and its slope dg/da.
@@ -28,6 +34,7 @@ func (s *Section) Turned(by float64) *Section {
 		return s
 	}
 	t := *s
+	t.By += by
 	t.at = func(a float64) (float64, float64) { return s.at(a - by) }
 	return &t
 }
@@ -40,6 +47,7 @@ func NewSection(s job.Section) *Section {
 	case job.SectionOval:
 		k := 1/(s.Ratio*s.Ratio) - 1 // g = 1 / sqrt(cos^2 + sin^2 / ratio^2)
 		out.Repeats = 2
+		out.Bends = []float64{0, math.Pi / 2}
 		out.at = func(a float64) (float64, float64) {
 			sin, cos := math.Sincos(a)
 			g := 1 / math.Sqrt(1+k*sin*sin)
@@ -47,10 +55,11 @@ func NewSection(s job.Section) *Section {
 		}
 	case job.SectionPolygon:
 		out.Repeats = s.Count
-		out.at = polygon(n, s.Rounding/100)
+		out.at, out.Bends = polygon(n, s.Rounding/100)
 	case job.SectionFlutes:
 		d := s.Depth / 200
 		out.Repeats = s.Count
+		out.Bends = []float64{0, math.Pi / n}
 		out.at = func(a float64) (float64, float64) {
 			sin, cos := math.Sincos(n * a)
 			return 1 - d*(1-cos), -d * n * sin
@@ -68,12 +77,16 @@ func NewSection(s job.Section) *Section {
 // polygon is a regular polygon of n faces a unit from the axis, corners of the
 // radius round, all scaled so that a corner's tip stands at 1. A face looks
 // along azimuth 0.
-func polygon(n, round float64) func(float64) (float64, float64) {
+func polygon(n, round float64) (at func(float64) (g, slope float64), bends []float64) {
 	half := math.Pi / n
 	centre := (1 - round) / math.Cos(half) // of a corner's arc, at azimuth half
 	tip := centre + round
 	// the arc begins at the foot of its centre on the face
 	from := math.Atan2((1-round)*math.Tan(half), 1)
+	bends = []float64{half}
+	if half-from > 1e-6 {
+		bends = []float64{from, half, 2*half - from}
+	}
 	return func(a float64) (float64, float64) {
 		turn := math.Round(a / (2 * half))
 		f := a - turn*2*half // from the middle of the face
@@ -86,7 +99,7 @@ func polygon(n, round float64) func(float64) (float64, float64) {
 		root := math.Sqrt(max(1e-18, round*round-centre*centre*sin*sin))
 		g := centre*cos + root
 		return g / tip, (-centre*sin - centre*centre*sin*cos/root) / tip
-	}
+	}, bends
 }
 
 func meanSquare(s *Section) float64 {

@@ -9,42 +9,18 @@ package mold
 
 import (
 	"math"
-	"slices"
 
 	"moldwright/core/form"
 	"moldwright/core/solid"
 )
 
-// azimuths is the table of steps with the columns of the blocks in it, beside
-// those that a multiple of so many steps to the turn has.
-func (d *dimples) azimuths(steps, multiple int) *solid.Azimuths {
-	if len(d.rows) == 0 {
-		return solid.NewAzimuths(steps)
-	}
+// columns are the azimuths of a table's fixed steps with the columns of the blocks
+// among them: within a block a column is moved to each of them.
+func (d *dimples) columns(fixed []float64) []float64 {
 	var list []float64
-	tidy := func(deg float64) float64 {
-		if deg = math.Mod(deg, 360); deg < 0 {
-			deg += 360
-		}
-		if r := math.Round(2*deg) / 2; math.Abs(deg-r) < 1e-7 {
-			deg = r
-		}
-		if deg >= 360-1e-7 {
-			return 0
-		}
-		return deg
-	}
-	inBlock := func(deg float64) bool {
-		for k := range d.Around {
-			if math.Abs(math.Remainder(deg-d.turn-360*float64(k)/float64(d.Around), 360)) < d.half-1e-7 {
-				return true
-			}
-		}
-		return false
-	}
-	for i := range multiple {
-		if deg := 360 * float64(i) / float64(multiple); !inBlock(deg) {
-			list = append(list, tidy(deg))
+	for _, deg := range fixed {
+		if !d.inBlock(deg) {
+			list = append(list, deg)
 		}
 	}
 	for k := range d.Around {
@@ -53,10 +29,10 @@ func (d *dimples) azimuths(steps, multiple int) *solid.Azimuths {
 			columns = append(columns, d.column(k, float64(p)))
 		}
 		snapped := make([]bool, len(columns))
-		first := math.Ceil(columns[0] * float64(multiple) / 360)
-		for i := first; i*360/float64(multiple) < columns[2*d.all]-1e-7; i++ {
-			deg, best := i*360/float64(multiple), -1
-			if deg < columns[0]+1e-7 || math.Abs(deg-columns[d.all]) < 1e-7 {
+		for _, deg := range fixed {
+			deg += 360 * math.Ceil((columns[0]-deg)/360) // within the turn from the block on
+			best := -1
+			if deg < columns[0]+1e-7 || deg > columns[2*d.all]-1e-7 || math.Abs(deg-columns[d.all]) < 1e-7 {
 				continue
 			}
 			for p := 1; p < 2*d.all; p++ {
@@ -73,23 +49,17 @@ func (d *dimples) azimuths(steps, multiple int) *solid.Azimuths {
 			list = append(list, tidy(deg))
 		}
 	}
-	slices.Sort(list)
-	list = slices.CompactFunc(list, func(a, b float64) bool { return math.Abs(a-b) < 1e-7 })
-	var out []float64
-	most := 360 / float64(steps)
-	for i, a := range list {
-		b := 360.0
-		if i+1 < len(list) {
-			b = list[i+1]
-		}
-		out = append(out, a)
-		if n := math.Ceil((b-a)/most - 1e-9); n > 1 && !inBlock((a+b)/2) {
-			for j := 1.0; j < n; j++ {
-				out = append(out, a+(b-a)*j/n)
-			}
+	return sorted(list)
+}
+
+// inBlock tells whether an azimuth lies within the block of a dimple.
+func (d *dimples) inBlock(deg float64) bool {
+	for k := range d.Around {
+		if math.Abs(math.Remainder(deg-d.turn-360*float64(k)/float64(d.Around), 360)) < d.half-1e-7 {
+			return true
 		}
 	}
-	return solid.NewAzimuthsAt(out)
+	return false
 }
 
 // column is the azimuth in degrees of column p of dimple k, -all to all.

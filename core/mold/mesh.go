@@ -18,10 +18,6 @@ type Solids struct {
 	reach, section []float64 // Block.Reach and the pot's section by step of Turn
 }
 
-// sectionSteps are the least steps to the turn for a section that is not round:
-// enough for each flute and for the rounded corners of a polygon.
-const sectionSteps = 12
-
 // turnTol is the chord error in mm allowed to turning, of the 0.02 mm that the
 // meshes keep in all; the thinned contour may take ChordTol.
 const turnTol = 0.012
@@ -43,29 +39,8 @@ func (md *Mold) Solids() *Solids {
 func NewCoarse(md *Mold) *Solids { return newSolids(md, 1) }
 
 func newSolids(md *Mold, tol float64) *Solids {
-	// a multiple of 24 has an azimuth at every seam of 2, 3, 4 or 6 side parts
-	// and at every edge of their blocks, but for the edges of 8 faces
-	k, r := 24, md.Block.R
-	if md.Block.Facets > 0 {
-		r = 0
-		for _, p := range md.Parts {
-			for _, q := range p.Outline[:p.Pot+1] {
-				r = math.Max(r, q.R)
-			}
-		}
-		if md.Block.Facets == 8 {
-			k = 48
-		}
-	}
-	steps := solid.Chord(r, tol, k)
-	if !md.Section.Round {
-		steps = max(steps, (sectionSteps*md.Section.Repeats+k-1)/k*k)
-	}
-	t := solid.NewAzimuths(steps)
-	if d := md.dimples; d != nil {
-		t = d.azimuths(steps, k)
-		steps = t.Steps()
-	}
+	t := md.azimuths(tol)
+	steps := t.Steps()
 	s := &Solids{md: md, Turn: t, reach: make([]float64, steps), section: make([]float64, steps)}
 	for i := range steps {
 		s.reach[i] = md.Block.Reach(t.Deg(i))

@@ -37,29 +37,30 @@ func schemesOf(j *job.Job) ([]parting.Scheme, *Base, error) {
 	return all, NewBase(m, end, all, nil), nil
 }
 
-// sectorShare is the share of the section within a part's sector, which need
-// not be a turn of the other sectors'.
-func (s *Solids) sectorShare(p *Part, whole float64) float64 {
-	if p.Sector == nil {
-		return whole
+// shares are those of the block and of the pot's section, cut into chords, within
+// a part's sector, which need not be a turn of the other sectors'; of a circle that
+// is cut into chords all round.
+func (s *Solids) shares(p *Part) (plan, pot float64) {
+	part, from, to := 1.0, 0, len(s.reach)
+	if p != nil && p.Sector != nil {
+		span := s.span(p)
+		part, from, to = (p.Sector[1]-p.Sector[0])/360, span.From, span.To
 	}
-	n, span := len(s.section), s.span(p)
-	sum := 0.0
-	for i := span.From; i < span.To; i++ {
-		sum += s.section[i%n] * s.section[(i+1)%n]
+	n := len(s.reach)
+	for i := from; i < to; i++ {
+		k, next := i%n, (i+1)%n
+		w := math.Sin((s.Turn.Deg(i+1)-s.Turn.Deg(i))*math.Pi/180) / (2 * math.Pi * s.circle() * part)
+		plan += w * s.reach[k] * s.reach[next]
+		pot += w * s.section[k] * s.section[next]
 	}
-	return sum / float64(span.To-span.From)
+	return plan, pot
 }
 
 // polygon is the share of a circle's area that its chords enclose, and the
 // shares of the block and of the pot's section when cut into chords.
 func (s *Solids) polygon() (circle, plan, pot float64) {
-	n := len(s.reach)
-	for i, r := range s.reach {
-		plan += r * s.reach[(i+1)%n] / float64(n)
-		pot += s.section[i] * s.section[(i+1)%n] / float64(n)
-	}
-	return float64(n) / (2 * math.Pi) * math.Sin(2*math.Pi/float64(n)), plan, pot
+	plan, pot = s.shares(nil)
+	return s.circle(), plan, pot
 }
 
 // positive is the mesh of all that the plaster stands around.
@@ -184,7 +185,7 @@ func soundParts(so *Solids) ([]*solid.Mesh, error) {
 		if !r.Sound() || r.Shells != 1 || r.Genus != p.genus() {
 			return nil, fmt.Errorf("part %s: %v, %d shells, genus %d, want %d", p.Name, r.Err(), r.Shells, r.Genus, p.genus())
 		}
-		p.plan, p.pot = plan, so.sectorShare(p, pot)
+		p.plan, p.pot = so.shares(p)
 		want := p.Volume() * circle
 		slack := 0.0 // a dome of few flats is a little less than its cap
 		for _, n := range p.Natches {
