@@ -15,9 +15,10 @@ import (
 // endBoard closes the end at height z, on the side way of it.
 type endBoard struct {
 	*tray
-	z, way   float64
-	j        *job.Job
-	from, to float64 // its ends across the pull, or those of this piece of it
+	z, way    float64
+	j         *job.Job
+	from, to  float64 // its ends across the pull, or those of this piece of it
+	near, far float64 // and along the pull
 }
 
 // reach is how far across a board goes on either side.
@@ -55,13 +56,13 @@ func (e *endBoard) proud() float64 {
 	if len(e.held(e.letters())) > 0 {
 		lettered = markRaised
 	}
-	if len(e.held(e.ledges())) > 0 {
+	if len(e.heldLedges()) > 0 {
 		h = ledge
 	}
 	lip, _, _, _ := e.lips()
 	h = math.Max(h, lip+lettered) // letters stand on the lip where there is one
 	for _, n := range e.natches() {
-		if v := e.across(n); n.Socket && v > e.from && v < e.to {
+		if n.Socket && e.on(n) {
 			h = math.Max(h, solid.DomeHeight(n.Radius, n.HalfAngle))
 		}
 	}
@@ -90,6 +91,9 @@ func (e *endBoard) lip() (high, in, half float64) {
 // lips is the stretch of the lip on this piece of the board, between two places
 // across the pull; high is 0 without one.
 func (e *endBoard) lips() (high, in, from, to float64) {
+	if e.far < e.back() {
+		return 0, 0, 0, 0
+	}
 	high, in, half := e.lip()
 	from, to = math.Max(e.from, -half), math.Min(e.to, half)
 	if in == 0 || to-from < 1 {
@@ -101,14 +105,14 @@ func (e *endBoard) lips() (high, in, from, to float64) {
 func (e *endBoard) build(so *mold.Solids) (*solid.Mesh, error) {
 	f := &facer{Builder: solid.NewBuilder(so.Place, solid.FullTurn(so.Turn.Steps()))}
 	b := f.Builder
-	low, top, deep := e.floor(), e.back(), -e.thick()
+	low, top, deep := e.near, e.far, -e.thick()
 	post := func(u, v, h float64) int32 { return f.vertex(e.at(u, v, e.z-e.way*h)) }
 	facing := solid.Vec{0, 0, -e.way}
 	var holes []solid.Loop
 	var list []mold.Natch
 	var open []solid.Hole
 	for _, n := range e.natches() {
-		if v := e.across(n); v < e.from || v > e.to {
+		if !e.on(n) {
 			continue
 		}
 		h := mold.LevelHole(b, n, -e.way)
@@ -119,7 +123,7 @@ func (e *endBoard) build(so *mold.Solids) (*solid.Mesh, error) {
 	stand := func(over float64) func(x, y, h float64) solid.Vec {
 		return func(x, y, h float64) solid.Vec { return e.at(x, e.way*-y, e.z-e.way*(h+over)) }
 	}
-	holes = append(holes, raise(b, facing, e.held(e.ledges()), ledge, stand(0))...)
+	holes = append(holes, raise(b, facing, e.heldLedges(), ledge, stand(0))...)
 	letters := raise(b, facing, e.held(e.letters()), markRaised, stand(high))
 	// the ends across the pull, up from the outside and along the inside to the top
 	var outside, inside [2]solid.Loop
@@ -165,8 +169,11 @@ func (e *endBoard) build(so *mold.Solids) (*solid.Mesh, error) {
 	}
 	f.face(facing, append(face, inside[1][0]), holes...)
 	mold.CloseCast(b, open, list)
-	f.face(e.at(1, 0, 0), append(rim, outside[1][0]))
-	f.face(e.at(-1, 0, 0), solid.Loop{inside[0][0], inside[1][0], outside[1][1], outside[0][1]})
+	ends := func(u float64) func(x, y float64) solid.Vec {
+		return func(x, y float64) solid.Vec { return e.at(u, x, e.z+e.way*y) }
+	}
+	f.keyed(e.at(1, 0, 0), append(rim, outside[1][0]), e.endKeys(top), e.clear, ends(top))
+	f.keyed(e.at(-1, 0, 0), solid.Loop{inside[0][0], inside[1][0], outside[1][1], outside[0][1]}, e.endKeys(low), e.clear, ends(low))
 	f.face(solid.Vec{0, 0, e.way}, solid.Loop{outside[0][0], outside[0][1], outside[1][1], outside[1][0]})
 	for k, v := range [2]float64{e.from, e.to} {
 		f.keyed(e.at(0, float64(2*k-1), 0), append(outside[k], inside[k]...), e.keys(v), e.clear,
@@ -225,36 +232,107 @@ func (e *endBoard) across(n mold.Natch) float64 {
 	return n.At.R * sin
 }
 
-// held are the outlines, in (u, v) or for an end above (u, -v), that lie on this
+// ahead is how far along the pull a natch lies.
+func (e *endBoard) ahead(n mold.Natch) float64 {
+	_, cos := solid.SinCosDeg(n.Azimuth - e.mid)
+	return n.At.R * cos
+}
+
+// on tells whether a natch lies on this piece of the board.
+func (e *endBoard) on(n mold.Natch) bool {
+	v, u := e.across(n), e.ahead(n)
+	return v > e.from && v < e.to && u > e.near && u < e.far
+}
+
+// held are the letters, in (u, v) or for an end above (u, -v), that lie on this
 // piece of the board.
 func (e *endBoard) held(list []glyph) []glyph {
 	var out []glyph
 	for _, l := range list {
-		if v := -e.way * l[0][0][1]; v > e.from && v < e.to {
+		if q := l[0][0]; -e.way*q[1] > e.from && -e.way*q[1] < e.to && q[0] > e.near && q[0] < e.far {
 			out = append(out, l)
 		}
 	}
 	return out
 }
 
-// jointAt tells whether the board can be divided at a place across the pull.
+// heldLedges are what of the ledges lies on this piece of the board, a little clear
+// of its joints.
+func (e *endBoard) heldLedges() (out []glyph) {
+	const room, least = 1.0, 12.0 // mm, mm2
+	lo, hi := [2]float64{e.near + room, e.from + room}, [2]float64{e.far - room, e.to - room}
+	if e.way > 0 {
+		lo[1], hi[1] = -e.to+room, -e.from-room
+	}
+	for _, g := range e.ledges() {
+		l := g[0]
+		for k := range 2 {
+			l = clipped(l, k, lo[k], 1)
+			l = clipped(l, k, hi[k], -1)
+		}
+		if len(l) > 2 && loopArea(l) > least {
+			out = append(out, glyph{l})
+		}
+	}
+	return out
+}
+
+// clipped is a convex loop cut at a value of a coordinate: what lies above it (way
+// 1) or below (-1).
+func clipped(l [][2]float64, k int, at, way float64) (out [][2]float64) {
+	for i, p := range l {
+		q := l[(i+1)%len(l)]
+		dp, dq := way*(p[k]-at), way*(q[k]-at)
+		if dp >= 0 {
+			out = append(out, p)
+		}
+		if dp > 0 && dq < 0 || dp < 0 && dq > 0 {
+			t := dp / (dp - dq)
+			m := [2]float64{p[0] + t*(q[0]-p[0]), p[1] + t*(q[1]-p[1])}
+			m[k] = at
+			out = append(out, m)
+		}
+	}
+	return out
+}
+
+// jointAt tells whether the board can be divided at a place across the pull, and
+// jointAlong whether it can at one along it: clear of natches, letters and the lip.
 func (e *endBoard) jointAt(v float64) bool {
-	const room = 3.0 // the keys of a board are small
 	for _, n := range e.natches() {
-		if math.Abs(e.across(n)-v) < n.Radius+room {
+		if math.Abs(e.across(n)-v) < n.Radius+boardRoom {
 			return false
 		}
 	}
-	for _, l := range append(e.ledges(), e.letters()...) {
+	for _, l := range e.letters() {
 		lo, hi := math.Inf(1), math.Inf(-1)
 		for _, q := range l[0] {
 			lo, hi = math.Min(lo, -e.way*q[1]), math.Max(hi, -e.way*q[1])
 		}
-		if v > lo-room && v < hi+room {
+		if v > lo-boardRoom && v < hi+boardRoom {
 			return false
 		}
 	}
 	return true
+}
+
+func (e *endBoard) jointAlong(u float64) bool {
+	for _, n := range e.natches() {
+		if math.Abs(e.ahead(n)-u) < n.Radius+boardRoom {
+			return false
+		}
+	}
+	_, in, _ := e.lip()
+	return u < e.md.Block.R-in-boardRoom
+}
+
+// endKeys are the keys in the joint at a place along the pull, in (v, depth); none
+// at the board's own ends.
+func (e *endBoard) endKeys(u float64) []key {
+	if u == e.floor() || u == e.back() {
+		return nil
+	}
+	return boardKeys(e.from, e.to, e.thick()/2, e.clear, u == e.far)
 }
 
 // keys are those in the joint at a place across the pull, in (u, depth); none at
@@ -263,13 +341,13 @@ func (e *endBoard) keys(v float64) []key {
 	if math.Abs(v) > e.reach()-1e-9 {
 		return nil
 	}
-	return boardKeys(e.floor(), e.back(), e.thick()/2, e.clear, v == e.to)
+	return boardKeys(e.near, e.far, e.thick()/2, e.clear, v == e.to)
 }
 
 // measured is this piece of the board with its size and weight.
 func (e *endBoard) measured(j *job.Job, p Piece) Piece {
 	p.build = e.build
-	f, top := e.floor(), e.back()
+	f, top := e.near, e.far
 	out := []solid.Vec{e.at(f, e.from, e.z-e.way*e.proud())}
 	for _, d := range [2]float64{0, e.thick()} {
 		for _, q := range [4][2]float64{{f, e.from}, {top, e.from}, {top, e.to}, {f, e.to}} {
@@ -279,14 +357,17 @@ func (e *endBoard) measured(j *job.Job, p Piece) Piece {
 	for _, k := range e.keys(e.to) {
 		out = append(out, e.at(k.at[0], e.to+k.radius, e.z+e.way*k.at[1]))
 	}
+	for _, k := range e.endKeys(e.far) {
+		out = append(out, e.at(e.far+k.radius, k.at[0], e.z+e.way*k.at[1]))
+	}
 	ledges := 0.0
-	for _, l := range e.held(e.ledges()) {
+	for _, l := range e.heldLedges() {
 		ledges += loopArea(l[0]) * ledge
 	}
 	high, in, a, c := e.lips()
 	lip := (top - e.md.Block.R + in/2) * high * (c - a)
 	p.measure(j, out, ((top-f)*(e.to-e.from)*e.thick()+ledges+lip)/1000)
-	if len(e.keys(e.from))+len(e.keys(e.to)) > 0 {
+	if len(e.keys(e.from))+len(e.keys(e.to))+len(e.endKeys(e.near))+len(e.endKeys(e.far)) > 0 {
 		p.Overhang = keyOverhang
 	}
 	return p

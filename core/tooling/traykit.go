@@ -2,7 +2,7 @@ package tooling
 
 // The kit of a side part: its tray and boards, whole where they fit the bed, else
 // divided. A tray is divided across its length, and along its middle; an end
-// board across its width; a side board across its length and its height. Joints
+// board across its width and its depth; a side board across its length and its height. Joints
 // keep clear of natches, ribs, ledges and letters, and are keyed.
 
 import (
@@ -20,6 +20,9 @@ const mostBoards = 12
 
 // jointRoom is kept between a joint and what it must not cross, mm.
 const jointRoom = keyMost + 3.0
+
+// boardRoom is that of a joint of an end board, whose keys are small.
+const boardRoom = 3.0
 
 // fewest is the print whole where it fits, else in the fewest pieces that fit:
 // split gives it in so many slices one way and the other, or nil.
@@ -114,17 +117,19 @@ func trayKit(j *job.Job, t *tray, sides bool) []Piece {
 	}{{words.Say("part %s lower end board", t.p.Name), t.lo, -1}, {words.Say("part %s upper end board", t.p.Name), t.hi, 1}} {
 		board := Piece{Label: end.label, Part: t.p.Name, Kind: "board", up: solid.Vec{0, 0, -end.w}, Draft: 90, Verdict: parting.Clear}
 		e := endBoard{tray: t, z: end.z, way: end.w, j: j}
-		e.from, e.to = -e.reach(), e.reach()
-		out = append(out, fewest([2]int{mostBoards, 1}, func(m, _ int) []Piece {
-			ends := cuts(e.from, e.to, m, e.jointAt)
-			if ends == nil {
+		e.from, e.to, e.near, e.far = -e.reach(), e.reach(), t.floor(), t.back()
+		out = append(out, fewest([2]int{mostBoards, mostBoards}, func(n, m int) []Piece {
+			across, along := cuts(e.from, e.to, m, e.jointAt), cuts(e.near, e.far, n, e.jointAlong)
+			if across == nil || along == nil {
 				return nil
 			}
 			var list []Piece
 			for i := range m {
-				q := e
-				q.from, q.to = ends[i], ends[i+1]
-				list = append(list, q.measured(j, board))
+				for k := range n {
+					q := e
+					q.from, q.to, q.near, q.far = across[i], across[i+1], along[k], along[k+1]
+					list = append(list, q.measured(j, board))
+				}
 			}
 			return list
 		})...)
