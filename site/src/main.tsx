@@ -12,7 +12,7 @@ import { named, samples } from "./samples";
 import { begin, now, redo, say, set, undo, unsaved } from "./state";
 import { feed } from "./packed";
 import { keepNow, left } from "./keep/autosave";
-import { opened, putLink } from "./keep/tab";
+import { opened as linked, putLink } from "./keep/tab";
 import { w } from "./words";
 
 const root = document.getElementById("page")!;
@@ -32,12 +32,12 @@ function run(): void {
   addEventListener("keydown", keys);
   if (last === undefined) say(w.noStorage);
   // a tab that has opened its link before goes on with its own job
-  const again = location.hash === opened() && last !== undefined && last.length > 0;
-  void started.then(again ? undefined : openLink).then(openClass);
+  const again = location.hash === linked() && last !== undefined && last.length > 0;
+  const opened = started.then(again ? undefined : openLink).then(openClass);
   addEventListener("hashchange", () => void (onLink() ? openClass() : openLink()));
   addEventListener("beforeunload", leaving);
-  // For the browser tests: the core as the page holds it.
-  Object.defineProperty(window, "moldwrightPage", { value: { core } });
+  // For the browser tests: the core as the page holds it, and that what an address carries has been opened.
+  Object.defineProperty(window, "moldwrightPage", { value: { core, opened } });
 }
 
 async function openLink(): Promise<void> {

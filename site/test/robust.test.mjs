@@ -114,6 +114,65 @@ onPage("fifty edits in a row: the plan is of the last, and each field is one ste
   assert.ok(await page.getByRole("button", { name: "Undo", exact: true }).first().isDisabled());
 });
 
+/** Types these into a field one after the other, without a moment between in which
+ *  an answer could come or the page be drawn; what the core is given to plan of it. */
+const atOnce = (page, label, texts) => page.getByLabel(label).evaluate(async (field, all) => {
+  const { core } = window.moldwrightPage, own = Worker.prototype.postMessage, planned = [];
+  Worker.prototype.postMessage = function (m, ...rest) { if (m.op === "plan") planned.push(JSON.parse(m.request).job); return own.call(this, m, ...rest); };
+  for (const text of all) {
+    field.value = text;
+    field.dispatchEvent(new InputEvent("input", { bubbles: true }));
+  }
+  await core.ask("version", {}); // behind all of them
+  Worker.prototype.postMessage = own;
+  return planned.map((j) => j.form.outer[7].z);
+}, texts);
+
+onPage("of fifty edits in one moment the core plans the first, which it has begun, and the last", async (page) => {
+  const texts = Array.from({ length: 50 }, (_, i) => String(101.5 + i / 2));
+  const size = () => page.locator(".figures").first().innerText(), was = await size();
+  assert.deepEqual(await atOnce(page, "Node 8, Height, mm", texts), [101.5, 126]);
+  await planned(page);
+  await until(size, /126\.0 mm high/);
+  await page.keyboard.press("Control+z");
+  await until(size, was.replaceAll("\u00a0", " "));
+});
+
+onPage("what the core has against a job that was overtaken is not said of the one on the bench", async (page) => {
+  await page.evaluate(() => {
+    const v = document.querySelector(".verdict"), { core } = window.moldwrightPage, ask = core.ask.bind(core);
+    window.shown = [];
+    new MutationObserver(() => window.shown.push(v.className)).observe(v, { attributes: true, attributeFilter: ["class"] });
+    const draw = () => new Promise((r) => requestAnimationFrame(() => requestAnimationFrame(r)));
+    // the answer to the first comes when the second is made, and is drawn before that to the second
+    core.ask = (op, ...rest) => {
+      if (op !== "plan") return ask(op, ...rest);
+      const a = ask(op, ...rest, null, true);
+      return window.first ? Promise.all([a, window.first]).then(draw).then(() => a) : window.first = a;
+    };
+  });
+  await atOnce(page, "Node 8, Height, mm", ["99999", "126"]);
+  await planned(page);
+  assert.match((await page.evaluate(async () => (await window.first).reply)), /"error"/);
+  assert.deepEqual((await page.evaluate(() => window.shown)).filter((c) => c.includes("fault")), []);
+  await until(() => page.locator(".figures").first().innerText(), /126\.0 mm high/);
+});
+
+for (const how of ["pagehide", "beforeunload", "visibilitychange"]) {
+  onPage(`left by ${how} alone, the page keeps the last change before it lets go`, async (page) => {
+    const kept = await page.locator("input.name").evaluate((field, how) => {
+      field.value = "Last word";
+      field.dispatchEvent(new InputEvent("input", { bubbles: true }));
+      const kept = () => Object.keys(localStorage).some((k) => k.startsWith("moldwright.kept.") && localStorage.getItem(k).includes("Last word"));
+      const before = kept();
+      if (how === "visibilitychange") Object.defineProperty(document, "visibilityState", { value: "hidden" });
+      (how === "visibilitychange" ? document : window).dispatchEvent(new Event(how, { cancelable: true }));
+      return [before, kept()];
+    }, how);
+    assert.deepEqual(kept, [false, true]);
+  });
+}
+
 /** The link of the job on the bench, as the address bar holds it where there is no clipboard. */
 async function link(page) {
   await page.evaluate(() => { navigator.clipboard.writeText = () => Promise.reject(new Error("no clipboard")); });
@@ -140,18 +199,26 @@ onPage("a link in the address: reload keeps what was changed since, and a new ta
   seen.requests.length = 0; // the page itself, with its #
 });
 
-onPage("back and forward: away to another page and back the job is there; a link put into the address opens", async (page, { seen }) => {
+/** Waits until the page has done with what its address carries. */
+const opened = (page) => page.evaluate(() => window.moldwrightPage.opened);
+
+onPage("back and forward: away to another page and back this tab's job is there; a link put into the address opens", async (page, { context, seen }) => {
   await page.locator("input.name").fill("Linked");
   const at = await link(page);
   await page.locator("input.name").fill("My own");
   await page.goto("about:blank");
-  await page.goBack();
-  await planned(page);
-  await until(() => name(page), "My own");
-  await page.goForward();
-  await page.goBack();
-  await planned(page);
-  await until(() => name(page), "My own");
+  const two = await context.newPage(); // another tab, which has kept something since
+  await two.goto(address);
+  await planned(two);
+  await two.locator("input.name").fill("Of another tab");
+  await two.waitForFunction(() => Object.keys(localStorage).some((k) => k.startsWith("moldwright.kept.") && localStorage.getItem(k).includes("Of another tab")));
+  for (let i = 0; i < 2; i++) {
+    await page.goBack();
+    await planned(page);
+    await opened(page);
+    assert.equal(await name(page), "My own");
+    if (i === 0) await page.goForward();
+  }
   await page.evaluate((a) => { location.hash = "#"; location.href = a; }, at);
   await until(() => name(page), "Linked");
   await page.keyboard.press("Control+z");
