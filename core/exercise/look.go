@@ -39,10 +39,7 @@ func lookAt(j *job.Job, heights ...float64) (*look, error) {
 	}
 	l.s = release.New(m)
 	if len(heights) == 0 {
-		var cut bool
-		if l.end, cut = parting.CutBetween(m, l.end, l.s, l.rules); cut {
-			l.s = release.New(m)
-		}
+		l.s, l.end = parting.CutBetween(l.s, l.end, l.rules, parting.Wanted{})
 	}
 	return l, nil
 }

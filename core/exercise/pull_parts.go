@@ -2,7 +2,6 @@ package exercise
 
 import (
 	"math"
-	"slices"
 
 	"moldwright/core/form"
 	"moldwright/core/parting"
@@ -98,7 +97,12 @@ func split(j drawn, z float64, sides int) *pullTask {
 // outline is the part cut by the half-plane, in a block with 25 mm of plaster.
 func (t *pullTask) outline(p *pullPart) []form.Point {
 	const plaster = 25
-	out := slices.Clone(t.m.Pts[p.a : p.b+1])
+	var out []form.Point
+	for i := p.a; i <= p.b; i++ { // but for points that other schemes' seams put into straight stretches
+		if i == p.a || i == p.b || t.m.Corner[i] || t.m.Spans[i-1].A0 != t.m.Spans[i].A1 {
+			out = append(out, t.m.Pts[i])
+		}
+	}
 	far := t.maxR + plaster
 	top, bottom := t.m.Pts[p.b].Z, t.m.Pts[p.a].Z
 	if p.b == t.end {

@@ -2,94 +2,232 @@ package parting
 
 import (
 	"math"
+	"sort"
 
-	"moldwright/core/form"
 	"moldwright/core/release"
 )
 
-// A lower and an upper part can share a stretch that rubs, such as an upright
-// band about a jar's belly, so that neither has more of it than may rub. Where
-// they have to meet is then no point of the contour: between points nothing
-// else that is judged gets better: along a straight span depth grows for one of
-// the two only, which is best left out, and so is what rubs under one only. So one more point is put where it serves, and the form surveyed anew.
+// Two parts can share a stretch that rubs, such as an upright band about a jar's
+// belly, or a long straight wall can rub a little more under one than it may, so
+// that parts are clear only with a seam within a span. Between points nothing else
+// that is judged gets better: along a straight span a catch grows for one of the
+// two only, which is best left out, and so does what rubs under one only. What lies
+// behind a flange stands on a floor, or under a roof, that holds the cap which would
+// have it; so a seam serves only on spans whose both ends are open outward. Of a
+// span, then, the parts can have such shares that what rubs of each, less what may,
+// is not above nothing. These sums run evenly along a span, so its feasible shares
+// are intervals, and every kind takes one walk along the contour. (On a curve spans
+// are so short that they count as straight.)
 
-// CutBetween puts a point into the meridian where a lower and an upper part can
-// meet and be clear, if that lies within a span and they are not clear with a
-// seam at any of its points. It tells where the contour then ends, and whether
-// the meridian was changed.
-func CutBetween(m *form.Meridian, end int, s *release.Survey, rules Rules) (int, bool) {
-	from, to := bothFree(s, end)
+// between gives heights in mm at which the kind has seams within spans that make it
+// clear; none where it has no such seams.
+func (l *ledger) between(k kind) []float64 {
+	if k.seams() == 2 {
+		return l.pairBetween(k)
+	}
+	before, after := []*table{l.caps[release.Down]}, []*table{l.caps[release.Up]}
+	from, to := spot{}, spot{l.end, 0}
+	switch {
+	case !k.lower:
+		before, to = l.sides[k.sides].tables, spot{l.firstOut(k.sides), 0}
+	default:
+		to = l.freeTo()
+	}
+	switch {
+	case !k.upper:
+		after, from = l.sides[k.sides].tables, spot{l.afterOut(k.sides), 0}
+	default:
+		from = l.freeFrom()
+	}
 	if from.after(to) {
-		return end, false
+		return nil
 	}
-	edges := release.NewEdges(rules.LeastDraft)
-	caps := [2]*table{}
-	for _, pull := range [2]release.Pull{release.Down, release.Up} {
-		t := newTable(end, 1)
-		below := []float64{0}
-		for i := range end {
-			area, least := release.SpanSurface(m, i, pull, 0, edges, below)
-			t.add(i, area, least, below)
+	best, at := 0.0, seat{}
+	for i := from.span; i <= to.span && i < l.end; i++ {
+		s := l.seat(i)
+		s.from(from, l)
+		s.to(to, l)
+		for _, t := range before {
+			s.narrow(l.excess(t, 0), l.excess(t, i), l.excess(t, i+1))
 		}
-		caps[pull] = t
+		for _, t := range after {
+			s.narrow(-l.excess(t, l.end), -l.excess(t, i), -l.excess(t, i+1))
+		}
+		area := l.caps[release.Down].area
+		if room := (s.hi - s.lo) * (area[i+1] - area[i]); room > best {
+			best, at = room, s
+			at.at = (s.lo + s.hi) / 2
+		}
 	}
-	down, up := caps[release.Down], caps[release.Up]
-	share := rules.RubShare / 100
-	spare := func(t *table, a, b int) float64 { // area that may yet rub
-		area, rub := t.sum(a, b)
-		return share*area - rub
+	if best == 0 {
+		return nil
 	}
-	best, at := 0.0, math.NaN()
-	for k := from.span; k <= to.span; k++ {
-		low, high := spare(down, 0, k), spare(up, k, end)
-		if low >= 0 && high >= 0 && k > 0 && k < end && !from.after(spot{k, 0}) && s.OpenOutward(k) {
-			return end, false
+	return []float64{l.height(at)}
+}
+
+// pairBetween is between for a kind with both caps, as pair is for points: of every
+// upper seam, the best lower one is that of the largest rub - share area of the sides
+// since the last deep catch. It gives the pair that leaves the sides most to spare.
+func (l *ledger) pairBetween(k kind) []float64 {
+	down, up, sides := l.caps[release.Down], l.caps[release.Up], l.sides[k.sides]
+	from, to := l.freeFrom(), l.freeTo()
+	mean := func(p int) float64 {
+		sum := 0.0
+		for _, t := range sides.tables {
+			sum += l.excess(t, p)
 		}
-		if k == end {
-			break
+		return sum / float64(len(sides.tables))
+	}
+	var low, bestLow, bestHigh seat
+	lowValue, most := math.Inf(-1), 0.0
+	consider := func(a, b seat, spare float64) {
+		if spare > most {
+			most, bestLow, bestHigh = spare, a, b
 		}
-		// of the span's area a the lower part can have x, from least to most, such
-		// that x (its share that rubs - share) is no more than what it can spare,
-		// and alike a - x of the upper
-		a, rd := down.sum(k, k+1)
-		_, ru := up.sum(k, k+1)
-		p, q := m.Pts[k], m.Pts[k+1]
-		least, most := 0.0, a
-		if k == from.span {
-			least = a * bandUpTo(p.R, q.R, from.t)
-		}
-		if k == to.span {
-			most = a * bandUpTo(p.R, q.R, to.t)
-		}
-		switch d := rd/a - share; {
-		case d > 0:
-			most = min(most, low/d)
-		case low < 0 && d < 0:
-			least = max(least, low/d)
-		case low < 0:
+	}
+	next := mean(0)
+	for i := range l.end {
+		value := next
+		next = mean(i + 1)
+		if sides.out[0][i] > CatchDepth {
+			lowValue = math.Inf(-1)
 			continue
 		}
-		switch d, high := ru/a-share, spare(up, k+1, end); {
-		case d > 0:
-			least = max(least, a-high/d)
-		case high < 0 && d < 0:
-			most = min(most, a-high/d)
-		case high < 0:
-			continue
+		grows := next - value
+		a := l.seat(i)
+		b := a
+		a.to(to, l)
+		a.narrow(l.excess(down, 0), l.excess(down, i), l.excess(down, i+1))
+		b.from(from, l)
+		b.narrow(-l.excess(up, l.end), -l.excess(up, i), -l.excess(up, i+1))
+		a.at, b.at = a.lo, b.lo
+		if grows > 0 {
+			a.at = a.hi
+		} else {
+			b.at = b.hi
 		}
-		if most-least <= best {
-			continue
+		if b.lo <= b.hi {
+			consider(low, b, lowValue-(value+b.at*grows))
+			if a.lo <= a.hi && a.at < b.at {
+				consider(a, b, (a.at-b.at)*grows)
+			}
 		}
-		z := p.Lerp(q, alongBand(p.R, q.R, (least+most)/(2*a))).Z
-		if span, _ := m.Outermost(z); span == k {
-			best, at = most-least, z
+		if v := value + a.at*grows; a.lo <= a.hi && v > lowValue {
+			low, lowValue = a, v
 		}
 	}
-	n := len(m.Pts)
-	if best > 0 {
-		m.Cut([]float64{at})
+	if most == 0 {
+		return nil
 	}
-	return end + len(m.Pts) - n, len(m.Pts) > n
+	// off the ends of their room, where a part has just what it may
+	reach := [2]float64{(bestLow.hi - bestLow.lo) / 2, (bestHigh.hi - bestHigh.lo) / 2}
+	for n, s := range [2]*seat{&bestLow, &bestHigh} {
+		if s.at == 0 || s.at == 1 {
+			continue // a point of the contour
+		}
+		by := reach[n]
+		if grows := math.Abs(mean(s.span+1) - mean(s.span)); by*grows > most/3 {
+			by = most / 3 / grows
+		}
+		if bestLow.span == bestHigh.span {
+			by = min(by, math.Abs(bestHigh.at-bestLow.at)/3)
+		}
+		if s.at == s.hi {
+			by = -by
+		}
+		s.at += by
+	}
+	return []float64{l.height(bestLow), l.height(bestHigh)}
+}
+
+// anywhere gives heights within the span that has most room for seams.
+func (l *ledger) anywhere() []float64 {
+	area := l.caps[release.Down].area
+	most, at := 0.0, -1
+	for i := range l.end {
+		if s := l.seat(i); s.hi > s.lo && area[i+1]-area[i] > most {
+			most, at = area[i+1]-area[i], i
+		}
+	}
+	if at < 0 {
+		return nil
+	}
+	return []float64{l.height(seat{span: at, at: 1. / 3}), l.height(seat{span: at, at: 2. / 3})}
+}
+
+// excess is the area in mm2 that rubs before point p, less the share that may.
+func (l *ledger) excess(t *table, p int) float64 {
+	return t.below[0][p] - l.rules.RubShare/100*t.area[p]
+}
+
+// seat is the room that a seam has on a span, and a place in it: shares of the
+// span's area.
+type seat struct {
+	span       int
+	lo, hi, at float64
+}
+
+// seat is the room on a span by where a level seam can run outward; hi is less than
+// lo where there is none. The very ends of the contour leave a part without surface
+// and are no seams.
+func (l *ledger) seat(i int) seat {
+	const brink = 1e-9
+	a, b := l.seam[i], l.seam[i+1]
+	if i == 0 {
+		a = l.s.OpenOutward(0)
+	}
+	s := seat{span: i}
+	switch {
+	case a && b:
+		s.hi = 1
+	case b:
+		s.lo, s.hi = 1, 1
+	case !a:
+		s.lo = 1
+	}
+	if i == 0 {
+		s.lo = max(s.lo, brink)
+	}
+	if i+1 == l.end {
+		s.hi = min(s.hi, 1-brink)
+	}
+	return s
+}
+
+// narrow keeps the shares at which a value that runs evenly from a to b along the
+// span is not above the first.
+func (s *seat) narrow(first, a, b float64) {
+	switch c, d := a-first, b-a; {
+	case d > 0:
+		s.hi = min(s.hi, -c/d)
+	case d < 0:
+		s.lo = max(s.lo, -c/d)
+	case c > 0:
+		s.lo, s.hi = 1, 0
+	}
+}
+
+// from and to keep what lies after, or before, a spot.
+func (s *seat) from(at spot, l *ledger) {
+	if at.span > s.span {
+		s.lo, s.hi = 1, 0
+	} else if at.span == s.span {
+		s.lo = max(s.lo, bandUpTo(l.m.Pts[s.span].R, l.m.Pts[s.span+1].R, at.t))
+	}
+}
+
+func (s *seat) to(at spot, l *ledger) {
+	if at.span < s.span {
+		s.lo, s.hi = 1, 0
+	} else if at.span == s.span {
+		s.hi = min(s.hi, bandUpTo(l.m.Pts[s.span].R, l.m.Pts[s.span+1].R, at.t))
+	}
+}
+
+// height is that of the seat's place, mm.
+func (l *ledger) height(s seat) float64 {
+	p, q := l.m.Pts[s.span], l.m.Pts[s.span+1]
+	return p.Lerp(q, alongBand(p.R, q.R, s.at)).Z
 }
 
 // spot is a place on the contour: a share t of the way along a span.
@@ -100,33 +238,71 @@ type spot struct {
 
 func (a spot) after(b spot) bool { return a.span > b.span || a.span == b.span && a.t > b.t }
 
-// bothFree are the places, from and to, between which a seam leaves a lower and
-// an upper part free of catches that count; from lies after to where there are
-// none.
-func bothFree(s *release.Survey, end int) (from, to spot) {
-	to = spot{end, 0}
-	down, up := s.Samples[release.Down], s.Samples[release.Up]
-	for i := range down {
-		if c := &down[i]; c.Span >= end {
-			break
-		} else if c.Depth > CatchDepth {
-			to = spot{c.Span, 0}
-			if i > 0 && down[i-1].Span == c.Span {
-				to.t = counts(&down[i-1], c)
+// freeTo is where the first catch of a lower part begins to count.
+func (l *ledger) freeTo() spot {
+	for i := range l.end {
+		if l.deepest[release.Down][i] > CatchDepth {
+			on := l.samples(release.Down, i)
+			for n := 1; n < len(on); n++ {
+				if on[n].Depth > CatchDepth && on[n-1].Depth <= CatchDepth {
+					return spot{i, counts(&on[n-1], &on[n])}
+				} else if on[n-1].Depth > CatchDepth {
+					break
+				}
 			}
-			break
+			return spot{i, 0}
 		}
 	}
-	for i := len(up) - 1; i >= 0; i-- {
-		if c := &up[i]; c.Span < end && c.Depth > CatchDepth {
-			from = spot{c.Span, 1}
-			if i+1 < len(up) && up[i+1].Span == c.Span {
-				from.t = counts(&up[i+1], c)
+	return spot{l.end, 0}
+}
+
+// freeFrom is where the last catch of an upper part ends to count.
+func (l *ledger) freeFrom() spot {
+	for i := l.end - 1; i >= 0; i-- {
+		if l.deepest[release.Up][i] > CatchDepth {
+			on := l.samples(release.Up, i)
+			for n := len(on) - 1; n > 0; n-- {
+				if on[n-1].Depth > CatchDepth && on[n].Depth <= CatchDepth {
+					return spot{i, counts(&on[n], &on[n-1])}
+				} else if on[n].Depth > CatchDepth {
+					break
+				}
 			}
-			break
+			return spot{i + 1, 0}
 		}
 	}
-	return from, to
+	return spot{}
+}
+
+// firstOut is the first span on which n side parts catch, afterOut the one after
+// the last.
+func (l *ledger) firstOut(n int) int {
+	for i, d := range l.sides[n].out[0] {
+		if d > CatchDepth {
+			return i
+		}
+	}
+	return l.end
+}
+
+func (l *ledger) afterOut(n int) int {
+	for i := l.end - 1; i >= 0; i-- {
+		if l.sides[n].out[0][i] > CatchDepth {
+			return i + 1
+		}
+	}
+	return 0
+}
+
+// samples are those of the survey on a span.
+func (l *ledger) samples(pull release.Pull, span int) []release.Sample {
+	all := l.s.Samples[pull]
+	a := sort.Search(len(all), func(k int) bool { return all[k].Span >= span })
+	b := a
+	for b < len(all) && all[b].Span == span {
+		b++
+	}
+	return all[a:b]
 }
 
 // counts is where, from a sample that does not count as a catch to one that

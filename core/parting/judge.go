@@ -20,48 +20,121 @@ type Wanted struct {
 // radius opens into its fill hole.
 type Mouth func(j *job.Job, maxRadius float64) float64
 
-// Surveyed is the job's meridian with the seams it asks for, the edge of its
-// mouth and a seam that serves within a span cut in, the point at which its contour ends, its survey, and what the
-// user has settled. Errors are job.Faults.
-func Surveyed(j *job.Job, mouth Mouth) (m *form.Meridian, end int, s *release.Survey, w Wanted, err error) {
-	if m, err = form.Build(j); err != nil {
-		return nil, 0, nil, w, err
-	}
-	m.Cut(j.Mold.PartingHeights)
-	end = len(m.Pts) - 1
-	if m.Closed {
-		_, maxR := m.Extent()
-		end = m.CutMouth(mouth(j, maxR))
-	}
-	w.Heights = j.Mold.PartingHeights
-	if j.Mold.Sides != nil {
-		w.Sides = *j.Mold.Sides
-	}
-	s = release.New(m)
-	if len(w.Heights) != 1 { // else the seam of two parts is settled
-		var cut bool
-		if end, cut = CutBetween(m, end, s, RulesOf(j)); cut {
-			s = release.New(m)
-		}
-	}
-	return m, end, s, w, nil
+// Judged is a job's form and all its schemes, as the plan sees them.
+type Judged struct {
+	// M is the form with the seams asked for, the edge of its mouth and seams that
+	// serve within a span cut in; End the point at which its contour ends.
+	M       *form.Meridian
+	End     int
+	Survey  *release.Survey
+	Wanted  Wanted
+	Schemes []Scheme // fewest parts first
 }
 
-// Judge judges every scheme on the surveyed form, fewest parts first. The
-// contour ends at point end of the meridian. Wanted heights must lie on points
-// of the meridian (form.Meridian.Cut puts them there); they bind the schemes
-// with as many seams, and the other schemes are judged freely.
+// JudgeJob builds and surveys the job's form and judges every scheme on it. Errors
+// are job.Faults.
+func JudgeJob(j *job.Job, mouth Mouth) (*Judged, error) { return judgeJob(j, mouth, "") }
+
+// judgeJob judges all schemes, or only the one with the id.
+func judgeJob(j *job.Job, mouth Mouth, only string) (*Judged, error) {
+	m, err := form.Build(j)
+	if err != nil {
+		return nil, err
+	}
+	m.Cut(j.Mold.PartingHeights)
+	d := &Judged{M: m, End: len(m.Pts) - 1, Wanted: Wanted{Heights: j.Mold.PartingHeights}}
+	if m.Closed {
+		_, maxR := m.Extent()
+		d.End = m.CutMouth(mouth(j, maxR))
+	}
+	if j.Mold.Sides != nil {
+		d.Wanted.Sides = *j.Mold.Sides
+	}
+	all := kinds(d.Wanted.Sides)
+	if only != "" {
+		all = slices.DeleteFunc(all, func(k kind) bool { return k.id() != only })
+	}
+	rules := RulesOf(j)
+	d.Survey = release.New(m)
+	l, best := settled(d.Survey, d.End, rules, d.Wanted, all)
+	if l.cutBetween(best, d.Wanted) {
+		d.Survey, d.End = release.New(m), l.end
+		l, best = settled(d.Survey, d.End, rules, d.Wanted, all)
+	}
+	d.Schemes = l.schemes(best)
+	return d, nil
+}
+
+// Judge judges every scheme on the surveyed form, fewest parts first, with seams at
+// its points. The contour ends at point end of the meridian. Wanted heights must
+// lie on points of the meridian (form.Meridian.Cut puts them there); they bind the
+// schemes with as many seams, and the other schemes are judged freely.
 func Judge(s *release.Survey, end int, rules Rules, w Wanted) []Scheme {
-	all := kinds(w.Sides)
-	sides := []int{2, 3, 4}
-	if w.Sides > 4 {
-		sides = append(sides, w.Sides)
+	l, best := settled(s, end, rules, w, kinds(w.Sides))
+	return l.schemes(best)
+}
+
+// CutBetween puts points into the surveyed form where schemes that are not clear
+// with seams at its points can be clear with some within a span. It gives the survey
+// and the end of the contour that hold then.
+func CutBetween(s *release.Survey, end int, rules Rules, w Wanted) (*release.Survey, int) {
+	l, best := settled(s, end, rules, w, kinds(w.Sides))
+	if l.cutBetween(best, w) {
+		return release.New(l.m), l.end
+	}
+	return s, end
+}
+
+// choice is a kind with its best seams; ok is false where it has none.
+type choice struct {
+	kind
+	trial
+	ok bool
+}
+
+// settled finds the best seams of every kind.
+func settled(s *release.Survey, end int, rules Rules, w Wanted, all []kind) (*ledger, []choice) {
+	var sides []int
+	for _, k := range all {
+		if k.sides > 0 && !slices.Contains(sides, k.sides) {
+			sides = append(sides, k.sides)
+		}
 	}
 	l := newLedger(s, end, rules, sides)
+	best := make([]choice, len(all))
+	for i, k := range all {
+		t, ok := l.search(k, w.Heights)
+		best[i] = choice{k, t, ok}
+	}
+	return l, best
+}
+
+// cutBetween cuts the seams within spans that serve into the meridian and tells
+// whether there are any; the ledger then knows the end of the contour only.
+func (l *ledger) cutBetween(best []choice, w Wanted) bool {
+	var heights []float64
+	for _, c := range best {
+		if c.ok && c.verdict == Clear || c.seams() == 0 || c.seams() == len(w.Heights) {
+			continue
+		}
+		at := l.between(c.kind)
+		if at == nil && !c.ok {
+			at = l.anywhere()
+		}
+		heights = append(heights, at...)
+	}
+	n := len(l.m.Pts)
+	l.m.Cut(heights)
+	l.end += len(l.m.Pts) - n
+	return len(l.m.Pts) > n
+}
+
+// schemes tells the choices in full.
+func (l *ledger) schemes(best []choice) []Scheme {
 	var out []Scheme
-	for _, k := range all {
-		if t, ok := l.search(k, w.Heights); ok {
-			out = append(out, l.scheme(k, t))
+	for _, c := range best {
+		if c.ok {
+			out = append(out, l.scheme(c.kind, c.trial))
 		}
 	}
 	return out

@@ -17,25 +17,11 @@ type look struct {
 // lookAt surveys the form and judges all schemes, or only the one with the id.
 // Errors are job.Faults of the form.
 func lookAt(j *job.Job, mouth Mouth, only string) (*look, error) {
-	m, end, s, w, err := Surveyed(j, mouth)
+	d, err := judgeJob(j, mouth, only)
 	if err != nil {
 		return nil, err
 	}
-	l := &look{m: m, end: end, s: s}
-	if only == "" {
-		l.all = Judge(l.s, l.end, RulesOf(j), w)
-		return l, nil
-	}
-	table := newLedger(l.s, l.end, RulesOf(j), nil)
-	for _, k := range kinds(0) {
-		if k.id() != only {
-			continue
-		}
-		if t, ok := table.search(k, w.Heights); ok {
-			l.all = append(l.all, table.scheme(k, t))
-		}
-	}
-	return l, nil
+	return &look{d.M, d.Survey, d.End, d.Schemes}, nil
 }
 
 // scheme is the judged scheme with the id, or nil.

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 	"sync"
 	"testing"
 
@@ -45,7 +46,8 @@ func newTwin(m *form.Meridian, end int, rules Rules) *twin {
 		if m.Spans[i].A0 != m.Spans[i].A1 {
 			bands = 50
 		}
-		var down, up, out float64
+		var down, up float64
+		var out [5]float64 // by the number of side parts
 		for k := range bands {
 			t := (float64(k) + 0.5) / float64(bands)
 			a := m.Spans[i].A0 + t*(m.Spans[i].A1-m.Spans[i].A0)
@@ -57,16 +59,21 @@ func newTwin(m *form.Meridian, end int, rules Rules) *twin {
 			if -math.Cos(a) < least {
 				up += band
 			}
-			// of the azimuths 0 to 90 degrees from the middle of a half
-			if n := math.Sin(a); n <= least {
-				out += band
-			} else {
-				out += band * (1 - math.Acos(least/n)/(math.Pi/2))
+			// of the azimuths from the middle of a side part to its seam
+			for parts := 2; parts <= 4; parts++ {
+				if n, half := math.Sin(a), math.Pi/float64(parts); n <= least {
+					out[parts] += band
+				} else {
+					out[parts] += band * math.Max(0, 1-math.Acos(least/n)/half)
+				}
 			}
 		}
 		w.rub["down"] = append(w.rub["down"], down)
 		w.rub["up"] = append(w.rub["up"], up)
-		w.rub["out"] = append(w.rub["out"], out)
+		for parts, v := range out {
+			name := sideName(parts)
+			w.rub[name] = append(w.rub[name], v)
+		}
 	}
 	for k := 1; k < end; k++ {
 		if outermost(m, k) {
@@ -75,6 +82,8 @@ func newTwin(m *form.Meridian, end int, rules Rules) *twin {
 	}
 	return w
 }
+
+func sideName(parts int) string { return fmt.Sprintf("sides%d", parts) }
 
 // outermost tells whether nothing of the pot lies farther out than point k, just
 // above and just below its level.
@@ -112,13 +121,15 @@ func (w *twin) take(to *answer, pull release.Pull, name string, a, b int) {
 // all are the answers of every choice of seams for a scheme.
 func (w *twin) all(id string) []answer {
 	var out []answer
-	try := func(k1, k2 int, sides bool) {
+	side, _, sides := strings.Cut(id, "+")
+	lower, upper := !sides || strings.Contains(id, "lower"), !sides || strings.Contains(id, "upper")
+	try := func(k1, k2 int) {
 		var x answer
 		if k1 > 0 {
 			w.take(&x, release.Down, "down", 0, k1)
 		}
 		if sides {
-			w.take(&x, release.Out, "out", k1, k2)
+			w.take(&x, release.Out, side, k1, k2)
 		}
 		if k2 < w.end {
 			w.take(&x, release.Up, "up", k2, w.end)
@@ -126,14 +137,16 @@ func (w *twin) all(id string) []answer {
 		out = append(out, x)
 	}
 	for i, k := range w.seams {
-		switch id {
-		case "two":
-			try(k, k, false)
-		case "sides2+lower":
-			try(k, w.end, true)
-		case "sides2+lower+upper":
+		switch {
+		case !sides:
+			try(k, k)
+		case !upper:
+			try(k, w.end)
+		case !lower:
+			try(0, k)
+		default:
 			for _, k2 := range w.seams[i+1:] {
-				try(k, k2, true)
+				try(k, k2)
 			}
 		}
 	}
@@ -167,7 +180,7 @@ func TestSearchAgainstEverySeam(t *testing.T) {
 	if testing.Short() {
 		n /= 10
 	}
-	ids := []string{"two", "sides2+lower", "sides2+lower+upper"}
+	ids := []string{"two", "sides2+lower", "sides3+upper", "sides2+lower+upper"}
 	j := job.Defaults()
 	rules := RulesOf(&j)
 	type tally struct{ seen, rubMore, depthMore, edges, rubMost, depthMost, edgesMost float64 }

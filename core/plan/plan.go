@@ -113,11 +113,11 @@ type work struct {
 
 // Make plans the job. Errors are job.Faults.
 func Make(j *job.Job) (*Plan, error) {
-	m, end, survey, wanted, err := parting.Surveyed(j, mold.MouthRadius)
+	d, err := parting.JudgeJob(j, mold.MouthRadius)
 	if err != nil {
 		return nil, err
 	}
-	schemes := parting.Judge(survey, end, parting.RulesOf(j), wanted)
+	m, end, survey, schemes := d.M, d.End, d.Survey, d.Schemes
 	core, err := form.BuildInner(j, m)
 	if err != nil {
 		return nil, err
@@ -131,7 +131,7 @@ func Make(j *job.Job) (*Plan, error) {
 	w := &work{job: j, meridian: m, survey: survey, base: mold.NewBase(m, end, schemes, core)}
 	p := &Plan{Scale: j.Scale(), work: w, Findings: []parting.Finding{}, Next: []words.Text{}, Prints: []tooling.Piece{}}
 	molds := p.lay(schemes)
-	advised := parting.Choose(schemes, wanted.Sides, func(i int) float64 { return p.Schemes[i].Plaster })
+	advised := parting.Choose(schemes, d.Wanted.Sides, func(i int) float64 { return p.Schemes[i].Plaster })
 	chosen := advised
 	if j.Mold.Scheme != job.SchemeAuto && !(core != nil && j.Mold.Scheme == parting.CoreID) {
 		if chosen = parting.Index(schemes, j.Mold.Scheme); chosen < 0 {

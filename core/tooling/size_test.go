@@ -19,11 +19,11 @@ import (
 // laid are the molds of a job's schemes, by the pipeline's own steps; with an
 // inner surface each has its core. nil for a job that is refused.
 func laid(j *job.Job) (all []parting.Scheme, lay func(k int) *mold.Mold) {
-	m, end, survey, wanted, err := parting.Surveyed(j, mold.MouthRadius)
+	d, err := parting.JudgeJob(j, mold.MouthRadius)
 	if err != nil {
 		return nil, nil
 	}
-	all = parting.Judge(survey, end, parting.RulesOf(j), wanted)
+	m, end, all := d.M, d.End, d.Schemes
 	core, err := form.BuildInner(j, m)
 	if err != nil {
 		return nil, nil
