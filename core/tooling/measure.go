@@ -89,7 +89,8 @@ func (s *stave) corners(list []staveCorner, mark int) []solid.Vec {
 	return out
 }
 
-// volume of the course in ml, of its plan.
+// volume of the course in ml, of its plan. Most of it is upright, and has the same
+// area at both ends.
 func (s *stave) volume(list []staveCorner) float64 {
 	bare := make([]staveCorner, 0, len(list))
 	for _, q := range list {
@@ -97,13 +98,27 @@ func (s *stave) volume(list []staveCorner) float64 {
 			bare = append(bare, q)
 		}
 	}
+	room := make([][2]float64, len(list))
+	area := func(of []staveCorner, at sides) float64 { return loopArea(s.outline(room[:len(of)], of, at)) }
 	v, heights := 0.0, s.bends()
+	var of []staveCorner
+	var at sides
+	below := 0.0
 	for i, h := range heights[1:] {
-		of := list
-		if heights[i] >= s.flangeEnd {
-			of = bare
+		low := heights[i]
+		if i == 0 || len(of) > len(bare) && low >= s.flangeEnd {
+			if of = list; low >= s.flangeEnd {
+				of = bare
+			}
+			at = s.stands(low)
+			below = area(of, at)
 		}
-		v += (loopArea(s.at(of, heights[i])) + loopArea(s.at(of, h))) / 2 * (h - heights[i])
+		above := below
+		if to := s.stands(h); to != at {
+			above, at = area(of, to), to
+		}
+		v += (below + above) / 2 * (h - low)
+		below = above
 	}
 	return v / 1000
 }
@@ -115,8 +130,8 @@ func (t *turned) corners() []solid.Vec {
 	so := t.md.Solids()
 	span, panels := t.span(so), t.panels(so)
 	least, most := t.reaches()
-	var out []solid.Vec
-	marked := false // a flat lies within its ring: any other may be wider there
+	out := make([]solid.Vec, 0, 2*(span.To-span.From)+128) // nearly always enough
+	marked := false                                        // a flat lies within its ring: any other may be wider there
 	for i := range panels {
 		if panels[i].ok {
 			marked = true

@@ -211,18 +211,30 @@ func (s *stave) plan(t *solid.Azimuths) (list []staveCorner, mark int) {
 // and rise out of it at 45 degrees; the inside comes in at the same slope around
 // the plaster's free edge, and stays in above it.
 func (s *stave) at(list []staveCorner, h float64) [][2]float64 {
-	stand := grooveRib + max(0, min(h, flangeRise))
-	in := 0.0
+	return s.outline(make([][2]float64, len(list)), list, s.stands(h))
+}
+
+// stands tells how the sides stand at a height: how far flanges stand out and how
+// far the inside comes in.
+func (s *stave) stands(h float64) (at sides) {
+	at.out = grooveRib + max(0, min(h, flangeRise))
 	if s.inset > 0 {
-		in = max(0, min(1, (h-s.bevel[0])/(s.bevel[1]-s.bevel[0]))) * s.inset
+		at.in = max(0, min(1, (h-s.bevel[0])/(s.bevel[1]-s.bevel[0]))) * s.inset
 	}
-	out := make([][2]float64, len(list))
-	for i, q := range list {
+	return at
+}
+
+type sides struct{ out, in float64 }
+
+// outline puts the outline into its room, as long as the list.
+func (s *stave) outline(out [][2]float64, list []staveCorner, at sides) [][2]float64 {
+	for i := range list {
+		q := &list[i]
 		f := q.far
 		if q.tip {
-			f += stand
+			f += at.out
 		} else if q.inner {
-			f -= in * q.reach
+			f -= at.in * q.reach
 		}
 		out[i] = [2]float64{f * q.dir[0], f * q.dir[1]}
 	}

@@ -98,7 +98,7 @@ func (t *tray) side() (foot, ground [2]float64) {
 // line is the pot's contour that the tray holds, upward. Level stretches in the
 // planes of its ends belong to the ends.
 func (t *tray) line() []form.Point {
-	var line []form.Point
+	line := make([]form.Point, 0, t.p.Pot+1)
 	for k := t.p.Pot; k >= 0; k-- {
 		line = append(line, t.p.Outline[k])
 	}
@@ -117,7 +117,7 @@ func (t *tray) line() []form.Point {
 // piece is the stretch of the line that this piece of the tray holds.
 func (t *tray) piece() []form.Point {
 	line := t.line()
-	var out []form.Point
+	out := make([]form.Point, 0, len(line))
 	for i, q := range line {
 		if i > 0 {
 			a := line[i-1]

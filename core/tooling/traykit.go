@@ -180,9 +180,12 @@ func boardKeys(from, to, half, clearance float64, out bool) []key {
 
 func loopArea(l [][2]float64) float64 {
 	a := 0.0
-	for i, p := range l {
-		q := l[(i+1)%len(l)]
-		a += p[0]*q[1] - p[1]*q[0]
+	for i := range l {
+		k := i + 1
+		if k == len(l) {
+			k = 0
+		}
+		a += l[i][0]*l[k][1] - l[i][1]*l[k][0]
 	}
 	return a / 2
 }
