@@ -133,12 +133,24 @@ func clipInset(a, b Point, top float64) (Point, Point, bool) {
 
 // farther tells whether p lies no nearer than w to any chord.
 func (t *Tree) farther(p Point, w float64) bool {
-	far := true
 	least := w - 1e-6*max(1, w)
-	t.Visit(p.R-w, p.R+w, p.Z-w, p.Z+w, func(i int) {
-		if far && distanceToChord(p, t.pts[i], t.pts[i+1]) < least {
-			far = false
+	around := box{p.R - w, p.Z - w, -p.R - w, -p.Z - w}
+	var stack [48]int // the tree is no deeper
+	top := 1
+	for stack[0] = 1; top > 0; {
+		top--
+		k := stack[top]
+		if !t.box[k].meets(&around) {
+			continue
 		}
-	})
-	return far
+		if k < t.size {
+			stack[top], stack[top+1] = 2*k+1, 2*k
+			top += 2
+			continue
+		}
+		if i := k - t.size; distanceToChord(p, t.pts[i], t.pts[i+1]) < least {
+			return false
+		}
+	}
+	return true
 }

@@ -44,6 +44,11 @@ func distanceToChord(p, a, b Point) float64 {
 	if l == 0 {
 		return p.Dist(a)
 	}
-	t := min(max((e.R*d.R+e.Z*d.Z)/l, 0), 1)
+	t := (e.R*d.R + e.Z*d.Z) / l
+	if t < 0 {
+		t = 0
+	} else if t > 1 {
+		t = 1
+	}
 	return p.Dist(a.Lerp(b, t))
 }

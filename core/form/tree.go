@@ -11,25 +11,23 @@ type Tree struct {
 	box  []box // heap order, box[1] the root
 }
 
-// box spans lo to hi along r (0) and z (1).
-type box struct{ lo, hi [2]float64 }
+// box spans from its least r and z (0, 1) to its greatest, which are kept as the
+// least of -r and -z (2, 3): so it looks alike from all four sides.
+type box [4]float64
 
-var noBox = box{[2]float64{math.Inf(1), math.Inf(1)}, [2]float64{math.Inf(-1), math.Inf(-1)}}
-
-// grow widens b to hold c.
-func (b *box) grow(c *box) {
-	for k := range 2 {
-		if c.lo[k] < b.lo[k] {
-			b.lo[k] = c.lo[k]
-		}
-		if c.hi[k] > b.hi[k] {
-			b.hi[k] = c.hi[k]
-		}
-	}
-}
+var noBox = box{math.Inf(1), math.Inf(1), math.Inf(1), math.Inf(1)}
 
 func (b *box) meets(c *box) bool {
-	return b.lo[0] <= c.hi[0] && c.lo[0] <= b.hi[0] && b.lo[1] <= c.hi[1] && c.lo[1] <= b.hi[1]
+	return b[0] <= -c[2] && c[0] <= -b[2] && b[1] <= -c[3] && c[1] <= -b[3]
+}
+
+// join makes b the box around c and d.
+func (b *box) join(c, d *box) {
+	for k := range b {
+		if b[k] = c[k]; d[k] < b[k] {
+			b[k] = d[k]
+		}
+	}
 }
 
 // NewTree is the tree of the chords between neighbours of pts.
@@ -40,17 +38,17 @@ func NewTree(pts []Point) *Tree {
 		t.size *= 2
 	}
 	t.box = make([]box, 2*t.size)
-	for i := range t.box {
-		t.box[i] = noBox
-	}
 	for i := range n {
 		b := &t.box[t.size+i]
-		b.lo[0], b.hi[0] = sorted(pts[i].R, pts[i+1].R)
-		b.lo[1], b.hi[1] = sorted(pts[i].Z, pts[i+1].Z)
+		b[0], b[2] = sorted(pts[i].R, pts[i+1].R)
+		b[1], b[3] = sorted(pts[i].Z, pts[i+1].Z)
+		b[2], b[3] = -b[2], -b[3]
+	}
+	for i := t.size + max(n, 0); i < len(t.box); i++ {
+		t.box[i] = noBox
 	}
 	for i := t.size - 1; i > 0; i-- {
-		t.box[i] = t.box[2*i]
-		t.box[i].grow(&t.box[2*i+1])
+		t.box[i].join(&t.box[2*i], &t.box[2*i+1])
 	}
 	return t
 }
@@ -65,7 +63,7 @@ func sorted(a, b float64) (lo, hi float64) {
 // Visit calls f with every chord whose box meets the given ranges, in order
 // along the polyline.
 func (t *Tree) Visit(r0, r1, z0, z1 float64, f func(chord int)) {
-	t.visit(1, &box{[2]float64{r0, z0}, [2]float64{r1, z1}}, f)
+	t.visit(1, &box{r0, z0, -r1, -z1}, f)
 }
 
 func (t *Tree) visit(k int, b *box, f func(int)) {
@@ -85,11 +83,8 @@ func (t *Tree) visit(k int, b *box, f func(int)) {
 // 1 or -1, dz 0) or upright (dr 0, dz 1 or -1). Chords that lie along the ray
 // do not count.
 func (t *Tree) First(p Point, dr, dz int, within float64) (chord int, dist float64) {
-	ray := ray{at: [2]float64{p.R, p.Z}, way: dr}
-	if dz != 0 {
-		ray.along, ray.way = 1, dz
-	}
-	chord, dist = -1, within
+	ray := newRay(p, dr, dz)
+	chord, dist = -1, min(within, missed)
 	var stack [64]struct { // what is yet to be looked into, the nearest on top
 		k   int
 		gap float64
@@ -115,6 +110,9 @@ func (t *Tree) First(p Point, dr, dz int, within float64) (chord int, dist float
 			}
 		}
 		if top == 0 {
+			if chord < 0 {
+				dist = within
+			}
 			return chord, dist
 		}
 		top--
@@ -127,25 +125,37 @@ type ray struct {
 	at    [2]float64
 	along int
 	way   int
+	// near is the side of a box that it meets first, as boxes keep it, and side
+	// one of the two that it passes between; start and beside are where it
+	// begins, seen from there.
+	near, side    int
+	start, beside float64
 }
 
-// gap is how far along the ray a box begins, infinite where it misses it.
-func (r *ray) gap(b *box) float64 {
-	a, c := r.along&1, r.along&1^1
-	if r.at[c] < b.lo[c] || r.at[c] > b.hi[c] {
-		return math.Inf(1)
+func newRay(p Point, dr, dz int) ray {
+	r := ray{at: [2]float64{p.R, p.Z}, way: dr, side: 1}
+	if dz != 0 {
+		r.along, r.way, r.side = 1, dz, 0
 	}
-	d, end := b.lo[a]-r.at[a], b.hi[a]-r.at[a]
+	r.near, r.start, r.beside = r.along, r.at[r.along], r.at[r.side]
 	if r.way < 0 {
-		d, end = -end, -d
+		r.near, r.start = r.near+2, -r.start
 	}
-	switch {
-	case end < 0:
-		return math.Inf(1)
-	case d < 0:
-		return 0
+	return r
+}
+
+// missed is farther than anything.
+const missed = math.MaxFloat64
+
+// gap is how far along the ray a box begins, or missed.
+func (r *ray) gap(b *box) float64 {
+	if r.beside < b[r.side&3] || -r.beside < b[(r.side+2)&3] || -b[(r.near^2)&3] < r.start {
+		return missed
 	}
-	return d
+	if d := b[r.near&3] - r.start; d > 0 {
+		return d
+	}
+	return 0
 }
 
 // meet is how far along the ray the chord a-b crosses it, negative where it

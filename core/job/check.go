@@ -3,7 +3,8 @@ package job
 import (
 	"fmt"
 	"math"
-	"regexp"
+	"slices"
+	"strings"
 
 	"moldwright/core/words"
 )
@@ -11,7 +12,15 @@ import (
 // maxName is as long as a title block takes in one line of small type.
 const maxName = 200
 
-var schemeID = regexp.MustCompile(`^(auto|one|two|core|sides[2346](\+lower)?(\+upper)?)$`)
+// isScheme tells whether an id is auto or one of the schemes.
+func isScheme(id string) bool {
+	if n, ok := strings.CutPrefix(id, "sides"); ok {
+		n = strings.TrimSuffix(n, "+upper")
+		n = strings.TrimSuffix(n, "+lower")
+		return slices.Contains([]string{"2", "3", "4", "6"}, n)
+	}
+	return slices.Contains([]string{SchemeAuto, "one", "two", "core"}, id)
+}
 
 // Check finds every figure that no bench has, each with its field and the
 // remedy. The profile itself is checked where the meridian is made.
@@ -77,7 +86,7 @@ func (j *Job) Check() Faults {
 	number("rules.leastDraft", j.Rules.LeastDraft, 0, 45, words.Say("the least draft in degrees"))
 	number("rules.rubShare", j.Rules.RubShare, 0, 100, words.Say("the share that may rub in percent"))
 	m := &j.Mold
-	if !schemeID.MatchString(m.Scheme) {
+	if !isScheme(m.Scheme) {
 		bad("mold.scheme", "mold.scheme is %q; it takes auto, one, two, or sides2 to sides6 with +lower, +upper or both.", clip(m.Scheme))
 	}
 	if len(m.PartingHeights) > 2 {

@@ -2,6 +2,7 @@ package mold
 
 import (
 	"math"
+	"slices"
 
 	"moldwright/core/form"
 )
@@ -182,9 +183,11 @@ func (md *Mold) placeUpright(clearance float64) {
 	// the pull leans from the seam face's normal by 90 less half a sector
 	lean := 90 - 180/float64(n)
 	angle := min(steepest, 90-lean-natchLean)
+	loop := append(slices.Clone(side(0).Outline), side(0).Outline[0])
+	tree := form.NewTree(loop)
 	for i := range n {
 		for _, share := range [2]float64{0.2 + 0.05*float64(i), 0.8 - 0.04*float64(i)} {
-			at, r, ok := md.room(side(0), lo+share*(hi-lo))
+			at, r, ok := md.room(side(0), loop, tree, lo+share*(hi-lo))
 			if !ok {
 				continue
 			}
@@ -220,11 +223,9 @@ func (p *Part) extent() (lo, hi float64) {
 
 // room finds the place nearest to height z where a natch fits in the upright
 // section of a side part, clear of the contour, the outside and the level
-// seams.
-func (md *Mold) room(p *Part, z float64) (form.Point, float64, bool) {
+// seams; loop is the part's closed outline, with its tree.
+func (md *Mold) room(p *Part, loop []form.Point, tree *form.Tree, z float64) (form.Point, float64, bool) {
 	lo, hi := p.extent()
-	loop := append(append([]form.Point{}, p.Outline...), p.Outline[0])
-	tree := form.NewTree(loop)
 	inner := func(z0, z1 float64) float64 { // farthest contour between two heights
 		r := 0.0
 		tree.Visit(0, math.Inf(1), z0, z1, func(i int) {

@@ -159,23 +159,41 @@ func inPath(a, b []form.Point, pull [3]float64) bool {
 		x, _ := to(p)
 		lo, hi = min(lo, x), max(hi, x)
 	}
-	extent := func(outline []form.Point, at float64) (least, most float64) {
-		least, most = math.Inf(1), math.Inf(-1)
-		for i, p := range outline {
-			x0, y0 := to(p)
-			x1, y1 := to(outline[(i+1)%len(outline)])
-			if (x0 > at) != (x1 > at) {
-				y := y0 + (at-x0)/(x1-x0)*(y1-y0)
-				least, most = min(least, y), max(most, y)
+	step := (hi - lo) / columns
+	place := func(k int) float64 { return lo + (float64(k)+0.5)/columns*(hi-lo) }
+	// of an outline, over every column: edge by edge, since most cross none
+	extent := func(outline []form.Point) (least, most [columns]float64) {
+		for k := range columns {
+			least[k], most[k] = math.Inf(1), math.Inf(-1)
+		}
+		x0, y0 := to(outline[len(outline)-1])
+		for _, q := range outline {
+			x1, y1 := to(q)
+			left, right := x0, x1
+			if right < left {
+				left, right = right, left
 			}
+			first, last := 0, columns-1
+			if f := (left - lo) / step; f > 1 {
+				first = int(min(f, columns)) - 1
+			}
+			if f := (right - lo) / step; f < columns-1 {
+				last = int(max(f, -1)) + 1
+			}
+			for k := first; k <= last; k++ {
+				if at := place(k); (x0 > at) != (x1 > at) {
+					y := y0 + (at-x0)/(x1-x0)*(y1-y0)
+					least[k], most[k] = min(least[k], y), max(most[k], y)
+				}
+			}
+			x0, y0 = x1, y1
 		}
 		return least, most
 	}
+	first, _ := extent(a)
+	_, last := extent(b)
 	for k := range columns {
-		at := lo + (float64(k)+0.5)/columns*(hi-lo)
-		first, _ := extent(a, at)
-		_, last := extent(b, at)
-		if first < last-0.01 {
+		if first[k] < last[k]-0.01 {
 			return true
 		}
 	}

@@ -99,7 +99,9 @@ func (s *Survey) besideLike(w *twin, pull Pull, span int, t float64) string {
 	if a, b := f.env.free(v.x, v.y), w.free(plaster, pull); a != b {
 		return fmt.Sprintf("label: pull %d span %d t %.9f (%.6f %.6f): free %v, twin %v", pull, span, t, at.R, at.Z, a, b)
 	}
-	fast := s.depth(f, plaster).Depth
+	var here Sample
+	s.depth(f, plaster, &here)
+	fast := here.Depth
 	slow := w.depth(plaster, pull)
 	if math.Abs(fast-slow) > depthTol {
 		return fmt.Sprintf("depth: pull %d span %d t %.9f (%.6f %.6f): %.6f, twin %.6f", pull, span, t, at.R, at.Z, fast, slow)
@@ -159,7 +161,9 @@ func (s *Survey) emptyLike(w *twin, g *rand.Rand, places int) string {
 				return fmt.Sprintf("label: pull %d (%.6f %.6f): free %v, twin %v", pull, p.R, p.Z, a, b)
 			}
 			trapped = trapped && !a
-			fast := s.depth(f, p).Depth
+			var here Sample
+			s.depth(f, p, &here)
+			fast := here.Depth
 			if slow := w.depth(p, pull); math.Abs(fast-slow) > depthTol {
 				return fmt.Sprintf("depth: pull %d (%.6f %.6f): %.6f, twin %.6f", pull, p.R, p.Z, fast, slow)
 			}

@@ -45,8 +45,9 @@ type Sample struct {
 // hook tells what ends the catch of a sample: whether its gap is shut on both
 // sides, and which piece of the envelope lets it go in which direction.
 type hook struct {
-	shut       bool
-	piece, dir int
+	piece int32
+	dir   int8
+	shut  bool
 }
 
 // Survey holds, for one meridian, how deep each place catches for each pull.
@@ -138,7 +139,8 @@ func (s *Survey) sweep(f *frame) []Sample {
 		if l := along / w.long; l < e {
 			e = l
 		}
-		out = append(out, s.at(f, &w, e))
+		out = append(out, Sample{})
+		s.take(f, &w, e, &out[len(out)-1])
 		for ; next < len(extra) && extra[next].span == i; next++ {
 			if t := extra[next].t; t > out[len(out)-1].T && t < 1-e {
 				out = s.step(f, &w, t, out)
@@ -172,12 +174,14 @@ func (w *wall) beside(t float64) (at, plaster form.Point) {
 // step appends the sample of a span at share t, after those that are due
 // between the last one and it.
 func (s *Survey) step(f *frame, w *wall, t float64, out []Sample) []Sample {
-	n := s.at(f, w, t)
-	last := &out[len(out)-1]
-	if free := last.Depth <= Free; free == (n.Depth <= Free) && (free || !last.hook.shut && !n.hook.shut) {
-		return append(out, n) // nearly always
+	out = append(out, Sample{})
+	last, here := &out[len(out)-2], &out[len(out)-1]
+	s.take(f, w, t, here)
+	if free := last.Depth <= Free; free == (here.Depth <= Free) && (free || !last.hook.shut && !here.hook.shut) {
+		return out // nearly always
 	}
-	from := *last
+	from, n := *last, *here
+	out = out[:len(out)-1]
 	if (n.Depth > Free) != (from.Depth > Free) {
 		on := s.onset(f, w, &from, &n)
 		out = append(s.peaks(f, w, &from, &on, out, 40), on)
@@ -205,41 +209,46 @@ func (s *Survey) onset(f *frame, w *wall, a, b *Sample) Sample {
 }
 
 // at is the sample of a span at share t of its length.
-func (s *Survey) at(f *frame, w *wall, t float64) Sample {
-	at, plaster := w.beside(t)
-	c := s.depth(f, plaster)
-	c.Span, c.T, c.P = w.span, t, at
+func (s *Survey) at(f *frame, w *wall, t float64) (c Sample) {
+	s.take(f, w, t, &c)
 	return c
 }
 
+// take puts that sample into c, which is empty.
+func (s *Survey) take(f *frame, w *wall, t float64, c *Sample) {
+	at, plaster := w.beside(t)
+	c.Span, c.T, c.P = w.span, t, at
+	s.depth(f, plaster, c)
+}
+
 // depth tells how far across the pull the empty point p lies from the nearest
-// place of the same gap from which it could leave; 0 when it is free. Where
-// the gap is shut on both sides it is the distance to the nearest free place
-// beyond the pot: what would have to go for it to leave.
-func (s *Survey) depth(f *frame, p form.Point) Sample {
+// place of the same gap from which it could leave; c is left as it is where p is
+// free. Where the gap is shut on both sides it is the distance to the nearest free
+// place beyond the pot: what would have to go for it to leave.
+func (s *Survey) depth(f *frame, p form.Point, c *Sample) {
 	v := f.to(p)
 	k := f.env.find(v.x)
 	if k < 0 || f.env.on(f.env.pieces[k].chord, v.x) >= v.y { // free
-		return Sample{}
+		return
 	}
-	best := Sample{Depth: math.Inf(1), hook: hook{shut: true}}
+	c.Depth, c.hook.shut = math.Inf(1), true
 	for _, dir := range [2]int{1, -1} {
 		to := f.env.from(k, v.x, v.y, dir)
 		if to.beyond && dir < 0 && f.pull != Out {
 			continue // the axis: the other side of the pot is the same pot
 		}
 		d := math.Abs(to.at - v.x)
-		if !best.hook.shut && d >= best.Depth {
+		if !c.hook.shut && d >= c.Depth {
 			continue
 		}
 		wall, _ := f.first(s.tree, v, dir, d-touch)
 		walled := wall >= 0
-		if walled && !best.hook.shut || walled == best.hook.shut && d >= best.Depth {
+		if walled && !c.hook.shut || walled == c.hook.shut && d >= c.Depth {
 			continue
 		}
-		best = Sample{Depth: d, Block: f.from(vec{to.at, to.block}), Outward: f.pull != Out && dir > 0, hook: hook{walled, to.piece, dir}}
+		c.Depth, c.Block, c.Outward = d, f.from(vec{to.at, to.block}), f.pull != Out && dir > 0
+		c.hook = hook{int32(to.piece), int8(dir), walled}
 	}
-	return best
 }
 
 type place struct {

@@ -128,7 +128,11 @@ func (t Text) In(l Language) string {
 	case figure:
 		return l.decimal(t.args[0].(string))
 	}
-	return fmt.Sprintf(l.format(t.context, t.format), l.args(t.args)...)
+	format := l.format(t.context, t.format)
+	if len(t.args) == 0 && strings.IndexByte(format, '%') < 0 {
+		return format // most of what is said; the printer takes its time
+	}
+	return fmt.Sprintf(format, l.args(t.args)...)
 }
 
 // args are arguments as the language says them.
