@@ -367,6 +367,37 @@ func (md *Mold) DimpleArea() float64 {
 	return math.Pi * d.Depth * d.Depth * float64(d.Around*len(d.rows)) / 100
 }
 
+// DimpleInside is what the dimples take from the hollow of a cast, ml: slip
+// stiffens as far from the plaster everywhere, so that behind a dimple the inside
+// is part of a ball about the same middle, larger by the wall (mm). inner is the
+// inside as it is without them.
+func (md *Mold) DimpleInside(inner []form.Point, wall float64) float64 {
+	d := md.dimples
+	if d == nil || len(inner) < 2 {
+		return 0
+	}
+	line := form.NewWall(inner, d.hollows.wall.Section)
+	sum := 0.0
+	for i := range d.rows {
+		r := &d.rows[i]
+		b := r.balls[0]
+		g, _ := line.Section.At(b.Azimuth)
+		middle := form.Point{R: math.Hypot(b.Centre[0], b.Centre[1]) / g, Z: b.Centre[2]}
+		near := math.Inf(1)
+		for k, q := range inner {
+			if far := q.Dist(middle); far < near {
+				near, b.S = far, line.Arc[k]
+			}
+		}
+		b.Radius += wall
+		more := b.Taken(line, math.Inf(-1), math.Inf(1), 0, 2*math.Pi) / r.taken[0]
+		for _, v := range r.taken { // others of the row by what they take outside
+			sum += more * v * float64(d.Around) / float64(len(r.taken))
+		}
+	}
+	return sum / 1000
+}
+
 // CutLevel tells whether a level cut at a height (mm) meets no dimple, and
 // CutUpright whether one through the axis at an azimuth (degrees) meets none or
 // goes through the middle of one.

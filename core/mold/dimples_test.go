@@ -248,3 +248,31 @@ func TestDimpledPull(t *testing.T) {
 		}
 	}
 }
+
+// Behind dimples in a nearly flat wall the inside of a cast of even wall is that of
+// caps as deep as the dimples, of balls larger by the wall; on a pot of small
+// radius they are less, since the wall falls away around, and never nothing.
+func TestDimplesInTheInside(t *testing.T) {
+	const wall, around = 4.0, 6
+	for _, r := range []float64{40, 950} {
+		j := job.Defaults()
+		j.Form.Size = job.SizeMold
+		j.Form.Outer = []job.Node{{R: 0, Z: 0, Corner: true}, {R: r, Z: 0, Corner: true}, {R: r, Z: 60, Corner: true}}
+		j.Form.Section.Dimples = &job.Dimples{Around: around, Heights: []float64{30}, Diameter: 8, Depth: 1}
+		all, base, err := schemesOf(&j)
+		if err != nil {
+			t.Fatal(err)
+		}
+		md := Lay(&j, base, &all[parting.Index(all, "sides2")])
+		if len(md.dimples.rows) != 1 {
+			t.Fatal(md.DimplesLeft())
+		}
+		const ball = (4*4 + 1*1) / 2.0
+		flat := around * math.Pi * (ball + wall - 1./3) / 1000
+		got := md.DimpleInside(form.Inset(md.Cavity, wall), wall)
+		t.Logf("radius %g: %.4f ml, on a flat wall %.4f", r, got, flat)
+		if r > 900 && math.Abs(got-flat) > 0.02*flat || got > flat || got < 0.5*flat {
+			t.Errorf("radius %g: %.4f ml, on a flat wall %.4f", r, got, flat)
+		}
+	}
+}

@@ -107,7 +107,11 @@ func (md *Mold) placeLevel(clearance float64) {
 			if b.Sector == nil {
 				at = b.Outline[b.Pot]
 			}
-			at, r, ok := seat(b, at, md.Block.R)
+			sunk := b // the part that has the sockets
+			if b.Name == "core" && a.Name == "upper" {
+				sunk = a // it is poured open at the top, where a print may hang in
+			}
+			at, r, ok := seat(sunk, at, md.Block.R)
 			if !ok {
 				continue
 			}
@@ -116,9 +120,14 @@ func (md *Mold) placeLevel(clearance float64) {
 					continue
 				}
 				n := Natch{Seam: Above, At: at, Azimuth: az, Radius: r, HalfAngle: steepest}
-				a.Natches = append(a.Natches, n)
-				n.Seam = Below
-				b.Natches = append(b.Natches, socketOf(n, clearance))
+				over := n
+				over.Seam = Below
+				if sunk == a {
+					n = socketOf(n, clearance)
+				} else {
+					over = socketOf(over, clearance)
+				}
+				a.Natches, b.Natches = append(a.Natches, n), append(b.Natches, over)
 			}
 		}
 	}
@@ -137,14 +146,14 @@ func (md *Mold) carries(a, b *Part) bool {
 }
 
 // seat finds the middle and radius of the natches in the level seam that runs
-// out from a point of the contour, such that their sockets in the part above
-// keep clear of its other faces.
-func seat(above *Part, from form.Point, outer float64) (form.Point, float64, bool) {
+// out from a point of the contour, such that their sockets in a part keep clear of
+// its other faces.
+func seat(sunk *Part, from form.Point, outer float64) (form.Point, float64, bool) {
 	most, ok := natchRadius(outer - from.R)
 	if !ok {
 		return form.Point{}, 0, false
 	}
-	loop := append(append([]form.Point{}, above.Outline...), above.Outline[0])
+	loop := append(append([]form.Point{}, sunk.Outline...), sunk.Outline[0])
 	for _, r := range [3]float64{most, (most + leastNatch) / 2, 0.75 * leastNatch} {
 		for share := 0.5; share < 0.9; share += 0.05 {
 			at := form.Point{R: from.R + share*(outer-from.R), Z: from.Z}

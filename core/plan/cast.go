@@ -38,6 +38,11 @@ func (p *Plan) cast() error {
 		if down := j.Casting.FillLine / (1 - j.Clay.Shrinkage()); down > 0 {
 			in.InsideFillML = plan * below(w.inner, md.TrimZ-down)
 		}
+		if !solidCast {
+			p.work.bumps = md.DimpleInside(w.inner, j.Clay.Wall)
+			in.InsideML, in.InsideFillML = in.InsideML-p.work.bumps, math.Max(0, in.InsideFillML-p.work.bumps)
+			in.InsideAreaCM2 += md.DimpleArea()
+		}
 	} else { // the wall closes the mouth: cautions say so
 		in.Solid = true
 	}

@@ -108,6 +108,7 @@ type work struct {
 	base     *mold.Base
 	mold     *mold.Mold
 	inner    []form.Point
+	bumps    float64 // ml that dimples take from the inside of the cast
 	survey   *release.Survey
 }
 

@@ -89,6 +89,9 @@ func (p *Plan) cautions() []words.Text {
 	for _, z := range p.work.mold.DimplesLeft() {
 		out = append(out, words.Say("The solids leave out the row of dimples %.1f mm above the foot: it runs into its neighbours, off the wall or over an edge, or a seam grazes it. Move the row, or make the dimples fewer or smaller.", z))
 	}
+	if ml := p.work.bumps; ml > 0 {
+		out = append(out, words.Say("The clay follows the dimples in a wall of even thickness, and weights and capacity reckon with it. The mesh of the cast is smooth inside, %.1f ml roomier than the pot.", ml))
+	}
 	if p.Chosen != p.Advised {
 		for i := range p.Schemes {
 			if s := &p.Schemes[i]; s.ID == p.Advised {

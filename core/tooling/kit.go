@@ -52,6 +52,7 @@ func capKit(j *job.Job, md *mold.Mold, p *mold.Part) []Piece {
 		if md.PlugApart && p.Name == "upper" {
 			out = append(out, plugFor(j, md)...)
 		}
+		out = append(out, natchBoard(j, md, p)...)
 	}
 	if j.Mold.Staves == 1 {
 		c := cottle(j, md, p)
