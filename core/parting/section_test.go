@@ -100,3 +100,65 @@ func TestDimples(t *testing.T) {
 		t.Errorf("verdict %s with a depth of %.3f", s.Verdict, s.Depth)
 	}
 }
+
+// The cast draws together in the plaster, and dimples with it. By hand: of an upright
+// wall 60 mm out the rim below a dimple 2 mm deep draws away by 1.5 % of that, 0.9 mm,
+// so that 1.1 mm of it hold a lower part yet, and a dimple of 0.9 mm comes free. Under
+// side parts against a level cut through the dimple's middle, the pot in it drawn
+// together and every place of the plaster tried.
+func TestDimplesOfTheShrunkenCast(t *testing.T) {
+	const radius, wide = 60.0, 8.0
+	with := func(around int, depth float64) []Scheme {
+		return judgedSection(t, job.Section{Kind: job.SectionRound, Dimples: &job.Dimples{Around: around, Heights: []float64{50}, Diameter: wide, Depth: depth}},
+			corner(0, 0), corner(radius, 0), corner(radius, 100))
+	}
+	for _, c := range []struct{ depth, clay float64 }{{2, 1.1}, {0.9, 0}} {
+		p := with(6, c.depth)[0].Parts[0]
+		d := p.worst()
+		if math.Abs(d.Depth-c.depth) > 1e-9 || math.Abs(d.ClayDepth-c.clay) > 1e-9 || d.ClayForgives != (c.clay == 0) || p.ClayForgives != d.ClayForgives {
+			t.Errorf("a dimple of %g mm: %.4f mm, of the cast %.4f (forgiven: %v), want %g", c.depth, d.Depth, d.ClayDepth, d.ClayForgives, c.clay)
+		}
+	}
+	all := with(6, 3.5)
+	s := &all[Index(all, "sides2")]
+	got := s.Parts[0].worst()
+	// dimples stand at 60, 0 and -60 degrees from the middle of a half
+	ball := (wide*wide/4 + 3.5*3.5) / 7
+	far := radius + ball - 3.5
+	wall := func(a float64) float64 {
+		sin, cos := math.Sincos(a - math.Pi/3)
+		if root := ball*ball - far*far*sin*sin; root > 0 && cos > 0 {
+			return math.Min(radius, far*cos-math.Sqrt(root))
+		}
+		return radius
+	}
+	slow := func(shrunk float64) float64 {
+		const steps = 6000
+		var x, y [steps + 1]float64
+		for k := range x {
+			a := math.Pi/3 - 0.12 + 0.24*float64(k)/steps
+			x[k], y[k] = wall(a)*math.Cos(a), wall(a)*math.Sin(a)
+		}
+		held := func(px, py float64) bool {
+			for k := range steps {
+				a, b := y[k]*(1-shrunk), y[k+1]*(1-shrunk)
+				if (a > py) != (b > py) && (1-shrunk)*(x[k]+(py-a)/(b-a)*(x[k+1]-x[k])) > px+1e-9 {
+					return true
+				}
+			}
+			return false
+		}
+		deepest := 0.0
+		for k := 0; k <= steps; k += 20 {
+			d := 0.0
+			for ; d < 4 && held(x[k], y[k]+d); d += 0.01 {
+			}
+			deepest = math.Max(deepest, d)
+		}
+		return deepest
+	}
+	// the wall is told as flat about a dimple, which makes it a little deeper
+	if rigid, clay := slow(0), slow(0.015); math.Abs(got.Depth-rigid) > 0.12 || math.Abs(got.Depth-got.ClayDepth-(rigid-clay)) > 0.02 {
+		t.Errorf("under two side parts %.3f mm, of the cast %.3f; the level cut gives %.3f and %.3f", got.Depth, got.ClayDepth, rigid, clay)
+	}
+}

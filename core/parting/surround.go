@@ -11,6 +11,7 @@ import (
 type surround struct {
 	turn   float64     // radians by which the section is turned to the seams
 	hook   float64     // how deep they catch within a level cut, as a share of the radius
+	clay   float64     // and what is left of that for the shrunken cast
 	tables []*table    // one for each that differs from the others
 	out    [][]float64 // out[j][i] is the deepest catch on 2^j spans from i
 }
@@ -34,6 +35,9 @@ func (l *ledger) surround(a *surround, n int, edges release.Edges) {
 		a.turn, a.hook = settle(m.Section, n, unlike, l.rules.LeastDraft)
 		for i := range unlike {
 			mid := (2*float64(i) + 1) * half
+			if a.hook > 0 {
+				a.clay = max(a.clay, release.Hook(m.Section.Turned(a.turn), mid, half, l.rules.ReleaseShrinkage/100))
+			}
 			a.tables = append(a.tables, l.table(edges, spanOf(m, release.NewSide(m.Section.Turned(a.turn), mid, half, edges))))
 		}
 		for i := range deepest {
@@ -70,7 +74,7 @@ func settle(s *form.Section, n, unlike int, leastDraft float64) (turn, hook floa
 		turned := s.Turned(by)
 		deep := 0.0
 		for i := 0; i < unlike && deep < hook+1e-6; i++ {
-			deep = max(deep, release.Hook(turned, (2*float64(i)+1)*half, half))
+			deep = max(deep, release.Hook(turned, (2*float64(i)+1)*half, half, 0))
 		}
 		if deep < 1e-6 {
 			deep = 0
@@ -91,7 +95,7 @@ func settle(s *form.Section, n, unlike int, leastDraft float64) (turn, hook floa
 
 // sectionCatch is how n side parts hook within the section on spans a to b-1.
 func (l *ledger) sectionCatch(n, a, b int) (Catch, bool) {
-	hook := l.sides[n].hook
+	hook, clay := l.sides[n].hook, l.sides[n].clay
 	if hook == 0 {
 		return Catch{}, false
 	}
@@ -103,7 +107,8 @@ func (l *ledger) sectionCatch(n, a, b int) (Catch, bool) {
 			c.Depth, c.AtZ, c.AtR, c.BlockedAtZ, c.BlockedAtR = d, p.Z, p.R, p.Z, p.R
 		}
 	}
-	c.ClayDepth = c.Depth
+	c.ClayDepth = clay * c.AtR
+	c.ClayForgives = c.ClayDepth <= CatchDepth
 	return c, c.Depth > CatchDepth
 }
 
@@ -127,50 +132,65 @@ type extra struct {
 // lets go along pulls that lean from its normal by no more than 90 degrees less
 // its slope at the rim. On spans beside its middle it catches no deeper than it
 // is there, which counts for a part that holds only that side of it.
+//
+// Plaster in a dimple comes free toward where the wall looks, across the pull, past
+// the rim that lies farthest along the pull; the cast takes that rim toward the axis
+// as it shrinks, so that it always holds less than the rigid positive.
 func (l *ledger) dimple(w way) []extra {
 	d := l.m.Dimples
 	if d == nil {
 		return nil
 	}
 	var out []extra
+	shrunk := l.rules.ReleaseShrinkage / 100
 	for row, z := range d.Heights {
 		span, at := l.m.Outermost(z)
 		if span < 0 || span >= l.end {
 			continue
 		}
 		a := (l.m.Spans[span].A0 + l.m.Spans[span].A1) / 2
-		lean := 0.0
-		if w.pull == release.Out {
-			// the worst place around: dimples stand evenly
-			for k := range d.Around {
-				az := 2*math.Pi*float64(k)/float64(d.Around) + l.sides[w.sides].turn
-				sector := 2 * math.Pi / float64(w.sides)
-				off := math.Remainder(az-sector/2, sector)
-				lean = max(lean, 90-math.Asin(math.Sin(a)*math.Cos(off))*180/math.Pi)
-			}
-		} else {
-			lean = 90 - release.Draft(a, w.pull)
+		depth, clay := 0.0, 0.0
+		take := func(lean, away float64) { // in degrees, and mm by which the rim draws away
+			hook := release.DimpleHook(d.Diameter, d.Depth, lean)
+			depth, clay = max(depth, hook), max(clay, hook-away)
 		}
-		depth := release.DimpleHook(d.Diameter, d.Depth, lean)
+		for k := range d.Around { // they stand evenly
+			az := 2 * math.Pi * float64(k) / float64(d.Around)
+			g, _ := l.m.Section.At(az)
+			if w.pull != release.Out {
+				take(90-release.Draft(a, w.pull), shrunk*at*g)
+				continue
+			}
+			sector := 2 * math.Pi / float64(w.sides)
+			off := math.Abs(math.Remainder(az+l.sides[w.sides].turn-sector/2, sector))
+			ahead := math.Sin(a) * math.Cos(off) // of the normal, along the pull
+			away := 0.0
+			if across := math.Sqrt(max(0, 1-ahead*ahead)); across > 0 {
+				rim := max(0, off-math.Atan(d.Diameter/2/(at*g))) // where it is nearest to the middle
+				away = shrunk * at * g * math.Sin(rim) * max(0, math.Sin(a)*math.Sin(off)/across)
+			}
+			take(90-math.Asin(ahead)*180/math.Pi, away)
+		}
 		if depth <= release.Free {
 			continue
 		}
 		half := d.Diameter / 2
-		put := func(span int, depth float64) {
+		put := func(span int, depth, clay float64) {
 			if w.pull != release.Out {
 				l.deepest[w.pull][span] = max(l.deepest[w.pull][span], depth)
 			}
-			out = append(out, extra{row, span, Catch{ZFrom: z - half, ZTo: z + half, Depth: depth, ClayDepth: depth,
+			out = append(out, extra{row, span, Catch{ZFrom: z - half, ZTo: z + half, Depth: depth, ClayDepth: clay, ClayForgives: clay <= CatchDepth,
 				AtZ: z, AtR: at, BlockedAtZ: z, BlockedAtR: at}})
 		}
-		put(span, depth)
+		put(span, depth, clay)
 		r := (half*half + d.Depth*d.Depth) / (2 * d.Depth)
 		middle := form.Point{R: at, Z: z}
 		for _, way := range [2]int{-1, 1} {
 			x := l.m.Pts[span+(way+1)/2].Dist(middle)
 			for i := span + way; i >= 0 && i < l.end && x < half; i += way {
 				if deep := math.Sqrt(r*r-x*x) - (r - d.Depth); deep > release.Free {
-					put(i, min(depth, deep))
+					deep = min(depth, deep)
+					put(i, deep, max(0, deep-(depth-clay)))
 				}
 				x += l.m.Pts[i].Dist(l.m.Pts[i+1])
 			}

@@ -159,8 +159,10 @@ const hookSteps = 192
 // fluted pot hooks into the flutes near its seams. The section's stretch is
 // swept as a meridian is, the pull in its plane; a part that keeps within a
 // sector of at most 180 degrees draws toward its middle, so nothing outside the
-// stretch stands in its way.
-func Hook(s *form.Section, mid, half float64) float64 {
+// stretch stands in its way. shrunk is the share by which the pot has drawn
+// together toward its axis within the plaster, 0 for a rigid one.
+func Hook(s *form.Section, mid, half, shrunk float64) float64 {
+	const axis = 2.0
 	pts := make([]vec, hookSteps+1) // x across the pull, y against it
 	hooks := false
 	for k := range pts {
@@ -168,7 +170,7 @@ func Hook(s *form.Section, mid, half float64) float64 {
 		g, _ := s.At(mid + a)
 		sin, cos := math.Sincos(a)
 		// the contour runs so that plaster lies on its right
-		pts[k] = vec{2 + g*sin, -g * cos}
+		pts[k] = vec{axis + g*sin, -g * cos}
 		hooks = hooks || k > 0 && pts[k].x <= pts[k-1].x
 	}
 	if !hooks { // it runs across the pull all along and is its own envelope
@@ -177,6 +179,7 @@ func Hook(s *form.Section, mid, half float64) float64 {
 	env := newEnvelope(pts)
 	deepest := 0.0
 	for _, p := range pts {
+		p = vec{axis + (p.x-axis)/(1-shrunk), p.y / (1 - shrunk)} // as the pot was before it shrank
 		if env.free(p.x, p.y-1e-9) {
 			continue
 		}
@@ -184,7 +187,7 @@ func Hook(s *form.Section, mid, half float64) float64 {
 		for _, dir := range [2]int{1, -1} {
 			near = min(near, math.Abs(env.next(p.x, p.y, dir).at-p.x))
 		}
-		deepest = max(deepest, near)
+		deepest = max(deepest, near*(1-shrunk))
 	}
 	return deepest
 }

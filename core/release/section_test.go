@@ -97,10 +97,12 @@ func TestHookAgainstRays(t *testing.T) {
 			for _, turn := range []float64{0, 0.2, 0.5} {
 				s := section(js, turn)
 				half := math.Pi / float64(n)
-				got := Hook(s, half, half)
-				want := slowHook(s, half, half)
-				if math.Abs(got-want) > 0.004 {
-					t.Errorf("%s, %d sides, turned %g: hook %.4f, rays give %.4f", js.Kind, n, turn, got, want)
+				for _, shrunk := range []float64{0, 0.02} {
+					got := Hook(s, half, half, shrunk)
+					want := slowHook(s, half, half, shrunk)
+					if math.Abs(got-want) > 0.004 {
+						t.Errorf("%s, %d sides, turned %g, shrunk by %g: hook %.4f, rays give %.4f", js.Kind, n, turn, shrunk, got, want)
+					}
 				}
 			}
 		}
@@ -109,8 +111,9 @@ func TestHookAgainstRays(t *testing.T) {
 
 // slowHook looks, at each lateral place, for plaster of the sector that lies
 // nearer the axis than pot at the same lateral place, and how far aside the
-// nearest lateral place is at which none stands in its way.
-func slowHook(s *form.Section, mid, half float64) float64 {
+// nearest lateral place is at which none stands in its way. The pot alone has
+// shrunk, by the share given.
+func slowHook(s *form.Section, mid, half, shrunk float64) float64 {
 	const n = 1200
 	var x, y [n + 1]float64 // along and across the pull
 	for k := range x {
@@ -120,12 +123,13 @@ func slowHook(s *form.Section, mid, half float64) float64 {
 	}
 	ahead := func(at float64) float64 { // the farthest pot at a lateral place
 		far := math.Inf(-1)
+		at /= 1 - shrunk
 		for k := range n {
 			if (y[k]-at)*(y[k+1]-at) <= 0 && y[k] != y[k+1] {
 				far = math.Max(far, x[k]+(at-y[k])/(y[k+1]-y[k])*(x[k+1]-x[k]))
 			}
 		}
-		return far
+		return far * (1 - shrunk)
 	}
 	deepest := 0.0
 	for k := 0; k <= n; k += 8 {
