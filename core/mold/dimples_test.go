@@ -276,3 +276,38 @@ func TestDimplesInTheInside(t *testing.T) {
 		}
 	}
 }
+
+// Rims as they are drawn lie on the wall and on their balls, as many as there are
+// dimples; the arcs of a section run from the wall as deep as the dimples are.
+func TestDimplesAreShown(t *testing.T) {
+	for k, d := range dimpled {
+		_, md, _ := dimpledMold(t, k)
+		ds := md.dimples
+		rims := md.DimpleRims(0, 360)
+		if want := len(ds.rows) * ds.Around; len(rims) != want {
+			t.Fatalf("%s: %d rims of %d dimples", d.name, len(rims), want)
+		}
+		for i, rim := range rims {
+			r := &ds.rows[i/ds.Around]
+			b := ds.ball(ds.wall, r.hollowRow, (ds.turn+360*float64(i%ds.Around)/float64(ds.Around))*math.Pi/180)
+			for _, p := range rim {
+				if off := b.Beyond(p); math.Abs(off) > 1e-6*b.Radius*b.Radius {
+					t.Fatalf("%s: a rim lies off its ball by %g mm2", d.name, off)
+				}
+			}
+			if rim[0] != rim[len(rim)-1] {
+				t.Errorf("%s: a rim is not closed", d.name)
+			}
+		}
+		for i, arc := range md.DimpleArcs() {
+			a, c, least := arc[0], arc[len(arc)-1], 0.0
+			for _, q := range arc { // how far in from the chord
+				u := c.Sub(a)
+				least = math.Max(least, math.Abs(u.R*(q.Z-a.Z)-u.Z*(q.R-a.R))/c.Dist(a))
+			}
+			if least < 0.4*ds.Depth || least > 1.3*ds.Depth {
+				t.Errorf("%s, row %d: an arc %.2f mm deep of dimples of %.2f", d.name, i, least, ds.Depth)
+			}
+		}
+	}
+}

@@ -19,6 +19,9 @@ type Drawing struct {
 	Opening [][2]float64 `json:"opening"`
 	Parts   []Region     `json:"parts"`
 	Natches []NatchMark  `json:"natches"`
+	// Dimples are what is seen of the rims of dimples on the left half of the
+	// elevation, as lines; their r is how far left of the axis they are seen.
+	Dimples [][][2]float64 `json:"dimples"`
 	// Stretches tell how each piece of the contour, from one point to the
 	// next, stands to the three pulls down, up and outward.
 	Stretches []Stretch `json:"stretches"`
@@ -85,7 +88,32 @@ func (p *Plan) draw() {
 			}
 		}
 	}
+	d.Dimples = seen(md.DimpleRims(180, 270), -1)
 	p.stretches()
+}
+
+// seen is what of loops on the pot is seen on one half of its elevation, from
+// azimuth 270: the left (way -1) or the right. The lines are [r, z].
+func seen(loops [][]form.Vec3, way float64) [][][2]float64 {
+	out := [][][2]float64{}
+	for _, loop := range loops {
+		var line [][2]float64
+		end := func() {
+			if len(line) > 1 {
+				out = append(out, line)
+			}
+			line = nil
+		}
+		for _, q := range loop {
+			if r := way * q[0]; r >= 0 && q[1] <= 0 {
+				line = append(line, [2]float64{mm(r), mm(q[2])})
+			} else {
+				end()
+			}
+		}
+		end()
+	}
+	return out
 }
 
 // stretches gives the contour in its full fineness with what the survey found.

@@ -70,6 +70,13 @@ func (d *Drawing) append(b []byte) []byte {
 		b = appendNumber(append(b, `,"radius":`...), n.Radius)
 		b = append(strconv.AppendBool(append(b, `,"level":`...), n.Level), '}')
 	}
+	b = append(b, `],"dimples":[`...)
+	for i, line := range d.Dimples {
+		if i > 0 {
+			b = append(b, ',')
+		}
+		b = appendLine(b, line)
+	}
 	b = append(b, `],"stretches":[`...)
 	for i := range d.Stretches {
 		if i > 0 {

@@ -28,10 +28,11 @@ func TestNumbersAreWrittenAsByTheLibrary(t *testing.T) {
 }
 
 func TestADrawingIsWrittenAsByTheLibrary(t *testing.T) {
-	drawings := []Drawing{{Contour: [][2]float64{}, Parts: []Region{}, Natches: []NatchMark{}, Stretches: []Stretch{}}}
+	drawings := []Drawing{{Contour: [][2]float64{}, Parts: []Region{}, Natches: []NatchMark{}, Dimples: [][][2]float64{}, Stretches: []Stretch{}}}
 	for _, name := range []string{"open-bowl", "round-jar", "waisted-vase", "dovetail-foot"} {
 		drawings = append(drawings, made(t, pot(t, name)).Drawing)
 	}
+	drawings[1].Dimples = [][][2]float64{{{1, 2.5}, {3, 4}}, {{5, 6}, {7, 8}}}
 	for i := range drawings {
 		want, err := json.Marshal(&drawings[i])
 		if err != nil {

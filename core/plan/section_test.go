@@ -68,3 +68,29 @@ func TestTrapsAndPocketsOfAnOval(t *testing.T) {
 		near(t, "slip", oval.Flow.Slip[i].Volume, ratio*round.Flow.Slip[i].Volume, 1e-5)
 	}
 }
+
+// What is seen of dimples lies on the front of the left half of the elevation, and
+// a job without dimples shows none.
+func TestDimplesOnTheDrawing(t *testing.T) {
+	j := job.Defaults()
+	j.Form.Size = job.SizeMold
+	j.Form.Outer = []job.Node{{R: 0, Z: 0, Corner: true}, {R: 40, Z: 0, Corner: true}, {R: 44, Z: 80, Corner: true}}
+	p, err := Make(&j)
+	if err != nil || len(p.Drawing.Dimples) != 0 {
+		t.Fatal(err, p.Drawing.Dimples)
+	}
+	j.Form.Section.Dimples = &job.Dimples{Around: 8, Heights: []float64{20, 50}, Diameter: 10, Depth: 1}
+	if p, err = Make(&j); err != nil {
+		t.Fatal(err)
+	}
+	if n := len(p.Drawing.Dimples); n < 4 || n > 8 {
+		t.Errorf("%d dimples are seen", n)
+	}
+	for _, line := range p.Drawing.Dimples {
+		for _, q := range line {
+			if q[0] < 0 || q[0] > 44 || min(math.Abs(q[1]-20), math.Abs(q[1]-50)) > 5.1 {
+				t.Errorf("a rim is seen at %v", q)
+			}
+		}
+	}
+}

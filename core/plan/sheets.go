@@ -96,6 +96,7 @@ func (p *Plan) paper(l words.Language) sheet.Input {
 	}
 	in.Wet, _ = form.Thin(w.meridian.Pts, w.meridian.Corner, 0.01)
 	shrink := 1 - w.job.Clay.Shrinkage()
+	in.Rims, in.RimsLeft = asPoints(seen(w.mold.DimpleRims(270, 360), 1)), asPoints(seen(w.mold.DimpleRims(180, 270), -1))
 	for _, q := range in.Wet {
 		in.Fired = append(in.Fired, form.Point{R: q.R * shrink, Z: q.Z * shrink})
 	}
@@ -243,9 +244,21 @@ func eachPart(f *tooling.Piece) sheet.EachPart {
 	return sheet.NoPart
 }
 
+func asPoints(lines [][][2]float64) (out [][]form.Point) {
+	for _, l := range lines {
+		pts := make([]form.Point, len(l))
+		for i, q := range l {
+			pts[i] = form.Point{R: q[0], Z: q[1]}
+		}
+		out = append(out, pts)
+	}
+	return out
+}
+
 func (p *Plan) paperMold() sheet.Mold {
 	md := p.work.mold
 	out := sheet.Mold{Opening: md.Opening, Spare: md.Spare, TrimZ: md.TrimZ, Radius: md.Block.R, ZBottom: md.Block.ZBottom, ZTop: md.Block.ZTop}
+	out.Dimples = md.DimpleArcs()
 	const steps = 720
 	for i := range steps {
 		deg := 360.0 / steps * float64(i)

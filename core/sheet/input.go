@@ -20,6 +20,9 @@ type Input struct {
 	// rim (r > 0) or back to the axis. Either may be empty where no sheet that
 	// needs it is asked for.
 	Fired, Wet []form.Point
+	// Rims and RimsLeft are what is seen of the rims of dimples on the right and on
+	// the left half of the fresh cast, r being how far off the axis they are seen.
+	Rims, RimsLeft [][]form.Point
 
 	// Inner is the inside of the wet cast, from the axis up to the mouth; empty
 	// where the pot is cast solid.
@@ -202,6 +205,9 @@ type Mold struct {
 	Radius        float64 // of the block at its widest
 	ZBottom, ZTop float64
 	Natches       []Natch
+	// Dimples are those of the wall in the half-plane, a line for each row, as if
+	// one lay in it.
+	Dimples [][]form.Point
 	// Block and Pot tell how far the block and the pot stand from the axis
 	// around it, at equal steps of azimuth from 0: of the block over Radius, of
 	// the pot over the radii of its profile. Empty where round.

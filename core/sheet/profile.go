@@ -244,6 +244,22 @@ func (d *profileDrawing) lines() (out []drawnLine) {
 		}
 	}
 	add(d.main, outline)
+	if wet := newSilhouette(d.in.Wet); !d.opt.Template && wet.height > 0 {
+		k := d.main.height / wet.height
+		rims := func(list [][]form.Point, way float64) {
+			for _, l := range list {
+				pts := make([]point, len(l))
+				for i, q := range l {
+					pts[i] = point{way * k * q.R, k * q.Z}
+				}
+				out = append(out, drawnLine{pts, thin, false})
+			}
+		}
+		rims(d.in.Rims, 1)
+		if d.opt.Full {
+			rims(d.in.RimsLeft, -1)
+		}
+	}
 	if d.second != nil {
 		add(*d.second, beforeLine)
 	}
@@ -365,6 +381,14 @@ func (d *profileDrawing) dimensions(p *page, v view) {
 	atRim := s.open && s.maxR-s.rim.R < 0.5 && s.rim.Z-s.maxRZ < 8
 	atFoot := s.maxR-s.footR < 0.5 && s.maxRZ < 8
 	if !atRim && !atFoot {
+		if len(d.in.Rims)+len(d.in.RimsLeft) > 0 { // no dimple runs through the figure
+			w := p.doc.fonts.width("Ø "+p.num(2*s.maxR, 1), st)
+			x0, y0 := math.Max((v.x(0)+v.x(s.maxR))/2, v.x(0)+1.5+w/2)-w/2-0.6, v.y(s.maxRZ)+0.5
+			if d.opt.Full {
+				x0 = v.x(0) + 0.9
+			}
+			p.fillRect(rect{x0, y0, x0 + w + 1.2, y0 + 0.9 + st.capHeight()}, white)
+		}
 		across(s.maxR, v.y(s.maxRZ))
 	}
 	if s.footR > 2 {

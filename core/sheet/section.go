@@ -227,6 +227,13 @@ func (d *sectionDrawing) section(p *page, v view) {
 			inner[i] = v.at(sign*q.R*d.cut[side], q.Z)
 		}
 		p.stroke(inner, beforeLine, 0)
+		for _, arc := range m.Dimples { // turned into the plane, as natches are
+			line := make([]point, len(arc))
+			for i, q := range arc {
+				line[i] = v.at(sign*q.R*d.cut[side], q.Z)
+			}
+			p.stroke(line, dashed, 0)
+		}
 	}
 	d.grooves(p, v)
 	d.natches(p, v, atRight, atLeft)

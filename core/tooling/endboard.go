@@ -364,9 +364,21 @@ func (e *endBoard) measured(j *job.Job, p Piece) Piece {
 	for _, l := range e.heldLedges() {
 		ledges += loopArea(l[0]) * ledge
 	}
+	natches := 0.0 // caps of balls
+	for _, n := range e.natches() {
+		if !e.on(n) {
+			continue
+		}
+		h := solid.DomeHeight(n.Radius, n.HalfAngle)
+		cap := math.Pi * h / 6 * (3*n.Radius*n.Radius + h*h)
+		if !n.Socket {
+			cap = -cap
+		}
+		natches += cap
+	}
 	high, in, a, c := e.lips()
 	lip := (top - e.md.Block.R + in/2) * high * (c - a)
-	p.measure(j, out, ((top-f)*(e.to-e.from)*e.thick()+ledges+lip)/1000)
+	p.measure(j, out, ((top-f)*(e.to-e.from)*e.thick()+ledges+lip+natches)/1000)
 	if len(e.keys(e.from))+len(e.keys(e.to))+len(e.endKeys(e.near))+len(e.endKeys(e.far)) > 0 {
 		p.Overhang = keyOverhang
 	}

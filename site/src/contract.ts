@@ -160,6 +160,8 @@ export interface Drawing {
   /** The plaster parts in section; one stands for all side parts. */
   parts: { name: string; outline: At[] }[];
   natches: { part: string; at: At; azimuth: number; radius: number; level: boolean }[];
+  /** Rims of dimples as they are seen on the left half of the elevation. */
+  dimples: At[][];
   /** For each piece of contour: draft and depth of catch for the pulls down, up, outward. */
   stretches: { draft: [number, number, number]; depth: [number, number, number] }[];
 }

@@ -180,6 +180,7 @@ const Pot = memo(({ v, plan, planned, contour, bare, solid }: PotProps) => {
     <g class="pot">
       {!bare && <path class="body" d={path(v, [[0, seen[0]![1]], ...seen, [0, rim[1]]], true, -1)} />}
       {!bare && <path class="edges" d={edges.filter((p) => p[0] >= seen[0]![0] - 0.01).map((p) => `M${X(v, -p[0])} ${Y(v, p[1])}H${v.x0}`).join("")} />}
+      {!bare && <path class="edges" d={plan.drawing.dimples.map((l) => path(v, l, false, -1)).join("")} />}
       {!bare && <path class="outline" d={path(v, [[0, seen[0]![1]], ...seen], false, -1)} />}
       <path class={solid ? "positive" : "clay"} d={path(v, wall, solid || inner.length > 1)} />
       <path class="edges" d={path(v, contour)} />
