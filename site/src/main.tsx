@@ -30,9 +30,9 @@ function run(): void {
   paint();
   listen();
   addEventListener("keydown", keys);
-  if (last === undefined) say(w.noStorage);
   // a tab that has opened its link before goes on with its own job
   const again = location.hash === linked() && last !== undefined && last.length > 0;
+  if (last === undefined) void started.then(() => say(w.noStorage)); // not while the core still starts: it is said for some seconds only
   const opened = started.then(again ? undefined : openLink).then(openClass);
   addEventListener("hashchange", () => void (onLink() ? openClass() : openLink()));
   addEventListener("beforeunload", leaving);

@@ -2,23 +2,14 @@
 // keep work, in light and dark, at desktop and phone width; and what a screen
 // reader is told while somebody drags.
 import assert from "node:assert/strict";
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import { planned, until } from "./browser.mjs";
-import { pages, tab } from "./onpage.mjs";
+import { accessible, pages, tab } from "./onpage.mjs";
 
 const onPage = pages();
-const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
-/** Fails with what axe finds on the page as it stands, once nothing moves. */
+/** Fails with what axe finds on the page, or where it scrolls sideways. */
 async function clean(page, what) {
-  await page.evaluate(() => Promise.all(document.getAnimations().filter((a) => a.effect?.getTiming().iterations !== Infinity).map((a) => a.finished.catch(() => {}))));
-  if (!await page.evaluate(() => "axe" in window)) await page.evaluate(axe);
-  const found = await page.evaluate(async () => {
-    const r = await window.axe.run(document, { runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"] });
-    return r.violations.map((v) => `${v.id}: ${v.nodes.map((n) => n.target.join(" ") + " " + n.failureSummary).join(" | ")}`);
-  });
-  assert.deepEqual(found, [], what);
+  await accessible(page, what);
   const [wide, room] = await page.evaluate(() => [document.documentElement.scrollWidth, document.documentElement.clientWidth]);
   assert.ok(wide <= room, `${what} scrolls sideways: ${wide} > ${room}`);
 }

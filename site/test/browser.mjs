@@ -14,10 +14,13 @@ export const flags = [
 
 export const launch = () => chromium.launch({ executablePath: "/usr/bin/chromium", args: flags });
 
+/** How long a state is waited for, ms: only a test that fails takes as long, so a slow machine has room. */
+export const PATIENCE = 30_000;
+
 /** A page opened and planned, in storage of its own; errors and requests are collected. */
 export async function open(browser, { width = 1280, height = 800, init, ...options } = {}) {
   const context = await browser.newContext({ viewport: { width, height }, acceptDownloads: true, ...options });
-  context.setDefaultTimeout(10_000);
+  context.setDefaultTimeout(PATIENCE);
   const page = await context.newPage();
   const seen = { errors: [], requests: [] };
   page.on("pageerror", (e) => seen.errors.push(String(e)));
@@ -29,20 +32,36 @@ export async function open(browser, { width = 1280, height = 800, init, ...optio
   return { context, page, seen };
 }
 
-/** Waits until what was done has been drawn, and the verdict is of the job on the bench. */
+/** Waits until what was done has been drawn and all that was asked of the core has
+ *  been answered and drawn too. What comes from a file or a link is asked only once
+ *  that is read: for such a thing its own state must be waited for. */
+export const idle = (page) => page.evaluate(async (most) => {
+  // two frames: an effect after the first may ask for more
+  const drawn = () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done))));
+  const end = performance.now() + most;
+  for (let still = 0; still < 2;) {
+    await drawn();
+    const { active, queue } = window.moldwrightPage.core;
+    still = active || queue.length ? 0 : still + 1;
+    if (performance.now() > end) throw new Error("the core does not come to rest");
+  }
+}, PATIENCE);
+
+/** Waits until nothing is under way, and the verdict is of the job on the bench. */
 export async function planned(page) {
-  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+  await idle(page);
   await page.locator(".verdict[aria-busy=false]").waitFor();
 }
 
 /** Polls until the page's answer is the wanted one; fails with both. */
 export async function until(get, want) {
+  const end = performance.now() + PATIENCE;
   let got;
-  for (let i = 0; i < 200; i++) {
+  do {
     got = String(await get()).replaceAll("\u00a0", " ");
     if (want instanceof RegExp ? want.test(got) : got === want) return;
     await new Promise((r) => setTimeout(r, 50));
-  }
+  } while (performance.now() < end);
   throw new Error(`wanted ${want}, got ${got}`);
 }
 

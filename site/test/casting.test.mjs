@@ -60,10 +60,10 @@ onPage("slip is weighed as a litre, an imperial pint or as density: 35 oz a pint
   await tab(page, "casting");
   assert.equal(await page.getByLabel("Slip weighs", { exact: true }).inputValue(), "1750");
   await page.getByLabel("Weighed as").selectOption("pint");
-  assert.equal(await page.getByLabel("Slip weighs", { exact: true }).inputValue(), "35");
+  await until(() => page.getByLabel("Slip weighs", { exact: true }).inputValue(), "35");
   await fill(page, "Slip weighs", "36");
   await page.getByLabel("Weighed as").selectOption("ml");
-  assert.equal(await page.getByLabel("Slip weighs", { exact: true }).inputValue(), "1.8");
+  await until(() => page.getByLabel("Slip weighs", { exact: true }).inputValue(), "1.8");
   assert.equal((await savedJob(page)).clay.slipDensity, 1.8);
 });
 
@@ -76,7 +76,7 @@ onPage("test bars: published worked example, then into the job", async (page) =>
   await fill(page, "Bar 2, Dry", "94");
   await fill(page, "Bar 2, Fired", "95");
   await until(() => page.locator(".bars [role=status]").innerText(), /^Bar 2: The fired length must be/);
-  assert.equal(await page.getByLabel("Bar 2, Fired").getAttribute("aria-invalid"), "true");
+  await until(() => page.getByLabel("Bar 2, Fired").getAttribute("aria-invalid"), "true");
   await fill(page, "Bar 2, Fired", "87.5");
   await until(() => page.locator(".bars [role=status]").innerText(), /2 bars spread by 0\.00 %/);
   await page.getByRole("button", { name: "Remove bar 2" }).click();
@@ -86,7 +86,7 @@ onPage("test bars: published worked example, then into the job", async (page) =>
   assert.deepEqual([clay.dryingShrinkage, clay.firingShrinkage], [6.25, 6.66]);
   await tab(page, "form");
   await tab(page, "casting");
-  assert.equal(await page.getByLabel("Bar 1, Dry").inputValue(), "93,75");
+  await until(() => page.getByLabel("Bar 1, Dry").inputValue(), "93,75");
 });
 
 onPage("how: each figure opens its formula, source and standing, by keyboard too", async (page) => {
@@ -94,7 +94,7 @@ onPage("how: each figure opens its formula, source and standing, by keyboard too
   const how = page.getByRole("button", { name: "How Time for the wanted wall comes about" });
   await how.focus();
   await page.keyboard.press("Enter");
-  assert.equal(await how.getAttribute("aria-expanded"), "true");
+  await until(() => how.getAttribute("aria-expanded"), "true");
   const text = await page.locator(`[id="${await how.getAttribute("aria-controls")}"]`).innerText();
   assert.match(text, /Source: .*Adcock/s);
   for (const d of await page.locator("details.more").all()) await d.locator("summary").click();

@@ -91,7 +91,7 @@ onPage("while a hand drags the panels follow after the drawing, and at once when
   const at = await middle(page, 5);
   await page.mouse.move(at.x, at.y);
   await page.mouse.down();
-  await until(() => page.locator(".node.on").count(), "1");
+  await page.locator(".nodes-table tr.on").waitFor(); // the panels have followed the press itself
   await page.evaluate(() => { window.drawings = []; });
   for (let i = 1; i <= 6; i++) await page.mouse.move(at.x + 4 * i, at.y);
   await planned(page);
@@ -127,5 +127,5 @@ onPage("a pointer on its way to the Sheets panel has the first sheet begun, once
   await page.mouse.move(...to);
   await page.evaluate(() => window.moldwrightPage.core.ask("version", {})); // all before it is answered
   assert.equal(await sheets(), 1);
-  assert.equal(await page.locator(".underway").count(), 0);
+  await until(() => page.locator(".underway").count(), "0");
 });

@@ -48,8 +48,9 @@ onPage("wheel, keys and buttons zoom; the drawing pans and comes back whole", as
 
 onPage("a drag while near is as fine as the zoom, and one step of undo", async (page) => {
   await page.locator(".node").nth(5).focus();
+  const whole = await scale(page);
   for (let i = 0; i < 4; i++) await page.keyboard.press("+");
-  await page.waitForTimeout(80);
+  await until(async () => (await scale(page)) > 5 * whole, "true"); // 1.5 to the fourth
   const start = await value(page, 6, "Radius"), k = await scale(page), at = await dot(page, 5);
   await page.mouse.move(at.x, at.y);
   await page.mouse.down();
@@ -78,6 +79,7 @@ onPage("a dragged node snaps to its neighbour's radius, unless Snap is off", asy
   await planned(page);
   await page.getByRole("button", { name: "Snap" }).click();
   assert.equal(await drag(), 0);
+  await planned(page);
   assert.notEqual(await value(page, 7, "Radius"), wide);
 });
 
@@ -103,6 +105,7 @@ onPage("a node is added on the wall: by the plus, by pressing twice, by key; the
   });
   await page.mouse.dblclick(place.x, place.y);
   await until(() => rows(page), String(n + 1));
+  await planned(page);
   const on = page.locator(".node.on .dot");
   const b = await on.boundingBox();
   assert.ok(Math.hypot(b.x + b.width / 2 - place.x, b.y + b.height / 2 - place.y) < 4, "stands where it was pressed");

@@ -5,7 +5,7 @@ import { spawn, spawnSync } from "node:child_process";
 import { existsSync, mkdtempSync, readdirSync, rmSync, statSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { address } from "./browser.mjs";
+import { address, PATIENCE } from "./browser.mjs";
 import { connect } from "./socket.mjs";
 
 export const program = ["firefox-esr", "firefox"].find((p) => spawnSync("sh", ["-c", `command -v ${p}`]).status === 0) ?? null;
@@ -87,7 +87,7 @@ export async function start() {
       async downloaded(work) {
         const before = new Set(readdirSync(into));
         await work();
-        for (let i = 0; i < 200; i++) {
+        for (const end = performance.now() + PATIENCE; performance.now() < end;) {
           const now = readdirSync(into).filter((f) => !before.has(f));
           const done = now.find((f) => !f.endsWith(".part") && !now.includes(`${f}.part`));
           if (done && statSync(join(into, done)).size > 0) return join(into, done);

@@ -39,7 +39,7 @@ function hands(page) {
     },
     async downloaded(want, by) {
       await to(want, by);
-      const [d] = await Promise.all([page.waitForEvent("download", { timeout: 30_000 }), key("Enter")]);
+      const [d] = await Promise.all([page.waitForEvent("download"), key("Enter")]);
       return { name: d.suggestedFilename(), bytes: readFileSync(await d.path()) };
     },
     /** Comes to a field for files, for which the browser itself has a window, and gives it one. */

@@ -1,7 +1,12 @@
 // A test on a fresh page: no error and no request may be left behind.
 import assert from "node:assert/strict";
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
 import { after, before, test } from "node:test";
-import { launch, open } from "./browser.mjs";
+import { idle, launch, open } from "./browser.mjs";
+
+const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+const rules = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
 
 /** Gives onPage(name, work, options) for one file of tests, with one browser. */
 export function pages() {
@@ -38,4 +43,15 @@ export async function fill(page, label, text) {
   const field = page.getByLabel(label, { exact: true });
   await field.fill(text);
   await field.blur();
+}
+
+/** Fails with what axe finds on the page as it stands, once nothing is under way and
+ *  nothing moves; the page must have been opened with bypassCSP. */
+export async function accessible(page, what) {
+  await idle(page);
+  await page.evaluate(() => Promise.all(document.getAnimations().filter((a) => a.effect?.getTiming().iterations !== Infinity).map((a) => a.finished.catch(() => {}))));
+  if (!await page.evaluate(() => "axe" in window)) await page.evaluate(axe);
+  const found = await page.evaluate(async (runOnly) => (await window.axe.run(document, { runOnly })).violations
+    .map((v) => `${v.id}: ${v.nodes.map((n) => n.target.join(" ") + " " + n.failureSummary).join(" | ")}`), rules);
+  assert.deepEqual(found, [], what);
 }

@@ -8,27 +8,16 @@ import { join } from "node:path";
 import { fileURLToPath, pathToFileURL } from "node:url";
 import { after, before, test } from "node:test";
 import { address, downloaded, launch, open, planned, until, verdict } from "./browser.mjs";
+import { pages, tab } from "./onpage.mjs";
 
 let browser;
 before(async () => { browser = await launch(); });
 after(async () => { await browser.close(); });
 
-/** A test with a fresh page; no error and no request may be left behind. */
-function onPage(name, work, options) {
-  test(name, async () => {
-    const p = await open(browser, options);
-    try {
-      await work(p.page, p);
-      assert.deepEqual(p.seen.errors, []);
-      assert.deepEqual(p.seen.requests, []);
-    } finally {
-      await p.context.close();
-    }
-  });
-}
+const onPage = pages();
 
 const rows = async (page, text, units = "mm") => {
-  await page.locator("#tab-form").click();
+  await tab(page, "form");
   const box = page.locator("details.rows");
   if ((await box.getAttribute("open")) === null) await box.locator("summary").click();
   await page.locator("details.rows textarea").fill(text);
@@ -85,7 +74,6 @@ onPage("12,5 and 12.5 are the same number; a word is named under its field and k
   const field = page.getByLabel("Wall of the cast, wet");
   const figures = async (text) => {
     await field.fill(text);
-    await page.waitForTimeout(80);
     await planned(page);
     return page.locator("#tabpanel .figures").first().innerText();
   };
@@ -102,8 +90,8 @@ onPage("a fault of the form is said in the verdict line, under its field, and un
   const was = await verdict(page);
   const field = page.getByLabel("Node 4, Radius, mm");
   await field.fill("-5");
-  await page.locator(".verdict.fault").waitFor();
-  assert.match(await page.locator(".verdict p").innerText(), /^No plan yet\./);
+  await until(() => page.locator(".verdict.fault p").innerText(), /^No plan yet\./);
+  await until(() => field.getAttribute("aria-describedby"), /./);
   const said = page.locator(`[id="${await field.getAttribute("aria-describedby")}"]`);
   assert.match(await page.locator(".verdict p").innerText(), new RegExp((await said.innerText()).slice(0, 20)));
   assert.equal(await page.locator(".drawing .mold").count(), 1);
@@ -122,7 +110,7 @@ onPage("a node moves by pointer and by arrow keys, one step of undo each", async
   for (let i = 1; i <= 10; i++) await page.mouse.move(box.x + box.width / 2 + 2 * i, box.y + box.height / 2);
   await page.mouse.up();
   await until(async () => Number(await r.inputValue()) > start + 2, "true");
-  await page.waitForTimeout(100);
+  await planned(page);
   const dragged = Number(await r.inputValue());
   await node.focus();
   for (let i = 0; i < 3; i++) await page.keyboard.press("ArrowRight");
@@ -173,7 +161,7 @@ onPage("a reload brings the job back", async (page) => {
   const was = await verdict(page);
   await page.reload();
   await until(() => verdict(page), was);
-  assert.equal(await page.locator("input.name").inputValue(), "Reed cup");
+  await until(() => page.locator("input.name").inputValue(), "Reed cup");
 });
 
 /** Puts a text among the kept versions, as another visit would have left it. */
@@ -216,8 +204,7 @@ onPage("a saved job reopens, and saves again to the same bytes", async (page) =>
 onPage("a damaged file is explained and the bench stays as it is", async (page) => {
   const was = await verdict(page);
   await page.locator("input[type=file]").setInputFiles({ name: "half.json", mimeType: "application/json", buffer: Buffer.from('{"format":"moldwright-job","version":1,"na') });
-  await page.locator(".toast p").waitFor();
-  assert.match(await page.locator(".toast p").innerText(), /half\.json was not opened/);
+  await until(() => page.locator(".toast p").innerText(), /half\.json was not opened/);
   await until(() => verdict(page), was);
 });
 
@@ -247,11 +234,11 @@ onPage("the worker dies: the page starts another and goes on", async (page) => {
 
 for (const width of [320, 360, 640]) {
   onPage(`${width} px: no sideways scroll on any panel`, async (page) => {
-    for (const tab of ["form", "release", "parts", "tooling", "casting", "sheets"]) {
-      await page.locator(`#tab-${tab}`).click();
-      await page.waitForTimeout(150);
+    for (const name of ["form", "release", "parts", "tooling", "casting", "sheets"]) {
+      await tab(page, name);
+      await planned(page);
       const [wide, room] = await page.evaluate(() => [document.documentElement.scrollWidth, document.documentElement.clientWidth]);
-      assert.ok(wide <= room, `${tab}: ${wide} > ${room}`);
+      assert.ok(wide <= room, `${name}: ${wide} > ${room}`);
     }
   }, { width, height: 740, hasTouch: true });
 }
@@ -262,8 +249,8 @@ test("storage blocked: the page works and says what that means", async () => {
     Object.defineProperty(window, "localStorage", { get() { throw new DOMException("blocked", "SecurityError"); } });
   });
   await page.reload();
+  await until(() => page.locator(".toast p").innerText(), /keeps nothing between visits/);
   await until(() => verdict(page), /parts?/);
-  assert.match(await page.locator(".toast p").innerText(), /keeps nothing between visits/);
   await context.close();
 });
 

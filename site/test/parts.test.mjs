@@ -3,7 +3,8 @@
 // it sticks; the cut across the axis; solids drawn, turned, cut, told in a table.
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
-import { launch, open, planned, until, verdict } from "./browser.mjs";
+import { launch, open, PATIENCE, planned, until, verdict } from "./browser.mjs";
+import { tab } from "./onpage.mjs";
 
 let browser;
 before(async () => { browser = await launch(); });
@@ -20,7 +21,7 @@ function onParts(name, work, { outer, mold = {}, ...options } = {}) {
         await p.page.waitForFunction(() => document.querySelector("input.name").value === "Trial");
         await planned(p.page);
       }
-      await p.page.locator("#tab-parts").click();
+      await tab(p.page, "parts");
       await work(p.page, p);
       assert.deepEqual(p.seen.errors, []);
       assert.deepEqual(p.seen.requests, []);
@@ -91,6 +92,7 @@ onParts("why not fewer: the place that holds a scheme is marked on the drawing",
 });
 
 onParts("the mold comes apart in its order, each part along its pull", async (page) => {
+  await page.locator(".order li").first().waitFor();
   const order = await page.locator(".order li").allInnerTexts();
   assert.match(order[0], /upper part/);
   assert.match(order[1], /lower part/);
@@ -127,10 +129,9 @@ onParts("the cut across the axis: an oval stands turned to the seams, facets and
   await page.getByLabel("The pot is").selectOption("oval");
   await page.getByLabel("Narrow over wide").fill("0,6");
   const box = () => page.locator(".cross-pot").evaluate((e) => { const b = e.getBBox(); return (Math.min(b.width, b.height) / Math.max(b.width, b.height)).toFixed(2); });
-  await page.waitForTimeout(100);
-  await page.locator(".verdict[aria-busy=false]").waitFor({ timeout: 20_000 }); // a plan over azimuth takes its time
+  await planned(page);
   await until(box, "0.60");
-  assert.match(await page.locator(".cross svg").getAttribute("aria-label"), /oval\. 2 side parts; the section stands turned \d+° to the seams/);
+  await until(() => page.locator(".cross svg").getAttribute("aria-label"), /oval\. 2 side parts; the section stands turned \d+° to the seams/);
   await page.getByLabel("The pot is").selectOption("polygon");
   await page.getByLabel("Faces").fill("5");
   await planned(page);
@@ -153,18 +154,20 @@ const ink = (page) => page.locator(".space canvas").screenshot().then((png) => p
   return { share: n / (d.length / 4), sum };
 }, png.toString("base64")));
 
+/** Waits until what the canvas shows is as wanted and changes no more. */
+async function rests(page, want, otherwise) {
+  await page.locator(".said").waitFor({ state: "detached" });
+  for (let old = null, now, end = performance.now() + PATIENCE; performance.now() < end; old = now) {
+    now = await ink(page);
+    if (want(now) && old?.sum === now.sum) return now;
+  }
+  assert.fail(otherwise);
+}
+
 onParts("in space: the mold is drawn, turned by keys and pointer, cut and taken apart", async (page) => {
   await page.getByRole("button", { name: "In space" }).click();
-  await page.locator(".said").waitFor({ state: "detached" });
-  await page.waitForTimeout(300);
-  let last = await ink(page);
-  assert.ok(last.share > 0.05, `only ${last.share} of the canvas is drawn`);
-  const changed = async (what) => {
-    await page.waitForTimeout(200);
-    const now = await ink(page);
-    assert.notEqual(now.sum, last.sum, `${what} changed nothing`);
-    last = now;
-  };
+  let last = await rests(page, (now) => now.share > 0.05, "only little of the canvas is drawn");
+  const changed = async (what) => { last = await rests(page, (now) => now.sum !== last.sum, `${what} changed nothing`); };
   const canvas = page.locator(".space canvas");
   await canvas.focus();
   await page.keyboard.press("ArrowLeft");
@@ -182,17 +185,15 @@ onParts("in space: the mold is drawn, turned by keys and pointer, cut and taken 
   await slider(page).fill("1");
   await changed("the slider");
   await page.getByText("What stands here, as a table").click();
-  const rows = await page.locator(".space tbody tr").allInnerTexts();
-  assert.equal(rows.length, 3);
-  assert.match(rows.join("|"), /lower part\s+down.*upper part\s+up.*cast/s);
+  const rows = () => page.locator(".space tbody tr").allInnerTexts();
+  await until(async () => (await rows()).length, "3");
+  assert.match((await rows()).join("|"), /lower part\s+down.*upper part\s+up.*cast/s);
 });
 
 onParts("in space: the printed kit is laid out, each piece told with its size", async (page) => {
   await page.getByRole("button", { name: "In space" }).click();
   await page.getByRole("button", { name: "Printed kit" }).click();
-  await page.locator(".said").waitFor({ state: "detached" });
-  await page.waitForTimeout(400);
-  assert.ok((await ink(page)).share > 0.02);
+  await rests(page, (now) => now.share > 0.02, "the kit is not drawn");
   await page.getByText("What stands here, as a table").click();
   await until(() => page.locator(".space tbody").innerText(), /positive/);
 });
@@ -209,7 +210,7 @@ test("without drawing in space the page says so, and the table stands", async ()
 for (const width of [320, 360]) {
   onParts(`${width} px: no sideways scroll while apart, in space, or stretched`, async (page) => {
     const fits = async (what) => {
-      await page.waitForTimeout(150);
+      await planned(page);
       const [wide, room] = await page.evaluate(() => [document.documentElement.scrollWidth, document.documentElement.clientWidth]);
       assert.ok(wide <= room, `${what}: ${wide} > ${room}`);
     };

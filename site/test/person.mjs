@@ -3,6 +3,7 @@
 // differs between browsers is in the driver: evaluate, click, tap, key,
 // type, files, downloaded.
 import assert from "node:assert/strict";
+import { PATIENCE } from "./browser.mjs";
 
 /** Runs in the page: the middle of the first visible thing of that name, scrolled into view. */
 function find([kind, name, exact]) {
@@ -37,20 +38,22 @@ export class Person {
 
   /** Waits until a value read in the page is as wanted. */
   async until(get, want, ...args) {
+    const end = performance.now() + PATIENCE;
     let got;
-    for (let i = 0; i < 300; i++) {
+    do {
       got = await this.d.evaluate(get, ...args);
       const text = String(got).replaceAll("\u00a0", " ");
       if (want instanceof RegExp ? want.test(text) : text === String(want)) return text;
       await new Promise((r) => setTimeout(r, 60));
-    }
+    } while (performance.now() < end);
     assert.fail(`wanted ${want}, got ${got}`);
   }
 
   async press(name, kind = "button", exact = false) {
     // a hand comes down on what stands still, and a finger not twice at once
+    const end = performance.now() + PATIENCE;
     let p = null, old = null;
-    for (let i = 0; i < 300 && !(p && old && p.x === old.x && p.y === old.y); i++) {
+    while (!(p && old && p.x === old.x && p.y === old.y) && performance.now() < end) {
       old = p;
       p = await this.d.evaluate(find, [kind, name, exact]);
       await new Promise((r) => setTimeout(r, this.touch ? 150 : 40));

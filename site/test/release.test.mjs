@@ -4,6 +4,7 @@
 import assert from "node:assert/strict";
 import { after, before, test } from "node:test";
 import { launch, open, planned, until, verdict } from "./browser.mjs";
+import { tab } from "./onpage.mjs";
 
 let browser;
 before(async () => { browser = await launch(); });
@@ -22,7 +23,7 @@ function onPot(name, outer, work, { job = {}, ...options } = {}) {
         await p.page.waitForFunction(() => document.querySelector("input.name").value === "Trial");
         await planned(p.page);
       }
-      await p.page.locator("#tab-release").click();
+      await tab(p.page, "release");
       await work(p.page);
       assert.deepEqual(p.seen.errors, []);
       assert.deepEqual(p.seen.requests, []);
@@ -51,7 +52,7 @@ onPot("the pull is chosen for a part or for the whole wall, and the drawing foll
   await until(() => page.getByRole("button", { name: "Whole wall, down" }).getAttribute("aria-pressed"), "true");
   await until(async () => await high() > 1.5 * part, "true"); // the lower part holds about half
   await until(() => text(page.locator(".panel")), /catches by up to 25\.\d\d mm/);
-  assert.ok(await page.locator(".marks .caught").count() > 0);
+  await until(async () => await page.locator(".marks .caught").count() > 0, "true");
   await page.getByRole("button", { name: "Whole wall, sideways" }).click();
   await until(() => text(page.locator(".panel")), /catches by up to 3\.43 mm/); // the recess in the foot
 });
@@ -89,8 +90,8 @@ onPot("the nearest form is a ghost line with its change; taking it is one step o
   await until(() => verdict(page), /^One part\. Clear\./);
   await until(() => text(page.locator(".near")), /In one part\s+It lets go as it is\./);
   await page.getByRole("button", { name: "Undo", exact: true }).first().click();
+  await until(() => page.locator(".toast").innerText(), /nearest form taken, in one part/);
   await until(() => verdict(page), was);
-  assert.match(await page.locator(".toast").innerText(), /nearest form taken, in one part/);
 });
 
 onPot("small changes are found when asked for, and one makes the pot save a part", [[0, 0], [40, 0], [40, 40], [60, 110]], async (page) => {
@@ -113,8 +114,7 @@ onPot("what the clay forgives is said in mm", [[0, 0], [50, 0], [50, 30], [49.6,
 onPot("air and slip that are held are told and drawn", [[0, 0], [40, 0], [50, 60], [40, 80], [30, 70], [28, 110]], async (page) => {
   await until(() => text(page.locator(".panel")), /Air stays under the roof when slip is poured in: 18\.1 ml, between 70\.0 and 80\.0 mm/);
   assert.match(await text(page.locator(".panel")), /Turned over, the cast keeps \d+\.\d ml of slip/);
-  assert.equal(await page.locator(".held.air rect").count(), 1);
-  assert.equal(await page.locator(".held.slip rect").count(), 1);
+  for (const what of ["air", "slip"]) await until(() => page.locator(`.held.${what} rect`).count(), "1");
 });
 
 onPot("the part that lets go worst is looked at first", [[0, 0], [30, 0], { r: 50, z: 40 }, { r: 30, z: 80 }, [45, 110]], async (page) => {

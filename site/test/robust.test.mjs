@@ -28,7 +28,7 @@ for (const [what, op, start, after] of [
     await tab(page, "tooling");
     await page.getByRole("button", { name: /3MF/ }).first().click();
   }, async (page) => {
-    const [d] = await Promise.all([page.waitForEvent("download", { timeout: 30_000 }), page.getByRole("button", { name: /3MF/ }).first().click()]);
+    const [d] = await Promise.all([page.waitForEvent("download"), page.getByRole("button", { name: /3MF/ }).first().click()]);
     assert.match(d.suggestedFilename(), /3mf$/);
   }],
   ["a sheet", "sheet", (page) => tab(page, "sheets"), async (page) => {
@@ -83,7 +83,7 @@ onPage("a plan that is stopped leaves the job as it is; tried again it is planne
 onPage("the worker is killed while it works: another does the work", async (page) => {
   await stall(page, "solids");
   await tab(page, "tooling");
-  const download = page.waitForEvent("download", { timeout: 30_000 });
+  const download = page.waitForEvent("download");
   await page.getByRole("button", { name: /3MF/ }).first().click();
   await stop(page).waitFor();
   await page.evaluate(() => window.moldwrightPage.core.kill());
@@ -100,7 +100,7 @@ onPage("fifty edits in a row: the plan is of the last, and each field is one ste
   await planned(page);
   const asked = await page.evaluate(async () => {
     const kept = () => Object.keys(localStorage).filter((k) => k.startsWith("moldwright.kept.")).map((k) => JSON.parse(localStorage.getItem(k)));
-    for (let i = 0; i < 200 && !kept().some((k) => JSON.parse(k.text).form.outer[5].r === 42.5 && k.words); i++) await new Promise((done) => setTimeout(done, 50));
+    for (const end = performance.now() + 30_000; performance.now() < end && !kept().some((k) => JSON.parse(k.text).form.outer[5].r === 42.5 && k.words);) await new Promise((done) => setTimeout(done, 50));
     const last = kept().find((k) => JSON.parse(k.text).form.outer[5].r === 42.5);
     const a = await window.moldwrightPage.core.ask("plan", { job: JSON.parse(last.text) }, null, true);
     return { of: JSON.parse(a.reply).verdict, kept: last.words };

@@ -5,7 +5,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { test } from "node:test";
 import { startCore } from "../tools/core.mjs";
 import { until, verdict } from "./browser.mjs";
-import { pages } from "./onpage.mjs";
+import { pages, tab } from "./onpage.mjs";
 
 const onPage = pages();
 const core = await startCore();
@@ -55,7 +55,7 @@ onPage("a first visit shows the shelf; one touch puts a pot on the bench, undo b
   await shelf.getByRole("button", { name: /^Heron vase/ }).click();
   await until(() => page.locator("input.name").inputValue(), "Heron vase");
   await until(() => verdict(page), /^Three parts/);
-  assert.equal(await shelf.locator("[aria-pressed=true]").count(), 1);
+  await until(() => shelf.locator("[aria-pressed=true]").count(), "1");
   await until(() => shelf.innerText(), /A waist/);
   await page.keyboard.press("Control+z");
   await until(() => page.locator("input.name").inputValue(), "Harbour jar");
@@ -63,9 +63,9 @@ onPage("a first visit shows the shelf; one touch puts a pot on the bench, undo b
 
 onPage("the shelf is put away for good, and does not come back on the next visit", async (page) => {
   await page.getByRole("button", { name: "Put the shelf away" }).click();
-  assert.equal(await page.locator(".shelf").count(), 0);
-  await page.locator("#tab-parts").click();
-  await page.locator("#tab-form").click();
+  await until(() => page.locator(".shelf").count(), "0");
+  await tab(page, "parts");
+  await tab(page, "form");
   assert.equal(await page.locator(".shelf").count(), 0);
   await page.locator("input.name").fill("Mine");
   await page.reload();

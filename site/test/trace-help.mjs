@@ -1,7 +1,7 @@
 // Help for the tests of tracing: pictures in by the file picker, by drop, and
 // made on the page.
 import { readFileSync } from "node:fs";
-import { downloaded } from "./browser.mjs";
+import { downloaded, idle } from "./browser.mjs";
 
 export const photo = (name) => readFileSync(new URL(`../../testdata/photos/${name}`, import.meta.url));
 
@@ -20,6 +20,7 @@ export async function outlined(page, name, buffer = photo(name)) {
 /** Waits until what is asked of the picture has been answered. */
 export async function settled(page) {
   await page.locator(".drawing.picture").waitFor();
+  await idle(page);
   await page.waitForFunction(() => !document.querySelector(".tracing-busy") && (document.querySelector(".overlay .found")?.getAttribute("d") || document.querySelector(".said-fault")));
 }
 

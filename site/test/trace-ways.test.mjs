@@ -2,14 +2,11 @@
 // pasted, the phone's camera, the focal length that a camera noted; and tracing
 // by keys alone, and as axe-core sees it, in both themes.
 import assert from "node:assert/strict";
-import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
 import { planned, until } from "./browser.mjs";
-import { pages } from "./onpage.mjs";
+import { accessible, pages } from "./onpage.mjs";
 import { choose, outlined, photo, rmsOf, savedJob, settled } from "./trace-help.mjs";
 
 const onPage = pages();
-const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const vase = (z) => 44 + 16 * Math.sin((z - 20) / 27); // of pot.pov and sketch.mjs
 const found = (page) => page.locator(".quality");
 const take = (page) => page.getByRole("button", { name: "Take this form" });
@@ -115,11 +112,7 @@ onPage("by keys alone: from the picture on the page to the form", async (page) =
 
 for (const colorScheme of ["light", "dark"]) {
   onPage(`axe finds nothing while a picture is traced and behind the profile, ${colorScheme}`, async (page) => {
-    await page.evaluate(axe);
-    const look = async (when) => assert.deepEqual(await page.evaluate(async () => {
-      const r = await window.axe.run(document, { runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"] });
-      return r.violations.map((v) => `${v.id}: ${v.nodes.map((n) => n.target.join(" ") + " " + n.failureSummary).join(" | ")}`);
-    }), [], when);
+    const look = (when) => accessible(page, when);
     await outlined(page, "vase-1000.jpg");
     await look("outlined");
     await typed(page, "Its length", "170");

@@ -31,10 +31,10 @@ onPage("four touches: a photo becomes a form that is right to 0.5 %, one step of
   assert.ok(rms < 0.005 * 60, `rms ${rms} mm`);
   assert.ok(form.outer.length < 25, `${form.outer.length} nodes`);
   for (const n of form.outer.filter((n) => n.z > 4 && n.z < 166)) assert.ok(Math.abs(n.r - vase(n.z)) < 0.6, `node at ${n.z}: ${n.r}`);
-  assert.equal(await page.locator(".behind-picture").count(), 1);
+  await until(() => page.locator(".behind-picture").count(), "1");
   await page.getByRole("button", { name: "Undo", exact: true }).first().click();
   await until(() => verdict(page), was);
-  assert.equal(await page.locator(".behind-picture").count(), 0);
+  await until(() => page.locator(".behind-picture").count(), "0");
 });
 
 onPage("the picture behind the profile lies on it, and fades and hides", async (page) => {
@@ -101,7 +101,7 @@ onPage("the camera's note of how it was held is followed", async (page) => {
   const exif = Buffer.from("ffe10022457869660000" + "4d4d002a00000008" + "0001" + "011200030000000100060000" + "00000000", "hex");
   await outlined(page, "lying.jpg", Buffer.concat([Buffer.from(lying.slice(0, 2)), exif, Buffer.from(lying.slice(2))]));
   const image = page.locator(".drawing.picture image");
-  assert.deepEqual([await image.getAttribute("width"), await image.getAttribute("height")], ["600", "800"]);
+  await until(async () => `${await image.getAttribute("width")} ${await image.getAttribute("height")}`, "600 800");
   await typed(page, 170);
   await until(() => found(page).innerText(), /170\.0 mm high, 1(19|20)\.\d mm across/);
 });
@@ -207,7 +207,7 @@ onPage("a large picture is scaled down with a word, and dropped on the page like
   await take(page).click();
   const { form } = await savedJob(page);
   assert.ok(rmsOf(form.traced.contour, vase, 4, 166) < 0.3);
-}, { timeout: 30_000 });
+});
 
 onPage("the worker dies while a picture is open: the picture is opened again by itself", async (page) => {
   await outlined(page, "vase-1000.jpg");

@@ -13,50 +13,66 @@ import type { ClassSet, Ref, SetReply, Table } from "./types";
 
 const SEEDS = 31 ** 4;
 
-/** Puts other questions in the set, if the core can ask every one of them. */
-async function use(questions: Ref[], looked?: number): Promise<boolean> {
-  const reply = await exercise<SetReply>({ do: "set", set: { ...room().set, questions } });
-  if ("error" in reply) {
-    put({ fault: at(reply) });
-    return false;
-  }
-  const next = { ...room().set, questions: reply.set.questions };
-  put({ set: next, questions: reply.questions, honest: reply.honest, fault: "", ...(looked === undefined ? {} : { looked }) });
-  keep();
-  return true;
+let last: Promise<unknown> = Promise.resolve();
+let sets = 0;
+
+/** Puts other questions in the set, if the core can ask every one of them, and looks
+ *  at one. Changes that come faster than the core answers are made one after another,
+ *  each to what the one before has left; null changes nothing, and what was asked for
+ *  a set that has been put away meanwhile is dropped. */
+function use(change: (list: Ref[]) => Ref[] | null, look?: (were: number) => number): Promise<boolean> {
+  const of = sets;
+  const done = last.then(async () => {
+    const list = room().set.questions, questions = of === sets ? change(list) : null;
+    if (!questions) return false;
+    const reply = await exercise<SetReply>({ do: "set", set: { ...room().set, questions } });
+    if (of !== sets) return false;
+    if ("error" in reply) {
+      put({ fault: at(reply) });
+      return false;
+    }
+    const next = { ...room().set, questions: reply.set.questions };
+    put({ set: next, questions: reply.questions, honest: reply.honest, fault: "", ...(look ? { looked: look(list.length) } : {}) });
+    keep();
+    return true;
+  });
+  last = done;
+  return done;
 }
+
+const add = (more: (list: Ref[]) => Ref[]): Promise<boolean> => use((list) => [...list, ...more(list)], (were) => were);
 
 /** Draws new questions, each with a seed of its own. */
-export function drawQuestions(kinds: string[], difficulty: number, each: number): Promise<boolean> {
-  const list = room().set.questions;
-  const more = kinds.flatMap((kind) => Array.from({ length: each }, () => ({ kind, difficulty, seed: Math.floor(Math.random() * SEEDS) })));
-  return use([...list, ...more], list.length);
-}
+export const drawQuestions = (kinds: string[], difficulty: number, each: number): Promise<boolean> =>
+  add(() => kinds.flatMap((kind) => Array.from({ length: each }, () => ({ kind, difficulty, seed: Math.floor(Math.random() * SEEDS) }))));
 
 export function addBench(kind: string, difficulty: number): Promise<boolean> {
-  const list = room().set.questions;
-  const seed = list.filter((q) => q.job).length;
-  return use([...list, { kind, difficulty, seed, job: now().job }], list.length);
+  const { job } = now();
+  return add((list) => [{ kind, difficulty, seed: list.filter((q) => q.job).length, job }]);
 }
 
-export function addCode(code: string): Promise<boolean> {
-  const list = room().set.questions;
-  return use([...list, { code }], list.length);
+export const addCode = (code: string): Promise<boolean> => add(() => [{ code }]);
+
+/** Changes the list that is shown, unless it is another one by then. */
+function useShown(change: (list: Ref[]) => void, look?: number): Promise<boolean> {
+  const shown = room().set.questions;
+  return use((list) => {
+    if (list !== shown) return null;
+    const next = [...list];
+    change(next);
+    return next;
+  }, look === undefined ? undefined : () => look);
 }
 
 export function move(i: number, by: number): void {
-  const list = [...room().set.questions], [q] = list.splice(i, 1);
-  list.splice(i + by, 0, q!);
-  void use(list, i + by);
+  void useShown((list) => { list.splice(i + by, 0, ...list.splice(i, 1)); }, i + by);
 }
 
 /** Takes a question out, or, where one is given, puts that in its place. */
 export function change(i: number, other?: Ref): void {
-  const list = [...room().set.questions];
-  list.splice(i, 1, ...(other ? [other] : []));
-  void use(list).then(() => {
-    const { looked } = room();
-    if (typeof looked === "number" && looked >= list.length) put({ looked: list.length ? list.length - 1 : null });
+  void useShown((list) => { list.splice(i, 1, ...(other ? [other] : [])); }).then(() => {
+    const { looked, set: { questions: { length } } } = room();
+    if (typeof looked === "number" && looked >= length) put({ looked: length ? length - 1 : null });
   });
 }
 
@@ -80,6 +96,7 @@ export const keepHeld = (): void => { if (room().set.questions.length) keep(); }
 
 /** Begins an empty set; the one before stays among those that are kept. */
 export function beginNew(): void {
+  sets++;
   beginRow("class", null);
   put({ set: emptySet, questions: [], fault: "", looked: null });
   keep();
@@ -100,6 +117,7 @@ export async function takeSet(k: Kept<"class">): Promise<void> {
 export async function openSet(text: string, from: From, old: Kept<"class"> | null = null): Promise<void> {
   const reply = await exercise<SetReply>({ do: "set", set: text });
   if ("error" in reply) return say(w.class.notOpened(from, at(reply)));
+  sets++;
   beginRow("class", old);
   put({ set: reply.set, questions: reply.questions, honest: reply.honest, fault: "", looked: old ? null : 0 });
   keep();

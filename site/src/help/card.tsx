@@ -28,9 +28,10 @@ export function Explained({ id }: { id: TermId }) {
 }
 
 export function HelpCard() {
-  const { asked } = help(), box = useRef<HTMLDivElement>(null);
+  const { asked } = help(), box = useRef<HTMLDivElement>(null), shown = useRef(asked);
   useLayoutEffect(() => {
     const el = box.current!;
+    shown.current = asked;
     if (!asked) {
       if (el.matches(":popover-open")) el.hidePopover();
       return;
@@ -48,7 +49,8 @@ export function HelpCard() {
       if ((e as ToggleEvent).newState !== "closed") return;
       const { asked } = help();
       if (document.activeElement === document.body) asked?.from.focus({ preventScroll: true });
-      if (asked) put({ asked: null });
+      // the event comes a task after the closing: another word may have been asked by then
+      if (asked && asked === shown.current) put({ asked: null });
     };
     el.addEventListener("toggle", toggled);
     return () => el.removeEventListener("toggle", toggled);

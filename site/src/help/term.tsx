@@ -1,6 +1,7 @@
 // A word that can be asked: in running text a dotted underline, after the label
 // of a field, where a touch belongs to the field, a question mark.
 import type { JSX } from "preact";
+import { useRef } from "preact/hooks";
 import { w } from "../words";
 import { help, put } from "./store";
 import type { TermId } from "./terms";
@@ -8,15 +9,16 @@ import type { TermId } from "./terms";
 /** The word, or the mark after it. */
 export function Term({ of, word, mark = false }: { of: TermId; word?: string; mark?: boolean }) {
   const { name } = w.help.terms[of], shown = word ?? name;
-  let wasOpen = false; // a press outside the card closes it, so that one on its own word must not open it again
+  // a press outside the card closes it, so that one on its own word must not open it again, though the page may be drawn anew meanwhile
+  const wasOpen = useRef(false);
   return (
     <button
       type="button" class={mark ? "ask-mark" : "term"} aria-label={mark ? undefined : w.help.ask(shown)} aria-haspopup="dialog" data-term={of}
-      onPointerDown={() => { wasOpen = help().asked?.id === of; }}
+      onPointerDown={() => { wasOpen.current = help().asked?.id === of; }}
       onClick={(e) => {
         e.preventDefault();
-        if (!wasOpen) put({ asked: { id: of, from: e.currentTarget } });
-        wasOpen = false;
+        if (!wasOpen.current || e.detail === 0) put({ asked: { id: of, from: e.currentTarget } });
+        wasOpen.current = false;
       }}
     >{mark ? <><span class="away">{w.help.ask(shown)}</span><span class="sign" aria-hidden="true">?</span></> : shown}</button>
   );
