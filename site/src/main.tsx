@@ -34,7 +34,9 @@ function run(): void {
   const again = location.hash === linked() && last !== undefined && last.length > 0;
   if (last === undefined) void started.then(() => say(w.noStorage)); // not while the core still starts: it is said for some seconds only
   const opened = started.then(again ? undefined : openLink).then(openClass);
-  addEventListener("hashchange", () => void (onLink() ? openClass() : openLink()));
+  addEventListener("hashchange", (e) => {
+    if (e.newURL === location.href) void (onLink() ? openClass() : openLink()); // else another follows
+  });
   addEventListener("beforeunload", leaving);
   // For the browser tests: the core as the page holds it, and that what an address carries has been opened.
   Object.defineProperty(window, "moldwrightPage", { value: { core, opened } });

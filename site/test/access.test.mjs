@@ -40,6 +40,7 @@ for (const colorScheme of ["light", "dark"]) {
       await page.locator("dialog.damaged[open]").waitFor();
       await clean(page, "damaged file");
       await page.getByRole("button", { name: "Leave it" }).click();
+      await page.locator("dialog.damaged").waitFor({ state: "detached" });
       await page.getByLabel("Node 4, Radius, mm").fill("-5");
       await page.locator(".verdict.fault").waitFor();
       await clean(page, "a fault");

@@ -254,6 +254,22 @@ onPage("an answer that cannot be read costs no try; after two tries the solution
   await page.locator(".solution").waitFor();
 });
 
+onPage("choices made faster than the page is drawn all stand", async (page) => {
+  const { ref } = await core(page, { do: "pose", kind: "count", difficulty: 1, seed: 7 });
+  await begin(page, setOf([ref]));
+  await idle(page);
+  const n = await page.evaluate(() => {
+    const groups = [...document.querySelectorAll(".choice-answer")];
+    for (const g of groups) g.querySelectorAll("input")[1].click();
+    return groups.length;
+  });
+  assert.ok(n > 1, `${n} groups`);
+  await idle(page);
+  await button(page, "Check").click();
+  await until(() => said(page), /^(Right|Close|Not)/);
+  assert.equal(await page.locator(".choice-answer input:checked").count(), n);
+});
+
 onPage("the smallest change is judged as the form is typed, and right when it clears", async (page) => {
   let ref, given, best; // one whose nearest form has the same nodes
   for (let seed = 0; !best && seed < 40; seed++) {

@@ -24,9 +24,9 @@ const round = (m: Place): Place => ({ ...(m.r === undefined ? {} : { r: hundredt
 function MarksField({ field, answer }: Props) {
   const marks = answer.marks ?? [], none = answer.choices?.[field.id] === "none";
   const [z, setZ] = useState<number | null>(null), [r, setR] = useState<number | null>(null);
-  const set = (m: Place[]) => draft({ marks: m.map(round) });
+  const set = (change: (m: Place[]) => Place[]) => draft((now) => ({ marks: change(now.marks ?? []).map(round) }));
   const full = marks.length >= (field.most ?? Infinity);
-  const put = (i: number, m: Partial<Place>) => set(marks.map((o, k) => (k === i ? { ...o, ...m } : o)));
+  const put = (i: number, m: Partial<Place>) => set((all) => all.map((o, k) => (k === i ? { ...o, ...m } : o)));
   return (
     <fieldset class="marks-field">
       <legend>{field.words}</legend>
@@ -37,8 +37,8 @@ function MarksField({ field, answer }: Props) {
             <div key={i} role="group" aria-label={w.class.mark(i + 1)}>
               <b>{i + 1}</b>
               <Length label={w.class.heightZ} unit="mm" value={m.z} set={(x) => { if (x !== null) put(i, { z: x }); }} />
-              <Length label={w.class.radiusR} unit="mm" value={m.r ?? null} placeholder="" set={(x) => set(marks.map((o, k) => (k !== i ? o : x === null ? { z: o.z } : { r: x, z: o.z })))} />
-              <button type="button" class="small" aria-label={w.class.removeMark(i + 1)} onClick={() => set(marks.filter((_, k) => k !== i))}>−</button>
+              <Length label={w.class.radiusR} unit="mm" value={m.r ?? null} placeholder="" set={(x) => set((all) => all.map((o, k) => (k !== i ? o : x === null ? { z: o.z } : { r: x, z: o.z })))} />
+              <button type="button" class="small" aria-label={w.class.removeMark(i + 1)} onClick={() => set((all) => all.filter((_, k) => k !== i))}>−</button>
             </div>
           ))}
         </div>
@@ -50,7 +50,7 @@ function MarksField({ field, answer }: Props) {
           <Length label={w.class.radiusEmpty} unit="mm" value={r} set={setR} />
           <button
             type="button" disabled={z === null || full}
-            onClick={() => { set([...marks, r === null ? { z: z! } : { r, z: z! }]); setZ(null); setR(null); }}
+            onClick={() => { set((all) => [...all, r === null ? { z: z! } : { r, z: z! }]); setZ(null); setR(null); }}
           >{w.class.addMark}</button>
         </div>
       </details>
@@ -58,7 +58,7 @@ function MarksField({ field, answer }: Props) {
       {field.options?.map((o) => (
         <label key={o.id} class="tick"><input
           type="checkbox" checked={none}
-          onChange={(e) => draft({ choices: e.currentTarget.checked ? { ...answer.choices, [field.id]: o.id } : {} })}
+          onChange={(e) => { const on = e.currentTarget.checked; draft((now) => ({ choices: on ? { ...now.choices, [field.id]: o.id } : {} })); }}
         />{o.words}</label>
       ))}
     </fieldset>
@@ -93,7 +93,7 @@ function ChoiceField({ field, answer }: Props) {
       {field.options?.map((o) => (
         <label key={o.id} class="tick"><input
           type="radio" name={name} checked={answer.choices?.[field.id] === o.id}
-          onChange={() => draft({ choices: { ...answer.choices, [field.id]: o.id } })}
+          onChange={() => draft((now) => ({ choices: { ...now.choices, [field.id]: o.id } }))}
         />{o.words}</label>
       ))}
     </fieldset>
@@ -103,7 +103,7 @@ function ChoiceField({ field, answer }: Props) {
 /** The node to change, typed. */
 function FormField({ field, answer, question, node, pick }: Props) {
   const job = answer.job ?? question.job, outer = job.form.outer, n = outer[node] ?? outer[0]!, id = useId();
-  const move = (r: number, z: number) => draft({ job: { ...job, form: { ...job.form, outer: outer.map((o, i) => (i === node ? { ...o, r, z } : o)) } } });
+  const move = (to: { r?: number; z?: number }) => draft(({ job: now = question.job }) => ({ job: { ...now, form: { ...now.form, outer: now.form.outer.map((o, i) => (i === node ? { ...o, ...to } : o)) } } }));
   return (
     <fieldset class="form-answer">
       <legend>{field.words}</legend>
@@ -115,8 +115,8 @@ function FormField({ field, answer, question, node, pick }: Props) {
             {outer.map((_, i) => <option key={i} value={String(i)} selected={i === node}>{i + 1}</option>)}
           </select>
         </span>
-        <Length key={`r${node}`} label={w.class.radiusR} unit="mm" value={n.r} set={(x) => { if (x !== null) move(Math.max(0, x), n.z); }} />
-        <Length key={`z${node}`} label={w.class.heightZ} unit="mm" value={n.z} set={(x) => { if (x !== null) move(n.r, x); }} />
+        <Length key={`r${node}`} label={w.class.radiusR} unit="mm" value={n.r} set={(x) => { if (x !== null) move({ r: Math.max(0, x) }); }} />
+        <Length key={`z${node}`} label={w.class.heightZ} unit="mm" value={n.z} set={(x) => { if (x !== null) move({ z: x }); }} />
       </div>
       <div class="actions"><button type="button" class="small" disabled={!answer.job} onClick={() => draft({ job: question.job })}>{w.class.formBack}</button></div>
     </fieldset>

@@ -114,9 +114,10 @@ function change(question: Question, patch: Partial<Work>): void {
   keep();
 }
 
-export function draft(patch: Partial<Answer>): void {
-  const o = open();
-  if (o) change(o.question, { draft: { ...o.work.draft, ...patch }, unread: "" });
+/** Changes the answer that is drafted, which may be ahead of the one that is drawn. */
+export function draft(patch: Partial<Answer> | ((now: Answer) => Partial<Answer>)): void {
+  const o = open(), now = o?.work.draft;
+  if (now) change(o.question, { draft: { ...now, ...(typeof patch === "function" ? patch(now) : patch) }, unread: "" });
 }
 
 export function pickPicture(i: number): void {
