@@ -314,6 +314,22 @@ const panel = async (page) => {
   await page.locator(".class-kinds").waitFor();
 };
 
+onPage("a set that an earlier page kept under one key for all is taken up, once", async (page, { seen }) => {
+  await page.evaluate((text) => localStorage.setItem("moldwright.class", text), oneCount().buffer.toString());
+  await page.reload();
+  await planned(page);
+  const stored = () => page.evaluate(() => [localStorage.getItem("moldwright.class"), Object.keys(localStorage).filter((k) => k.startsWith("moldwright.class.")).length]);
+  assert.deepEqual(await stored(), [null, 1]);
+  await panel(page);
+  await page.getByText("Sets kept in this browser").click();
+  await page.getByRole("button", { name: /^Take back Monday bench/ }).click();
+  await until(() => page.getByLabel("Title", { exact: true }).inputValue(), "Monday bench");
+  await page.reload();
+  await planned(page);
+  assert.equal((await stored())[0], null);
+  seen.requests.length = 0; // the page itself, again
+});
+
 onPage("two tabs: two students at the same exercise keep their answers apart, over a reload and a closed tab", async (page, { context, seen }) => {
   const begin = async (p, student) => {
     await p.locator("header input[type=file]").setInputFiles(oneCount());

@@ -60,6 +60,19 @@ function read<K extends Kind>(key: string): { at: number; what: Kinds[K] } | nul
   }
 }
 
+/** What stands under the one key that each kind once had becomes a row of no tab. */
+function takeUp(): void {
+  try {
+    for (const kind of ["exercise", "class"] as const) {
+      const key = `moldwright.${kind}`, what = JSON.parse(localStorage.getItem(key) ?? "null");
+      if (what && sound[kind](what) && put(`${key}.${fresh()}.${fresh()}`, JSON.stringify({ at: Date.now(), what }), null)) drop([{ key }]);
+    }
+  } catch {
+    // it stays where it is
+  }
+}
+takeUp();
+
 /** What this tab goes on with: after a reload its own, on a new visit the newest. */
 export function own<K extends Kind>(kind: K): Kept<K> | undefined {
   const all = kept(kind);

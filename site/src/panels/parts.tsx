@@ -7,9 +7,13 @@ import { Icon } from "../icons";
 import { mass, show } from "../numbers";
 import { look } from "../parts-look";
 import { edit, lookAt, now, settle } from "../state";
+import { chosen } from "../verdict";
 import { w } from "../words";
 import { Order } from "./apart";
 import { CrossSection } from "./section";
+
+/** So many stand in a list before the rest of it is folded. */
+const FEW = 3;
 
 export function PartsPanel({ plan }: { plan: Plan }) {
   const { job } = now();
@@ -21,6 +25,12 @@ export function PartsPanel({ plan }: { plan: Plan }) {
     settle();
     lookAt({ scheme: null, apart: 0 });
   };
+  const { count } = chosen(plan), row = (s: Scheme) => (
+    <SchemeRow key={s.id} s={s} on={job.mold.scheme === s.id} used={plan.chosen === s.id} advised={plan.advised === s.id} use={() => use(s.id, () => w.chose(s.name))} />
+  );
+  const more = plan.schemes.filter((s) => s.count > count), fold = more.length > FEW ? more : [];
+  // where there is room, all stand open; one that is looked at or taken is never hidden
+  const open = !matchMedia("(max-width: 900px)").matches || fold.some((s) => [now().look.scheme, job.mold.scheme, plan.advised].includes(s.id));
   return (
     <>
       <Section title={w.schemes} of={["partingLine"]}>
@@ -29,10 +39,16 @@ export function PartsPanel({ plan }: { plan: Plan }) {
             <label><input type="radio" name="scheme" checked={job.mold.scheme === "auto"} onChange={() => use("auto", () => w.choseAuto)} />
               <span class="what"><b>{w.auto}</b><span class="hint">{w.autoHint}</span></span></label>
           </li>
-          {plan.schemes.map((s) => <SchemeRow key={s.id} s={s} on={job.mold.scheme === s.id} used={plan.chosen === s.id} advised={plan.advised === s.id} use={() => use(s.id, () => w.chose(s.name))} />)}
+          {plan.schemes.filter((s) => !fold.includes(s)).map(row)}
         </ul>
+        {fold.length > 0 && (
+          <details class="more" open={open}>
+            <summary>{w.moreParts(fold.length)}</summary>
+            <ul class="schemes">{fold.map(row)}</ul>
+          </details>
+        )}
       </Section>
-      {plan.whyNotFewer && <Section title={w.whyTitle}><p>{plan.whyNotFewer}</p></Section>}
+      {plan.whyNotFewer && <Section title={w.whyTitle}><WhyNotFewer plan={plan} /></Section>}
       <Heights plan={plan} />
       <Order plan={plan} />
       <CrossSection plan={plan} />
@@ -57,6 +73,20 @@ function SchemeRow({ s, on, used, advised, use }: RowProps) {
         <button type="button" class="small show" aria-pressed={seen} aria-label={w.pair(w.whyShow, s.name)} onClick={() => lookAt({ scheme: seen ? null : s.id, apart: 0 })}>{w.whyShow}</button>
       )}
     </li>
+  );
+}
+
+/** What stands against each scheme with fewer parts; in one sentence where there is none or one. */
+function WhyNotFewer({ plan }: { plan: Plan }) {
+  const fewer = plan.schemes.filter((s) => s.count < chosen(plan).count);
+  if (fewer.length < 2) return <p>{plan.whyNotFewer}</p>;
+  const line = (s: Scheme) => <li key={s.id}><b>{sentence(s.name)}</b> {sentence(s.against)}</li>;
+  const first = fewer.length > FEW + 1 ? FEW : fewer.length;
+  return (
+    <>
+      <ul class="plainlist">{fewer.slice(0, first).map(line)}</ul>
+      {first < fewer.length && <details class="more"><summary>{w.moreFewer(fewer.length - first)}</summary><ul class="plainlist">{fewer.slice(first).map(line)}</ul></details>}
+    </>
   );
 }
 

@@ -16,22 +16,22 @@ import type { Body, Space } from "./scene";
 const CLAY = "#a07a60", REST = 150;
 
 export function SpaceView({ plan }: { plan: Plan }) {
-  const canvas = useRef<HTMLCanvasElement>(null), labels = useRef<HTMLDivElement>(null), box = useRef<HTMLDivElement>(null);
+  const canvas = useRef<HTMLCanvasElement>(null), labels = useRef<HTMLDivElement>(null);
   const space = useRef<Space | null>(null), orbit = useRef<Orbit>(home);
   const [made, setMade] = useState<Made | null>(null), [bad, setBad] = useState(""), [started, setStarted] = useState(false);
   const { look, planned } = now(), { what, cut } = look;
   const put = (o: Orbit) => { orbit.current = o; space.current?.look(o); };
 
   useLayoutEffect(() => {
-    const el = box.current!, c = canvas.current!;
+    const c = canvas.current!;
     let gone = false, unfollow = () => {};
-    const measure = () => space.current?.size(el.clientWidth, el.clientHeight);
+    const measure = () => space.current?.size(c.clientWidth, c.clientHeight);
     const watch = new ResizeObserver(measure);
     load().then((open) => {
       if (gone) return;
       space.current = open(c, labels.current!);
       space.current.look(orbit.current);
-      watch.observe(el);
+      watch.observe(c);
       unfollow = follow(c, () => orbit.current, put);
       setStarted(true);
     }).catch((e: unknown) => { if (!gone) setBad(e instanceof Error ? e.message : String(e)); });
@@ -64,7 +64,7 @@ export function SpaceView({ plan }: { plan: Plan }) {
 
   return (
     <div class="space">
-      <div class="drawing" ref={box}>
+      <div class="drawing">
         <canvas
           ref={canvas} tabIndex={0} role="img" aria-label={w.spaceAlt[what]} aria-describedby="space-keys"
           onKeyDown={(e) => {

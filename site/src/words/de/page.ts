@@ -41,7 +41,7 @@ export const page: Like<typeof en> = {
   // der Rechenkern
   coreStopped: "Angehalten. Vom Auftrag ging nichts verloren.",
   coreTooMuch: (why) => `Das war zu viel für den Rechenkern (${why}). Der Auftrag ist erhalten; das zuletzt Getane ändern.`,
-  coreNoStart: (why) => `Der Rechenkern startet in diesem Browser nicht (${why}). Den Auftrag speichern und die Seite in einem aktuellen Browser öffnen.`,
+  coreNoStart: (why) => `Der Rechenkern startet in diesem Browser nicht (${why}). Den Auftrag speichern und die Seite in einem aktuellen Browser öffnen; startete sie hier schon einmal, ist wohl ihre Datei beschädigt: sie neu holen.`,
   coreEnded: "der Rechenkern ist beendet",
 
   // Felder

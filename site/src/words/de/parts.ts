@@ -8,6 +8,7 @@ export const parts: Like<typeof en> = {
   schemes: "Wie sich das Gefäß teilen lässt", chosen: "gewählt", auto: "Selbst wählen lassen",
   autoHint: "die wenigsten Teile, die frei abgehen",
   whyTitle: "Warum nicht weniger",
+  moreParts: (n: number) => `${n} Arten mit mehr Teilen`, moreFewer: (n: number) => `${n} weitere mit weniger Teilen`,
   order: "Die Form in dieser Reihenfolge auseinandernehmen", heights: "Teilungshöhe", heightOf: (i) => `Teilungshöhe ${i}`,
   heightsAuto: "wie geplant", sides: "Seitenteile", sidesAuto: "wie geplant", natches: "Schlösser",
   atFootShort: "Fuß",

@@ -36,7 +36,7 @@ export const page = {
   // the core
   coreStopped: "Stopped. Nothing of your job was lost.",
   coreTooMuch: (why: string) => `This was too much for the core (${why}). Your job is kept; change the last thing you did.`,
-  coreNoStart: (why: string) => `The core does not start in this browser (${why}). Save your job and open the page in a current browser.`,
+  coreNoStart: (why: string) => `The core does not start in this browser (${why}). Save your job, then open the page in a current browser; where it did start before, its file may be damaged: fetch it anew.`,
   coreEnded: "the core has ended",
 
   // fields

@@ -8,6 +8,7 @@ export const parts = {
   schemes: "Ways to part this form", chosen: "chosen", auto: "Choose for me",
   autoHint: "the fewest parts that pull clear",
   whyTitle: "Why not fewer",
+  moreParts: (n: number) => `${n} ways with more parts`, moreFewer: (n: number) => `${n} more with fewer parts`,
   order: "Take the mold apart in this order", heights: "Parting height", heightOf: (i: number) => `Parting height ${i}`,
   heightsAuto: "as planned", sides: "Side parts", sidesAuto: "as planned", natches: "Natches",
   atFootShort: "foot",

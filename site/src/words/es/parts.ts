@@ -9,6 +9,7 @@ export const parts = {
   schemes: "Maneras de partir esta forma", chosen: "elegido", auto: "Elección automática",
   autoHint: "el menor número de partes que salen libres",
   whyTitle: "Por qué no menos",
+  moreParts: (n: number) => `${n} maneras con más partes`, moreFewer: (n: number) => `${n} más con menos partes`,
   order: "Desmonte el molde en este orden", heights: "Altura de partición", heightOf: (i: number) => `Altura de partición ${i}`,
   heightsAuto: "según el plan", sides: "Partes laterales", sidesAuto: "según el plan", natches: "Llaves",
   atFootShort: "pie",

@@ -40,7 +40,7 @@ export const page: Like<typeof en> = {
   // the core
   coreStopped: "Arrêté. Rien du projet n’est perdu.",
   coreTooMuch: (why) => `C’était trop pour le calcul (${why}). Le projet est gardé ; changer la dernière chose faite.`,
-  coreNoStart: (why) => `Le calcul ne démarre pas dans ce navigateur (${why}). Enregistrer le projet et ouvrir la page dans un navigateur récent.`,
+  coreNoStart: (why) => `Le calcul ne démarre pas dans ce navigateur (${why}). Enregistrer le projet, puis ouvrir la page dans un navigateur récent ; si elle y démarrait déjà, son fichier est peut-être endommagé : aller le chercher de nouveau.`,
   coreEnded: "le calcul s’est arrêté",
 
   // fields

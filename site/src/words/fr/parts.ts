@@ -10,6 +10,7 @@ export const parts: Like<typeof en> = {
   schemes: "Façons de découper cette forme", chosen: "choisie", auto: "Choisir pour moi",
   autoHint: "le moins de parties qui se tirent librement",
   whyTitle: "Pourquoi pas moins",
+  moreParts: (n: number) => `${n} façons avec plus de parties`, moreFewer: (n: number) => `${n} autres avec moins de parties`,
   order: "Démonter le moule dans cet ordre", heights: "Hauteur de joint", heightOf: (i) => `Hauteur de joint ${i}`,
   heightsAuto: "selon le plan", sides: "Parties latérales", sidesAuto: "selon le plan", natches: "Clés",
   atFootShort: "pied",
