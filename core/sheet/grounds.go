@@ -62,7 +62,7 @@ func (f *flow) otherSchemes(in *Input) {
 			cx, _ := f.span(1+12/grid*i, 12/grid*(i+1))
 			y := f.p.paragraph(cx, f.y, cw, upperFirst(s.Name), st.heavy())
 			y = f.p.paragraph(cx, y, cw, f.schemeWords(s), st)
-			f.p.picture(rect{cx, f.y - h + 4, cx + cw, y - 1}, in, s, smallLook)
+			f.p.picture(rect{cx, f.y - h + 4, cx + cw, y - 2.5}, in, s, smallLook)
 		}
 		f.y -= h
 	}

@@ -255,6 +255,16 @@ func (f *flow) flowTable(name string, t *table) {
 	f.y -= f.gap
 }
 
+// below sets a line in small type under the table that stands last.
+func (f *flow) below(s string) {
+	x, w := f.span(1, 12)
+	st := plain(smallShare * f.paper.body())
+	h := f.doc.fonts.height(s, st, w)
+	f.y += f.gap
+	f.need(h + 1.5)
+	f.y = f.p.paragraph(x, f.y-1.5, w, s, st) - f.gap
+}
+
 func (f *flow) parts(in *Input) {
 	s := in.chosen()
 	if s == nil {
@@ -303,13 +313,15 @@ func (f *flow) schemes(in *Input) {
 			f.addScheme(t, in, s)
 		}
 	}
-	switch {
-	case more == 1:
-		t.rows[len(t.rows)-1].note = f.say("One more, with still more parts, was judged.")
-	case more > 1:
-		t.rows[len(t.rows)-1].note = f.say("%d more, with still more parts, were judged.", more)
-	}
 	f.flowTable(f.say("Also judged"), t)
+	if more == 0 {
+		return
+	}
+	rest := f.say("One more, with still more parts, was judged.")
+	if more > 1 {
+		rest = f.say("%d more, with still more parts, were judged.", more)
+	}
+	f.below(rest)
 }
 
 func (l tongue) schemeTable() *table {

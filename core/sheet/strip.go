@@ -34,7 +34,7 @@ func (f *flow) strip(in *Input) {
 		}
 		cw := (w+gutter)/float64(frames) - gutter
 		cx := x + float64(i%frames)*(cw+gutter)
-		box := rect{cx, f.y - h + 11, cx + cw, f.y}
+		box := rect{cx, f.y - h + 13, cx + cw, f.y}
 		words := f.sayIn("a mold", "Closed")
 		switch {
 		case i == 0:
