@@ -12,8 +12,10 @@ import (
 // Robustness tells how far the verdict can be trusted when the radii of the
 // form are not exact.
 type Robustness struct {
-	// RadiusMM is by how much every radius may be wrong before another scheme
-	// might be the one to make.
+	// RadiusMM is by how much every radius may be wrong, of the inside too, before
+	// the chosen scheme might not let go or one with fewer parts might. Which of
+	// several that let go with as many parts is preferred, for rubbing less or
+	// taking less plaster, may change before: the mold that was chosen still serves.
 	RadiusMM float64 `json:"radius"`
 	// Reason is what would come about first: fewer (a scheme with fewer parts
 	// would let go), other (one with no fewer would, where the chosen one does
@@ -40,7 +42,9 @@ const swing = 10.0
 //     stays below falls to the least draft, the wall tilting by 2e in a swing.
 //   - Side parts rub when walls tilt by so much that more than that share of
 //     them does. They come to catch on no account: what is level with what stays.
-func Robust(m *form.Meridian, end int, all []Scheme, chosen int, rules Rules) Robustness {
+//   - A core is a cap of the inner surface, which runs from the rim down to the
+//     axis; inner is nil where there is none.
+func Robust(m *form.Meridian, end int, inner *form.Meridian, all []Scheme, chosen int, rules Rules) Robustness {
 	r := Robustness{RadiusMM: math.Inf(1)}
 	worse := func(e float64, reason, scheme string, a, b float64) {
 		if e < r.RadiusMM {
@@ -58,20 +62,31 @@ func Robust(m *form.Meridian, end int, all []Scheme, chosen int, rules Rules) Ro
 			reason = "fewer"
 		}
 		e, from, to := freed(m, end, s, rules)
+		if s.Core { // it must let go too
+			if f := along(inner, len(inner.Pts)-1, 0, rules)[0]; f.e > e {
+				e, from, to = f.e, inner.Pts[f.i].Z, inner.Pts[f.j].Z
+			}
+		}
 		worse(e, reason, s.ID, from, to)
 	}
-	sides := false
-	for i := range c.Parts {
-		p := &c.Parts[i]
+	parts, sides := c.Parts, false
+	if c.Verdict == Catches { // whatever its other parts come to do
+		parts = nil
+	}
+	for i := range parts {
+		p := &parts[i]
 		tell := func(e float64, reason string, a, b float64) { worse(e, reason, c.ID, a, b) }
 		switch {
-		case p.Verdict == Catches:
 		case p.Name == "lower":
 			robustCap(m, 0, c.K1, 1, tell)
 			robustRub(m, 0, c.K1, release.Down, rules, p, tell)
 		case p.Name == "upper":
 			robustCap(m, c.K2, end, -1, tell)
 			robustRub(m, c.K2, end, release.Up, rules, p, tell)
+		case p.Name == "core":
+			last := len(inner.Pts) - 1
+			robustCap(inner, 0, last, -1, tell)
+			robustRub(inner, 0, last, release.Up, rules, p, tell)
 		case p.Sector != nil && !sides && p.Verdict == Clear:
 			sides = true
 			tell(newSlopes(m, c.K1, c.K2, c.Sides, rules).until(p.RubShare), "rub", p.ZFrom, p.ZTo)

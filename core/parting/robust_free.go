@@ -14,8 +14,8 @@ import (
 // by little, which it did on 4 of some 5,000 random pots with all radii wrong by
 // as much as can be.
 
-// freed is an error in mm below which a scheme that catches or rubs goes on
-// doing so, and the heights that it hangs on.
+// freed is an error in mm below which the outer parts of a scheme that catch or rub
+// go on doing so, and the heights that it hangs on; 0 where they do neither.
 //
 //   - Lower and upper parts: see falls.
 //   - A scheme with side parts that catches by d: its caps come free when radii
@@ -27,11 +27,23 @@ func freed(m *form.Meridian, end int, s *Scheme, rules Rules) (e, from, to float
 		e, i, j := newFalls(m, end, s.Upper, rules).least()
 		return e, m.Pts[i].Z, m.Pts[j].Z
 	}
-	e = math.Inf(1)
-	if s.Verdict == Catches {
-		for _, p := range s.Parts {
+	outer := Scheme{Parts: s.Parts, Verdict: Clear}
+	if s.Core {
+		outer.Parts = s.Parts[:len(s.Parts)-1]
+	}
+	for _, p := range outer.Parts {
+		if p.Verdict.rank() > outer.Verdict.rank() {
+			outer.Verdict = p.Verdict
+		}
+	}
+	switch e = math.Inf(1); outer.Verdict {
+	case Clear:
+		return 0, 0, 0
+	case Catches:
+		deepest := outer.deepest()
+		for _, p := range outer.Parts {
 			for _, c := range p.Catches {
-				if c.Depth < s.deepest() {
+				if c.Depth < deepest {
 					continue
 				}
 				e, from, to = (c.Depth-CatchDepth)/2, c.ZFrom, c.ZTo
@@ -42,8 +54,8 @@ func freed(m *form.Meridian, end int, s *Scheme, rules Rules) (e, from, to float
 		}
 		return e, from, to
 	}
-	for i, p := range s.Parts {
-		if p.Verdict != Rubs || i > 0 && p.Sector != nil && s.Parts[i-1].Sector != nil {
+	for i, p := range outer.Parts {
+		if p.Verdict != Rubs || i > 0 && p.Sector != nil && outer.Parts[i-1].Sector != nil {
 			continue
 		}
 		var by float64
