@@ -2,6 +2,7 @@ package parting
 
 import (
 	"math"
+	"slices"
 	"sort"
 
 	"moldwright/core/release"
@@ -239,21 +240,38 @@ func (l *ledger) pair(k kind, depth float64, clear bool) (k1, k2 int, ok bool) {
 	return k1, k2, ok
 }
 
+// free tells whether a kind with both caps has seams whose catches are no deeper
+// than depth: whether pair finds any.
+func (l *ledger) free(k kind, depth float64) bool {
+	out, low := l.sides[k.sides].out[0], false
+	for p := 1; p < l.end; p++ {
+		if out[p-1] > depth {
+			low = false
+		}
+		if !l.seam[p] {
+			continue
+		}
+		if low && l.up[p] <= depth {
+			return true
+		}
+		low = low || l.down[p] <= depth
+	}
+	return false
+}
+
 // leastDepth is the least depth for which there are seams, from among the
 // depths that the spans have.
 func (l *ledger) leastDepth(k kind) float64 {
 	depths := []float64{CatchDepth}
-	for i := range l.end {
-		depths = append(depths, l.deepest[release.Down][i], l.deepest[release.Up][i], l.sides[k.sides].out[0][i])
-	}
-	sort.Float64s(depths)
-	at := sort.Search(len(depths), func(i int) bool {
-		if depths[i] < CatchDepth {
-			return false
+	for _, list := range [3][]float64{l.deepest[release.Down], l.deepest[release.Up], l.sides[k.sides].out[0]} {
+		for _, d := range list[:l.end] {
+			if d > CatchDepth {
+				depths = append(depths, d)
+			}
 		}
-		_, _, ok := l.pair(k, depths[i], false)
-		return ok
-	})
+	}
+	slices.Sort(depths)
+	at := sort.Search(len(depths), func(i int) bool { return l.free(k, depths[i]) })
 	if at == len(depths) {
 		return math.Inf(1)
 	}

@@ -2,6 +2,7 @@ package tooling
 
 import (
 	"math"
+	"slices"
 
 	"moldwright/core/job"
 	"moldwright/core/solid"
@@ -26,8 +27,15 @@ func (p *Piece) measure(j *job.Job, corners []solid.Vec, ml float64) {
 	bed := j.Printer.Bed
 	least := math.Inf(1)
 	span := calipers{loop: hull(plan)}
+	var boxes [90][2]float64 // a quarter turn farther they lie the other way
 	for deg := range 180 {
-		w, d := span.box(float64(deg))
+		b := &boxes[deg%90]
+		if deg < 90 {
+			b[0], b[1] = span.box(float64(deg))
+		} else {
+			b[0], b[1] = b[1], b[0]
+		}
+		w, d := b[0], b[1]
 		const noise = 1e-6
 		fits := w <= bed[0]+noise && d <= bed[1]+noise && high <= bed[2]+noise
 		if deg == 0 || fits && w*d < 0.99*least {
@@ -131,7 +139,13 @@ func (t *turned) corners() []solid.Vec {
 	span, panels := t.span(so), t.panels(so)
 	least, most := t.reaches()
 	out := make([]solid.Vec, 0, 2*(span.To-span.From)+128) // nearly always enough
-	marked := false                                        // a flat lies within its ring: any other may be wider there
+	type ring struct {
+		r     float64
+		shape shape
+		flat  int
+	}
+	var rings []ring // that are told
+	marked := false  // a flat lies within its ring: any other may be wider there
 	for i := range panels {
 		if panels[i].ok {
 			marked = true
@@ -148,6 +162,14 @@ func (t *turned) corners() []solid.Vec {
 		if round && span.Whole() && !marked {
 			out = append(out, solid.Vec{-q.R, -q.R, q.Z}, solid.Vec{q.R, -q.R, q.Z}, solid.Vec{q.R, q.R, q.Z}, solid.Vec{-q.R, q.R, q.Z})
 			continue
+		}
+		like := ring{q.R, q.shape, flatAt(panels, i)}
+		if slices.Contains(rings, like) { // it stands upright above that one
+			out = append(out, at(span.From))
+			continue
+		}
+		if q.shape != asPot { // which dimples bend
+			rings = append(rings, like)
 		}
 		for k := span.From; k <= span.To; k++ {
 			out = append(out, at(k))

@@ -78,9 +78,6 @@ func (p *panel) lay(k int, a, c solid.Vec) solid.Vec {
 
 // flatten is a row with the steps of the flat laid on it.
 func (p *panel) flatten(at func(k int) solid.Vec) func(k int) solid.Vec {
-	if !p.ok {
-		return at
-	}
 	a, c := at(p.from), at(p.to)
 	return func(k int) solid.Vec {
 		if k > p.from && k < p.to {

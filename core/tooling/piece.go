@@ -205,12 +205,21 @@ func (t *turned) panels(so *mold.Solids) []panel {
 
 // row is where corner i of the section stands at each step of the turn.
 func (t *turned) row(so *mold.Solids, panels []panel, i int) func(k int) solid.Vec {
-	q := t.section[i]
-	p := &panels[i]
-	if !p.ok {
-		p = &panels[(i+len(panels)-1)%len(panels)]
+	at := t.standing(so, t.section[i])
+	if k := flatAt(panels, i); k >= 0 {
+		return panels[k].flatten(at)
 	}
-	return p.flatten(t.standing(so, q))
+	return at
+}
+
+// flatAt is the edge whose flat corner i of the section ends, -1 without one.
+func flatAt(panels []panel, i int) int {
+	for _, k := range [2]int{i, (i + len(panels) - 1) % len(panels)} {
+		if panels[k].ok {
+			return k
+		}
+	}
+	return -1
 }
 
 // standing is where a corner of the section stands at each step of the turn, but
