@@ -273,15 +273,22 @@ func (l *ledger) catches(w way, a, b int) []Catch {
 			c = Catch{ZFrom: s.P.Z, ZTo: s.P.Z}
 			open = true
 		}
-		c.ZFrom, c.ZTo = min(c.ZFrom, s.P.Z), max(c.ZTo, s.P.Z)
+		if s.P.Z < c.ZFrom {
+			c.ZFrom = s.P.Z
+		}
+		if s.P.Z > c.ZTo {
+			c.ZTo = s.P.Z
+		}
 		if s.Depth > c.Depth {
 			c.Depth, c.AtZ, c.AtR, c.BlockedAtZ, c.BlockedAtR = s.Depth, s.P.Z, s.P.R, s.Block.Z, s.Block.R
 		}
 		left := s.Depth // the cast draws away from what lies outside it only
 		if s.Outward {
-			left = max(0, s.Depth-l.rules.ReleaseShrinkage/100*s.Block.R)
+			left -= l.rules.ReleaseShrinkage / 100 * s.Block.R
 		}
-		c.ClayDepth = max(c.ClayDepth, left)
+		if left > c.ClayDepth { // at least 0
+			c.ClayDepth = left
+		}
 	}
 	shut()
 	if w.pull == release.Out && a < b {

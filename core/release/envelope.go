@@ -14,7 +14,7 @@ type envelope struct {
 	// most is a heap-ordered tree of the greatest y of runs of pieces.
 	most []float64
 	size int
-	near int // the piece found last: places are asked for along the curve
+	near int // the piece found last: places are asked for along the curve, so it or a neighbour is the next
 }
 
 type vec struct{ x, y float64 }
@@ -93,6 +93,15 @@ func (e *envelope) on(chord int, x float64) float64 {
 	return p.y + (x-p.x)/(q.x-p.x)*(q.y-p.y)
 }
 
+// later is the greater of two numbers: unlike max it asks for no more, and is
+// inlined in wasm too.
+func later(a, b float64) float64 {
+	if a > b {
+		return a
+	}
+	return b
+}
+
 // merge is the lower of two envelopes. Two runs that follow one another along
 // the curve need not overlap in x; between them there may then be a gap, which
 // a later merge fills.
@@ -109,22 +118,25 @@ func (e *envelope) merge(a, b []piece) []piece {
 	x := math.Inf(-1)
 	for i < len(a) || j < len(b) {
 		switch {
-		case j == len(b) || i < len(a) && a[i].x1 <= max(x, b[j].x0):
-			add(piece{max(x, a[i].x0), a[i].x1, a[i].chord})
+		case j == len(b) || i < len(a) && a[i].x1 <= later(x, b[j].x0):
+			add(piece{later(x, a[i].x0), a[i].x1, a[i].chord})
 			x = a[i].x1
 			i++
-		case i == len(a) || b[j].x1 <= max(x, a[i].x0):
-			add(piece{max(x, b[j].x0), b[j].x1, b[j].chord})
+		case i == len(a) || b[j].x1 <= later(x, a[i].x0):
+			add(piece{later(x, b[j].x0), b[j].x1, b[j].chord})
 			x = b[j].x1
 			j++
 		default:
-			a0, b0 := max(x, a[i].x0), max(x, b[j].x0)
+			a0, b0 := later(x, a[i].x0), later(x, b[j].x0)
 			if a0 < b0 {
 				add(piece{a0, b0, a[i].chord})
 			} else if b0 < a0 {
 				add(piece{b0, a0, b[j].chord})
 			}
-			x0, x1 := max(a0, b0), min(a[i].x1, b[j].x1)
+			x0, x1 := later(a0, b0), a[i].x1
+			if b[j].x1 < x1 {
+				x1 = b[j].x1
+			}
 			mid := (x0 + x1) / 2
 			c := a[i].chord
 			if e.on(b[j].chord, mid) < e.on(c, mid) {
@@ -153,10 +165,10 @@ func (e *envelope) index() {
 		e.most[i] = math.Inf(-1)
 	}
 	for i, p := range e.pieces {
-		e.most[e.size+i] = max(e.on(p.chord, p.x0), e.on(p.chord, p.x1))
+		e.most[e.size+i] = later(e.on(p.chord, p.x0), e.on(p.chord, p.x1))
 	}
 	for i := e.size - 1; i > 0; i-- {
-		e.most[i] = max(e.most[2*i], e.most[2*i+1])
+		e.most[i] = later(e.most[2*i], e.most[2*i+1])
 	}
 }
 
@@ -164,7 +176,15 @@ func (e *envelope) index() {
 func (e *envelope) find(x float64) int {
 	n := len(e.pieces)
 	k := e.near
-	if !(k < n && e.pieces[k].x1 > x && (k == 0 || e.pieces[k-1].x1 <= x)) {
+	switch {
+	case k < n && e.pieces[k].x1 > x && (k == 0 || e.pieces[k-1].x1 <= x):
+	case k+1 < n && e.pieces[k].x1 <= x && e.pieces[k+1].x1 > x:
+		k++
+		e.near = k
+	case k > 0 && k < n && e.pieces[k-1].x1 > x && (k == 1 || e.pieces[k-2].x1 <= x):
+		k--
+		e.near = k
+	default:
 		lo, hi := 0, n // the first that ends beyond x
 		for lo < hi {
 			if mid := int(uint(lo+hi) >> 1); e.pieces[mid].x1 > x {

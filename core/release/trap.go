@@ -121,13 +121,16 @@ func (t *Trap) join(o Trap) {
 // Every trapped region has contour on its edge, and its ends there are onsets
 // of catching, which the samples hold.
 func (s *Survey) anyTrap() bool {
+	w := wall{span: -1}
 	for _, pull := range Pulls {
 		for i := range s.Samples[pull] {
 			c := &s.Samples[pull][i]
 			if c.Depth <= Free {
 				continue
 			}
-			w := s.wall(c.Span)
+			if c.Span != w.span {
+				w = s.wall(c.Span)
+			}
 			_, plaster := w.beside(c.T)
 			all := true
 			for _, other := range Pulls {
