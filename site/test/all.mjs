@@ -11,6 +11,8 @@ import { fileURLToPath } from "node:url";
 const root = fileURLToPath(new URL("../../", import.meta.url));
 const STATICCHECK = "honnef.co/go/tools/cmd/staticcheck@v0.8.2";
 const FUZZ_TIME = "3s";
+/** Files of page tests that take longest, which are begun first. */
+const LONG = ["access", "page", "robust", "keep", "keyboard", "class", "trace", "journeys"];
 
 let passed = 0, failed = 0, skipped = 0;
 const count = (p, f) => { passed += p; failed += f; };
@@ -124,28 +126,40 @@ async function fuzz() {
   if (found === 0) throw new Error("no fuzz target was found");
 }
 
-/** The .test.mjs files of site/test, each file in its own process. */
+/** The .test.mjs files of site/test, each in a process of its own, two at a time: a
+ *  test mostly waits for its page, so that one alone leaves a core idle. Long ones
+ *  come first, so that no core is left with one at the end. What a file says is
+ *  kept together and said when it is through. */
 async function nodeTests() {
-  for (const f of readdirSync(join(root, "site/test")).filter((name) => name.endsWith(".test.mjs")).sort()) {
-    let good = 0, bad = 0, telling = false; // telling: what follows is the report of a failure
-    const { code } = await run("node", ["--test", "--test-reporter=tap", join("site/test", f)], {
-      onLine(l) {
-        const m = /^\s*(not )?ok \d+ - (.*)$/.exec(l);
-        if (!m) {
-          telling &&= !/^\s*\.\.\.$/.test(l);
-          if (telling && !/^\s*(---|duration_ms:|type:|location:|failureType:|node:internal)/.test(l)) say(`  | ${l.trim()}`);
-          return;
-        }
-        telling = Boolean(m[1]);
-        if (m[2].endsWith(f)) return;
-        if (/ # SKIP/.test(m[2])) { skipped++; return say(`  skipped ${m[2].replace(" # SKIP", ":")}`); }
-        if (m[1]) { bad++; say(`FAIL ${m[2]}`); } else { good++; say(`  ok ${m[2]}`); }
-      },
-    });
-    if (code !== 0 && bad === 0) { bad = 1; say(`FAIL ${f} ended with code ${code}`); }
-    if (good + bad === 0) { bad = 1; say(`FAIL ${f} ran no test`); }
-    count(good, bad);
-  }
+  const dir = join(root, "site/test");
+  const all = readdirSync(dir).filter((name) => name.endsWith(".test.mjs")).sort(), first = LONG.map((name) => `${name}.test.mjs`);
+  const files = [...new Set([...first, ...all])]; // one that is no longer there fails
+  const hand = async () => { for (let f; (f = files.shift());) await nodeTest(f); };
+  await Promise.all([hand(), hand()]);
+}
+
+async function nodeTest(f) {
+  let good = 0, bad = 0, telling = false; // telling: what follows is the report of a failure
+  const lines = [], tell = (line) => lines.push(line), t = performance.now();
+  const { code } = await run("node", ["--test", "--test-reporter=tap", join("site/test", f)], {
+    onLine(l) {
+      const m = /^\s*(not )?ok \d+ - (.*)$/.exec(l);
+      if (!m) {
+        telling &&= !/^\s*\.\.\.$/.test(l);
+        if (telling && !/^\s*(---|duration_ms:|type:|location:|failureType:|node:internal)/.test(l)) tell(`  | ${l.trim()}`);
+        return;
+      }
+      telling = Boolean(m[1]);
+      if (m[2].endsWith(f)) return;
+      if (/ # SKIP/.test(m[2])) { skipped++; return tell(`  skipped ${m[2].replace(" # SKIP", ":")}`); }
+      if (m[1]) { bad++; tell(`FAIL ${m[2]}`); } else { good++; tell(`  ok ${m[2]}`); }
+    },
+  });
+  if (code !== 0 && bad === 0) { bad = 1; tell(`FAIL ${f} ended with code ${code}`); }
+  if (good + bad === 0) { bad = 1; tell(`FAIL ${f} ran no test`); }
+  count(good, bad);
+  say(`  ${f}, ${((performance.now() - t) / 1000).toFixed(1)} s`);
+  for (const l of lines) say(l);
 }
 
 process.on("uncaughtException", (e) => { say(`FAIL ${e.stack}`); finish(1); });
