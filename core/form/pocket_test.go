@@ -1,6 +1,7 @@
 package form
 
 import (
+	"fmt"
 	"math"
 	"testing"
 )
@@ -101,28 +102,34 @@ func TestNoPockets(t *testing.T) {
 	}
 }
 
-func benchPockets(b *testing.B, line []Point) {
-	b.ReportAllocs()
-	for b.Loop() {
-		Pockets(line, Left, 0.01)
+// How the search for pockets grows: a vase, whose planes cut few chords, and a pot
+// with ever more teeth that hang from its roof, where a plane cuts most of them at
+// once, which costs a glance at each for every point.
+func BenchmarkPockets(b *testing.B) {
+	for _, kind := range []string{"vase", "teeth"} {
+		for _, n := range []int{500, 5_000, 50_000, 100_000} {
+			line := []Point{{0, 0}, {400, 0}}
+			if kind == "vase" {
+				for i := range n - 2 {
+					t := float64(i) / float64(n-3)
+					line = append(line, Point{45 + 12*math.Sin(5*t) + 4*math.Sin(17*t), 180 * t})
+				}
+			} else if n > 5_000 {
+				continue
+			} else {
+				step := 390 / float64(n/4)
+				for i := range n / 4 {
+					r, d := 400-step*float64(i), 20*math.Sin(1.7*float64(i))
+					line = append(line, Point{r, 300 + d}, Point{r - step/3, 300 - d/2}, Point{r - step/2, 100 + d}, Point{r - step/1.2, 100 + d/2})
+				}
+				line = append(line, Point{5, 350})
+			}
+			b.Run(fmt.Sprintf("%s/%d", kind, n), func(b *testing.B) {
+				b.ReportAllocs()
+				for b.Loop() {
+					Pockets(line, Left, 0.01)
+				}
+			})
+		}
 	}
-}
-
-// A vase of 500 points, and a pot with 125 teeth that hang from its roof.
-func BenchmarkPockets500(b *testing.B) {
-	line := []Point{{0, 0}}
-	for i := range 500 {
-		t := float64(i) / 499
-		line = append(line, Point{45 + 12*math.Sin(5*t) + 4*math.Sin(17*t), 180 * t})
-	}
-	benchPockets(b, line)
-}
-
-func BenchmarkPocketsTeeth(b *testing.B) {
-	line := []Point{{0, 0}, {400, 0}}
-	for i := range 125 {
-		r, d := 400-3*float64(i), 20*math.Sin(1.7*float64(i))
-		line = append(line, Point{r, 300 + d}, Point{r - 1, 300 - d/2}, Point{r - 1.5, 100 + d}, Point{r - 2.5, 100 + d/2})
-	}
-	benchPockets(b, append(line, Point{10, 350}))
 }

@@ -58,20 +58,22 @@ function native(requests) {
   return out;
 }
 
-/** How the survey and the judging of seams grow with the points of a profile: a row
+/** How the survey, the judging of seams and the search for pockets grow with the points of a profile: a row
  *  for each kind of form, native, the least of a few runs; and the exponent by which
  *  time grows from the smallest to the largest (1 is straight, n log n some 1.1). */
 function growth() {
   const sizes = [500, 5000, 50000, 100000], at = new Map();
-  for (const [room, which] of [["./core/release", "Survey"], ["./core/parting", "Judge"]]) {
+  for (const [room, which] of [["./core/release", "Survey"], ["./core/parting", "Judge"], ["./core/form", "Pockets"]]) {
     const { stdout } = spawnSync("go", ["test", "-run=^$", `-bench=^Benchmark${which}$`, "-benchtime=0.2s", "-count=2", room], { cwd: root, encoding: "utf8" });
     for (const [, kind, n, ns] of (stdout ?? "").matchAll(/^Benchmark(\w+\/\w+)\/(\d+)(?:-\d+)?\s+\d+\s+([\d.]+) ns\/op/gm)) {
       if (!at.has(kind)) at.set(kind, {});
       at.get(kind)[n] = Math.min(ns, at.get(kind)[n] ?? Infinity);
     }
   }
-  const [least, most] = [sizes[0], sizes.at(-1)];
-  return { sizes, rows: [...at].map(([kind, t]) => [kind, ...sizes.map((n) => ms(t[n] / 1e6)), `n^${(Math.log(t[most] / t[least]) / Math.log(most / least)).toFixed(2)}`]) };
+  return { sizes, rows: [...at].map(([kind, t]) => {
+    const least = sizes[0], most = sizes.filter((n) => t[n]).at(-1);
+    return [kind, ...sizes.map((n) => (t[n] ? ms(t[n] / 1e6) : "")), `n^${(Math.log(t[most] / t[least]) / Math.log(most / least)).toFixed(2)}`];
+  }) };
 }
 
 /** Runs in the page: notes when the first drawing stands, in ms since navigation. */
