@@ -10,7 +10,7 @@ import { show, volume, withUnit } from "./numbers";
 import { look as lookOf } from "./parts-look";
 import { now } from "./state";
 import { reference, wallFrom } from "./stretched";
-import { pullOf } from "./view";
+import { pullOf, seat } from "./view";
 import { w } from "./words";
 
 const PULLS = ["down", "up", "out"] as const, ROWS = 14;
@@ -72,10 +72,12 @@ function Places({ plan, scheme }: { plan: Plan; scheme: Scheme }) {
   const { tab, look, planned } = now(), r = w.reading, mouth = plan.drawing.opening[0];
   const parts = tab === "release" ? [looked(plan, scheme).part].filter((p) => p !== null) : scheme.parts.filter((p) => !p.sector || p.name === "A");
   const which = ghostOf(look, plan), near = tab === "release" && look.near?.of === planned && which !== "none" ? look.near[which].found : null;
+  const dimples = planned?.form.section.dimples;
   const span = (a: number, b: number) => (b - a < 0.1 ? show(a) : `${show(a)} – ${show(b)}`);
   const rows: [string, string, string][] = [
     ...scheme.partingHeights.map((z): [string, string, string] => [r.seam, show(z), ""]),
     ...(mouth && plan.drawing.opening.length > 1 ? [[r.trimLine, show(mouth[1]), ""] as [string, string, string]] : []),
+    ...(dimples ? dimples.heights.map((z): [string, string, string] => [w.dimples, show(seat(plan, z)), `${dimples.around} × Ø ${mm(dimples.diameter * plan.scale)}`]) : []),
     ...plan.drawing.natches.map((n): [string, string, string] => [r.natch, show(n.at[1]), r.atAxis(withUnit(n.at[0], "mm"))]),
     ...parts.flatMap((p) => p.catches.map((c): [string, string, string] => [r.catches(w.partName(p.name)), span(c.zFrom, c.zTo), r.deep(mm(c.depth))])),
     ...plan.traps.map((t): [string, string, string] => [r.trap, span(t.zFrom, t.zTo), r.deep(mm(t.depth))]),
