@@ -123,6 +123,8 @@ for (const l of ["en", ...complete]) {
         await tab(page, t);
         await page.evaluate(() => { for (const d of document.querySelectorAll("#tabpanel details")) d.open = true; });
         await planned(page);
+        if (t === "sheets") await page.locator(".pages[aria-busy=false] img").first().waitFor();
+        await page.waitForFunction(() => [...document.images].every((i) => i.complete && i.naturalWidth > 0));
         bad.push(...(await page.evaluate(cramped, width === 320)).map((x) => `${t}: ${x}`));
       }
       assert.deepEqual([...new Set(bad)], []);
