@@ -26,18 +26,12 @@ func (l *ledger) between(k kind) []float64 {
 		return l.pairBetween(k)
 	}
 	before, after := []*table{l.caps[release.Down]}, []*table{l.caps[release.Up]}
-	from, to := spot{}, spot{l.end, 0}
-	switch {
-	case !k.lower:
+	from, to := l.freeFrom(), l.freeTo()
+	if !k.lower {
 		before, to = l.sides[k.sides].tables, spot{l.firstOut(k.sides), 0}
-	default:
-		to = l.freeTo()
 	}
-	switch {
-	case !k.upper:
+	if !k.upper {
 		after, from = l.sides[k.sides].tables, spot{l.afterOut(k.sides), 0}
-	default:
-		from = l.freeFrom()
 	}
 	if from.after(to) {
 		return nil

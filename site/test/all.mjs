@@ -12,7 +12,7 @@ const root = fileURLToPath(new URL("../../", import.meta.url));
 const STATICCHECK = "honnef.co/go/tools/cmd/staticcheck@v0.8.2";
 const FUZZ_TIME = "3s";
 /** Files of page tests that take longest, which are begun first. */
-const LONG = ["access", "page", "robust", "keep", "keyboard", "class", "trace", "journeys"];
+const LONG = ["access", "page", "robust", "keep", "keyboard", "class", "trace", "solids", "journeys"];
 
 let passed = 0, failed = 0, skipped = 0;
 const count = (p, f) => { passed += p; failed += f; };
