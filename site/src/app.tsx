@@ -76,7 +76,7 @@ function Head() {
       await navigator.clipboard.writeText(address);
       say(w.linkCopied);
     } catch {
-      history.replaceState(null, "", hash);
+      history.replaceState(history.state, "", hash);
       putLink(hash);
       say(w.linkShown);
     }

@@ -83,7 +83,7 @@ export function keep(inside = room().inside): void {
 export function leave(): void {
   const s = room().session;
   keep(false);
-  if (location.hash.startsWith("#class=")) history.replaceState(null, "", location.pathname + location.search);
+  if (location.hash.startsWith("#class=")) history.replaceState(history.state, "", location.pathname + location.search);
   put({ inside: false, session: null, left: kept("exercise") });
   if (s && !s.trial && s.student) say(w.class.left(title(s.set)));
 }

@@ -150,7 +150,7 @@ export async function copyLink(): Promise<void> {
     await navigator.clipboard.writeText(address);
     say(w.class.linkCopied + long);
   } catch {
-    history.replaceState(null, "", hash);
+    history.replaceState(history.state, "", hash);
     say(w.class.linkShown + long);
   }
 }

@@ -1,6 +1,7 @@
 // Who this tab is, so that a reload finds its own job again, whatever other tabs
-// have done meanwhile. The browser keeps it as long as the tab; where it does
-// not, every visit is a new tab.
+// have done meanwhile. It is kept in two places, as long as the tab: a browser may
+// lose the tab's storage where it goes away and back in haste, and a new address
+// has no state yet. Where neither is kept, every visit is a new tab.
 
 const KEY = "moldwright.tab";
 
@@ -14,12 +15,13 @@ interface Tab {
 }
 
 function stored(): Tab | null {
+  let t = (history.state as { tab?: Tab } | null)?.tab ?? null;
   try {
-    const t = JSON.parse(sessionStorage.getItem(KEY) ?? "null") as Tab | null;
-    return t && /^\w+$/.test(t.id) ? t : null;
+    t = JSON.parse(sessionStorage.getItem(KEY) ?? "null") as Tab | null ?? t;
   } catch {
-    return null;
+    // then the state of the address has it
   }
+  return t && /^\w+$/.test(t.id) ? t : null;
 }
 
 const before = stored();
@@ -29,8 +31,9 @@ function put(t: Tab): void {
   tab = t;
   try {
     sessionStorage.setItem(KEY, JSON.stringify(t));
+    history.replaceState({ tab: t }, "");
   } catch {
-    // then a reload is a new visit
+    // then a reload may be a new visit
   }
 }
 put(tab);
