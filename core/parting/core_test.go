@@ -9,8 +9,8 @@ import (
 	"moldwright/core/release"
 )
 
-// cored judges a form with an inner surface and adds a core to two parts.
-func cored(t *testing.T, inner ...job.Node) Scheme {
+// dish is the form of these tests and its inner surface, with every scheme judged.
+func dish(t *testing.T, inner ...job.Node) (m, in *form.Meridian, all []Scheme, rules Rules) {
 	t.Helper()
 	j := potOf(corner(0, 0), corner(40, 0), corner(50, 60))
 	j.Form.Inner = inner
@@ -18,12 +18,18 @@ func cored(t *testing.T, inner ...job.Node) Scheme {
 	if err != nil {
 		t.Fatal(err)
 	}
-	in, err := form.BuildInner(j, m)
-	if err != nil {
+	if in, err = form.BuildInner(j, m); err != nil {
 		t.Fatal(err)
 	}
-	all := Judge(release.New(m), len(m.Pts)-1, RulesOf(j), Wanted{})
-	return WithCore(all[Index(all, "one")], release.New(in), RulesOf(j))
+	rules = RulesOf(j)
+	return m, in, Judge(release.New(m), len(m.Pts)-1, rules, Wanted{}), rules
+}
+
+// cored judges a form with an inner surface and adds a core to one part.
+func cored(t *testing.T, inner ...job.Node) Scheme {
+	t.Helper()
+	_, in, all, rules := dish(t, inner...)
+	return WithCore(all[Index(all, "one")], release.New(in), rules)
 }
 
 // A dish cast solid between a lower part and a core. The inside opens upward by
@@ -55,23 +61,13 @@ func TestCoreHeldByRim(t *testing.T) {
 // and whether any scheme lets go.
 func robustCore(t *testing.T, inner ...job.Node) (r Robustness, clear bool) {
 	t.Helper()
-	j := potOf(corner(0, 0), corner(40, 0), corner(50, 60))
-	j.Form.Inner = inner
-	m, err := form.Build(j)
-	if err != nil {
-		t.Fatal(err)
-	}
-	in, err := form.BuildInner(j, m)
-	if err != nil {
-		t.Fatal(err)
-	}
-	all := Judge(release.New(m), len(m.Pts)-1, RulesOf(j), Wanted{})
+	m, in, all, rules := dish(t, inner...)
 	for i := range all {
-		all[i] = WithCore(all[i], release.New(in), RulesOf(j))
+		all[i] = WithCore(all[i], release.New(in), rules)
 		clear = clear || all[i].Verdict == Clear
 	}
 	k := Choose(all, 0, func(int) float64 { return 0 })
-	return Robust(m, len(m.Pts)-1, in, all, k, RulesOf(j)), clear
+	return Robust(m, len(m.Pts)-1, in, all, k, rules), clear
 }
 
 // The radii of the inside may be wrong too. By hand: the core's wall leans by 8 in 54,
