@@ -267,30 +267,11 @@ func (e *endBoard) heldLedges() (out []glyph) {
 	for _, g := range e.ledges() {
 		l := g[0]
 		for k := range 2 {
-			l = clipped(l, k, lo[k], 1)
-			l = clipped(l, k, hi[k], -1)
+			l = clipped(nil, l, k, lo[k], 1)
+			l = clipped(nil, l, k, hi[k], -1)
 		}
 		if len(l) > 2 && loopArea(l) > least {
 			out = append(out, glyph{l})
-		}
-	}
-	return out
-}
-
-// clipped is a convex loop cut at a value of a coordinate: what lies above it (way
-// 1) or below (-1).
-func clipped(l [][2]float64, k int, at, way float64) (out [][2]float64) {
-	for i, p := range l {
-		q := l[(i+1)%len(l)]
-		dp, dq := way*(p[k]-at), way*(q[k]-at)
-		if dp >= 0 {
-			out = append(out, p)
-		}
-		if dp > 0 && dq < 0 || dp < 0 && dq > 0 {
-			t := dp / (dp - dq)
-			m := [2]float64{p[0] + t*(q[0]-p[0]), p[1] + t*(q[1]-p[1])}
-			m[k] = at
-			out = append(out, m)
 		}
 	}
 	return out

@@ -77,18 +77,7 @@ func (t *tray) nearest(m *solid.Mesh, at [2]float64, from, to float64) float64 {
 	for _, f := range m.T {
 		poly = append(poly[:0], flat[f[0]], flat[f[1]], flat[f[2]])
 		for _, end := range [2]struct{ at, way float64 }{{from, 1}, {to, -1}} {
-			next = next[:0]
-			for i, p := range poly {
-				q := poly[(i+1)%len(poly)]
-				dp, dq := end.way*(p[2]-end.at), end.way*(q[2]-end.at)
-				if dp >= 0 {
-					next = append(next, p)
-				}
-				if (dp > 0 && dq < 0) || (dp < 0 && dq > 0) {
-					s := dp / (dp - dq)
-					next = append(next, [3]float64{p[0] + s*(q[0]-p[0]), p[1] + s*(q[1]-p[1]), end.at})
-				}
-			}
+			next = clipped(next[:0], poly, 2, end.at, end.way)
 			poly, next = next, poly
 		}
 		in := len(poly) > 2

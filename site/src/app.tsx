@@ -30,7 +30,7 @@ import { AllSamples, FirstShelf } from "./shelf";
 import { SpaceView } from "./space/view";
 import { canonical } from "./canonical";
 import { coreOf, edit, lookAt, now, redo, say, set, settle, steps, type Tab, undo } from "./state";
-import { putLink } from "./keep/tab";
+import { putLink, showAddress } from "./keep/tab";
 import { PictureBench } from "./trace/bench";
 import { TraceNext, underTrace } from "./trace/panel";
 import { chosen, NextStep, VerdictLine } from "./verdict";
@@ -76,7 +76,7 @@ function Head() {
       await navigator.clipboard.writeText(address);
       say(w.linkCopied);
     } catch {
-      history.replaceState(history.state, "", hash);
+      showAddress(hash);
       putLink(hash);
       say(w.linkShown);
     }

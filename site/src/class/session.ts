@@ -1,6 +1,7 @@
 // What a student does: open an exercise, answer, ask for help, hand in. Every
 // mark, hint and solution is the core's; here stands only what was given so far.
 import { fileName, download } from "../files";
+import { showAddress } from "../keep/tab";
 import { now, say, set as setPage, type Refusal } from "../state";
 import { w } from "../words";
 import type { From } from "../words/from";
@@ -83,7 +84,7 @@ export function keep(inside = room().inside): void {
 export function leave(): void {
   const s = room().session;
   keep(false);
-  if (location.hash.startsWith("#class=")) history.replaceState(history.state, "", location.pathname + location.search);
+  if (location.hash.startsWith("#class=")) showAddress(location.pathname + location.search);
   put({ inside: false, session: null, left: kept("exercise") });
   if (s && !s.trial && s.student) say(w.class.left(title(s.set)));
 }

@@ -1,6 +1,7 @@
 // What a teacher does: draw questions, put them in order, hand the set out, and
 // collect what comes back. The core completes and checks every set.
 import { download, fileName, toLink } from "../files";
+import { showAddress } from "../keep/tab";
 import { show } from "../numbers";
 import { coreOf, now, parse, say, set as setPage } from "../state";
 import { w } from "../words";
@@ -150,7 +151,7 @@ export async function copyLink(): Promise<void> {
     await navigator.clipboard.writeText(address);
     say(w.class.linkCopied + long);
   } catch {
-    history.replaceState(history.state, "", hash);
+    showAddress(hash);
     say(w.class.linkShown + long);
   }
 }

@@ -46,3 +46,6 @@ export const putLink = (link: string): void => put({ ...tab, link });
 
 /** A copy of a tab has the name of the one it was copied from, and takes another. */
 export const rename = (): void => put({ ...tab, id: fresh() });
+
+/** Puts another address in the bar; the tab stays known by its state. */
+export const showAddress = (to: string): void => history.replaceState(history.state, "", to);
