@@ -101,26 +101,7 @@ func roomiest(loop []form.Point, others []key) (best form.Point, room float64) {
 	for _, q := range loop {
 		lo, hi = form.Point{R: math.Min(lo.R, q.R), Z: math.Min(lo.Z, q.Z)}, form.Point{R: math.Max(hi.R, q.R), Z: math.Max(hi.Z, q.Z)}
 	}
-	depth := func(p form.Point) float64 {
-		in, least := false, math.Inf(1) // squared
-		a := loop[len(loop)-1]
-		for _, c := range loop {
-			if (a.Z > p.Z) != (c.Z > p.Z) && p.R < a.R+(p.Z-a.Z)/(c.Z-a.Z)*(c.R-a.R) {
-				in = !in
-			}
-			ur, uz, vr, vz := c.R-a.R, c.Z-a.Z, p.R-a.R, p.Z-a.Z
-			if l := float64(ur*ur) + float64(uz*uz); l > 0 {
-				t := max(0, min(1, (float64(ur*vr)+float64(uz*vz))/l))
-				vr, vz = vr-float64(t*ur), vz-float64(t*uz)
-			}
-			least = min(least, float64(vr*vr)+float64(vz*vz))
-			a = c
-		}
-		if !in {
-			return -math.Sqrt(least)
-		}
-		return math.Sqrt(least)
-	}
+	edges := depths{edges: chordsOf(loop)}
 	most := math.Inf(-1)
 	x0, x1, y0, y1 := lo.R, hi.R, lo.Z, hi.Z
 	n := 16
@@ -129,16 +110,22 @@ func roomiest(loop []form.Point, others []key) (best form.Point, room float64) {
 		for i := range n {
 			for k := range n {
 				p := form.Point{R: x0 + (float64(i)+0.5)*dx, Z: y0 + (float64(k)+0.5)*dy}
-				d := depth(p)
-				apart := math.Inf(1)
+				apart, far := math.Inf(1), 0.0
 				for _, o := range others {
 					apart = math.Min(apart, math.Hypot(p.R-o.at[0], p.Z-o.at[1])-o.radius)
 				}
-				score := math.Min(d, math.Min(apart/2, keyMost+2*keyWall))
 				if len(others) > 0 {
-					score += 0.02 * apart
+					far = 0.02 * apart
 				}
-				if score > most {
+				enough := math.Min(apart/2, keyMost+2*keyWall)
+				if enough+far <= most {
+					continue // however deep it lies
+				}
+				d, ok := edges.depth(p, most-far)
+				if !ok {
+					continue
+				}
+				if score := math.Min(d, enough) + far; score > most {
 					best, room, most = p, math.Min(d, apart/2), score
 				}
 			}
@@ -147,6 +134,72 @@ func roomiest(loop []form.Point, others []key) (best form.Point, room float64) {
 		n = 8
 	}
 	return best, room
+}
+
+// depths tells how deep points lie inside a loop.
+type depths struct {
+	edges []chord
+	near  int // an edge that lay near the last point, and so may to the next
+}
+
+// chord is an edge of a loop: its start, its way, the height of its end and the
+// square of its length.
+type chord struct{ r, z, ur, uz, end, long float64 }
+
+func chordsOf(loop []form.Point) []chord {
+	out := make([]chord, len(loop))
+	a := loop[len(loop)-1]
+	for i, c := range loop {
+		ur, uz := c.R-a.R, c.Z-a.Z
+		out[i] = chord{a.R, a.Z, ur, uz, c.Z, float64(ur*ur) + float64(uz*uz)}
+		a = c
+	}
+	return out
+}
+
+// apart is the square of the distance from p.
+func (e *chord) apart(p form.Point) float64 {
+	vr, vz := p.R-e.r, p.Z-e.z
+	if e.long > 0 {
+		t := (float64(e.ur*vr) + float64(e.uz*vz)) / e.long
+		if t > 1 {
+			t = 1
+		}
+		if t > 0 {
+			vr, vz = vr-float64(t*e.ur), vz-float64(t*e.uz)
+		}
+	}
+	return float64(vr*vr) + float64(vz*vz)
+}
+
+// depth is the distance of p from the edges, negative outside. It is not ok, and
+// not told, where it is clearly less than need.
+func (s *depths) depth(p form.Point, need float64) (float64, bool) {
+	const clearly = 1e-6 // mm, far more than rounding
+	floor := -1.0
+	if need > clearly {
+		floor = (need - clearly) * (need - clearly)
+	}
+	if s.edges[s.near].apart(p) < floor {
+		return 0, false
+	}
+	in, least := false, math.Inf(1) // squared
+	for i := range s.edges {
+		e := &s.edges[i]
+		if d := e.apart(p); d < least {
+			if least = d; d < floor {
+				s.near = i
+				return 0, false
+			}
+		}
+		if (e.z > p.Z) != (e.end > p.Z) && p.R < e.r+(p.Z-e.z)/e.uz*e.ur {
+			in = !in
+		}
+	}
+	if !in {
+		return -math.Sqrt(least), true
+	}
+	return math.Sqrt(least), true
 }
 
 // keysIn are up to two keys inside a loop: where there is most room, and where
