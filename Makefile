@@ -31,9 +31,16 @@ bench-core:
 clean:
 	rm -rf $(DIST) site/node_modules
 
-$(DIST)/core.wasm: $(GO_FILES)
+$(DIST)/core.wasm: $(GO_FILES) $(DIST)/without.json
+	GOOS=js GOARCH=wasm go build -overlay $(DIST)/without.json -trimpath -buildvcs=false -tags latex -ldflags="-s -w" -o $@ ./wasm
+
+# Packages of Go's own library that ours bring along and never use; what wasm/without
+# holds stands for them in the page's core.
+WITHOUT := encoding/gob image/gif mime net/http
+
+$(DIST)/without.json: go.mod Makefile $(shell find wasm/without -name '*.go')
 	mkdir -p $(DIST)
-	GOOS=js GOARCH=wasm go build -trimpath -buildvcs=false -tags latex -ldflags="-s -w" -o $@ ./wasm
+	GOOS=js GOARCH=wasm go list -f '{{range .GoFiles}}"{{$$.Dir}}/{{.}}":"",{{end}}"{{.Dir}}/without.go":"$(CURDIR)/wasm/without/{{.ImportPath}}/without.go"' $(WITHOUT) | paste -sd, | sed 's/.*/{"Replace":{&}}/' > $@
 
 $(DIST)/wasm_exec.js: go.mod
 	mkdir -p $(DIST)

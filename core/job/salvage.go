@@ -251,12 +251,10 @@ func (s *salvager) mend(j *Job) Faults {
 	return faults
 }
 
-var index = regexp.MustCompile(`\[\d+\].*$`)
-
 // reset gives the field at the path, or the list or the section that holds it,
 // the value it has in usual.
 func reset(v, usual reflect.Value, path string) bool {
-	path = index.ReplaceAllString(path, "")
+	path, _, _ = strings.Cut(path, "[")
 	if strings.HasPrefix(path, "form.section") {
 		path = "form.section"
 	}
@@ -277,14 +275,6 @@ func reset(v, usual reflect.Value, path string) bool {
 	return true
 }
 
-var (
-	row    = regexp.MustCompile(`\{[^{}\[\]]*\}`)
-	number = `\s*:\s*(-?\d+(?:\.\d+)?(?:[eE][+-]?\d+)?)\s*[,}\n]`
-	rowR   = regexp.MustCompile(`"r"` + number)
-	rowZ   = regexp.MustCompile(`"z"` + number)
-	sharp  = regexp.MustCompile(`"corner"\s*:\s*true`)
-)
-
 // scanRows finds the whole rows of the outline by their look alone, from the
 // word "outer" to the end of its list.
 func scanRows(text []byte) []Node {
@@ -295,6 +285,10 @@ func scanRows(text []byte) []Node {
 	if end := bytes.IndexByte(list, ']'); end >= 0 {
 		list = list[:end]
 	}
+	// made here, not at every start of the program: few files are damaged
+	const number = `\s*:\s*(-?\d+(?:\.\d+)?(?:[eE][+-]?\d+)?)\s*[,}\n]`
+	row, sharp := regexp.MustCompile(`\{[^{}\[\]]*\}`), regexp.MustCompile(`"corner"\s*:\s*true`)
+	rowR, rowZ := regexp.MustCompile(`"r"`+number), regexp.MustCompile(`"z"`+number)
 	var rows []Node
 	for _, m := range row.FindAll(list, -1) {
 		r, z := rowR.FindSubmatch(m), rowZ.FindSubmatch(m)

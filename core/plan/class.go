@@ -8,6 +8,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"sync"
 
 	"moldwright/core/exercise"
 	"moldwright/core/form"
@@ -123,11 +124,11 @@ func fromPoints(list [][2]float64) []form.Point {
 
 // minus is a minus sign that was typed as a hyphen: between spaces, or before a
 // figure where a word begins.
-var minus = regexp.MustCompile(`(^|[ (])-( |[0-9])`)
+var minus = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`(^|[ (])-( |[0-9])`) })
 
 // typeset is a text in a language with true minus signs.
 func typeset(t words.Text, l words.Language) string {
-	return minus.ReplaceAllString(t.In(l), "$1−$2")
+	return minus().ReplaceAllString(t.In(l), "$1−$2")
 }
 
 func allTypeset(list []words.Text, l words.Language) []string {

@@ -3,6 +3,7 @@ package words
 import (
 	"regexp"
 	"strings"
+	"sync"
 	"unicode"
 )
 
@@ -14,22 +15,24 @@ import (
 const Long Language = "long"
 
 // kept is what stands in a format for something else: a verb or a gap.
-var kept = regexp.MustCompile(`%[-+# 0]*[0-9]*(?:\.[0-9]+)?(?:\[[0-9]+\])?.|\{[a-z][A-Za-z0-9]*\}`)
+var kept = sync.OnceValue(func() *regexp.Regexp {
+	return regexp.MustCompile(`%[-+# 0]*[0-9]*(?:\.[0-9]+)?(?:\[[0-9]+\])?.|\{[a-z][A-Za-z0-9]*\}`)
+})
 
-var longWord = regexp.MustCompile(`\pL{3,}`)
+var longWord = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`\pL{3,}`) })
 
 // lengthen is an English format in the language Long.
 func lengthen(english string) string {
 	var b strings.Builder
 	at, step := 0, 3
-	switch n := letters(kept.ReplaceAllString(english, "")); {
+	switch n := letters(kept().ReplaceAllString(english, "")); {
 	case n <= 6:
 		step = 1
 	case n <= 12:
 		step = 2
 	}
 	stretch := func(to int) {
-		b.WriteString(longWord.ReplaceAllStringFunc(english[at:to], func(word string) string {
+		b.WriteString(longWord().ReplaceAllStringFunc(english[at:to], func(word string) string {
 			var out []rune
 			for i, r := range []rune(word) {
 				if out = append(out, r); i%step == step/2 {
@@ -39,7 +42,7 @@ func lengthen(english string) string {
 			return string(out)
 		}))
 	}
-	for _, k := range kept.FindAllStringIndex(english, -1) {
+	for _, k := range kept().FindAllStringIndex(english, -1) {
 		stretch(k[0])
 		b.WriteString(english[k[0]:k[1]])
 		at = k[1]
