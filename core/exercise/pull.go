@@ -20,9 +20,9 @@ type pullTask struct {
 	parts []pullPart
 }
 
-// letters names the parts in a drawn order, so that no name tells a place.
+// letters names the parts in a drawn order, so that no name tells a place: none is the letter of a kind of part.
 func (t *pullTask) letters(g *Gen) {
-	names := []string{"k", "l", "m"}[:len(t.parts)]
+	names := []string{"p", "q", "r"}[:len(t.parts)]
 	g.shuffle(len(names), func(i, j int) { names[i], names[j] = names[j], names[i] })
 	for i := range t.parts {
 		t.parts[i].id = names[i]

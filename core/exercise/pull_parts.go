@@ -12,7 +12,7 @@ import (
 // to every pull, and its outline.
 
 type pullPart struct {
-	id     string // k, l, m
+	id     string // p, q, r
 	a, b   int    // holds the contour between these points
 	sides  int    // of how many side parts it is one; 0 goes all round
 	ways   []way

@@ -3,10 +3,12 @@ package exercise
 import (
 	"bytes"
 	"encoding/json"
+	"errors"
 	"io"
 	"strings"
 
 	"moldwright/core/job"
+	"moldwright/core/words"
 )
 
 // A class set is the document a teacher hands out: questions in order, by code
@@ -123,7 +125,7 @@ func readDocument(text []byte, into any, want string) error {
 	}
 	what := say("document." + want)
 	bad := func(err error) error {
-		return fault("fault.notJSON", "", "what", what, "message", why(err))
+		return fault("fault.notJSON", "", "what", what, "message", unread(err))
 	}
 	if err := json.Unmarshal(text, &head); err != nil {
 		return bad(err)
@@ -143,6 +145,23 @@ func readDocument(text []byte, into any, want string) error {
 		return bad(io.ErrUnexpectedEOF)
 	}
 	return nil
+}
+
+// unread is why a text did not decode: an unknown key, a value of another kind,
+// a fault of the job in it, or else damage.
+func unread(err error) words.Text {
+	var kind *json.UnmarshalTypeError
+	var many job.Faults
+	var one *job.Fault
+	switch key, unknown := strings.CutPrefix(err.Error(), "json: unknown field "); {
+	case unknown:
+		return say("unread.key", "key", clip(strings.Trim(key, `"`)))
+	case errors.As(err, &many), errors.As(err, &one):
+		return why(err)
+	case errors.As(err, &kind):
+		return say("unread.kind", "key", clip(kind.Field))
+	}
+	return say("unread.damaged")
 }
 
 // write is a document as saved: indented, one final newline.

@@ -25,7 +25,7 @@ var english = map[string]words.Template{
 
 	"pull.down": "straight down", "pull.up": "straight up", "pull.out": "straight outward", "pull.none": "none of these",
 	"part.lower": "the lower part", "part.upper": "the upper part", "part.side": "each side part",
-	"part.k": "part K", "part.l": "part L", "part.m": "part M",
+	"part.p": "part P", "part.q": "part Q", "part.r": "part R",
 	"points": "percentage points",
 
 	"picture": "Pulled {pull}, {part} is held from {from} to {to} mm above the foot: {depth} mm deep, behind what stands at {block} mm.",
@@ -316,6 +316,9 @@ var english = map[string]words.Template{
 	"fault.format":     "The text is no {what}: its format is “{format}” and should be “{want}”.",
 	"fault.version":    "The file is of version {version}; this page reads version 1. Use the page that wrote it, or a newer one.",
 	"fault.notJSON":    "The text is no {what}: {message}.",
+	"unread.key":       "no such file has the key “{key}”",
+	"unread.kind":      "the value of “{key}” is of the wrong kind",
+	"unread.damaged":   "it is damaged or cut short",
 	"fault.noSet":      "There is no class set in the request.",
 	"fault.manyItems":  "There are {n} questions; a set has at most {most}.",
 	"fault.manyFiles":  "There are {n} results; read at most {most} at once.",
@@ -336,7 +339,7 @@ var english = map[string]words.Template{
 	"document.moldwright-result": "result file",
 
 	// sets and results
-	"honest":        "This page works without a server and keeps no secrets: who knows how can read the answers out of it. Use it to learn, not to examine.",
+	"honest":        "This page works without a server and keeps no secrets: whoever knows how can read the answers out of it. Use it to learn, not to examine.",
 	"mark.right":    "right",
 	"mark.close":    "close",
 	"mark.notYet":   "not yet",

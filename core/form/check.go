@@ -14,21 +14,21 @@ func checkNodes(nodes []job.Node, scale float64) job.Faults {
 	}
 	if len(nodes) < 3 {
 		return job.Faults{job.Faultf("tooFewPoints", "form.outer",
-			"The profile has %d points; it needs at least 3: one on the axis under the foot, then out and up to the rim.", len(nodes))}
+			"The profile has %d nodes; it needs at least 3: one on the axis under the foot, then out and up to the rim.", len(nodes))}
 	}
 	maxR, maxZ, minZ := 0.0, math.Inf(-1), math.Inf(1)
 	for i, n := range nodes {
 		switch {
 		case math.IsNaN(n.R) || math.IsInf(n.R, 0):
-			bad("notFinite", i, "r", "Point %d has no finite radius; give it a number.", i+1)
+			bad("notFinite", i, "r", "Node %d has no finite radius; give it a number.", i+1)
 		case math.IsNaN(n.Z) || math.IsInf(n.Z, 0):
-			bad("notFinite", i, "z", "Point %d has no finite height; give it a number.", i+1)
+			bad("notFinite", i, "z", "Node %d has no finite height; give it a number.", i+1)
 		case n.R < 0:
-			bad("negativeRadius", i, "r", "Point %d has the negative radius %g; radii are measured from the axis outward, so give 0 or more.", i+1, n.R)
+			bad("negativeRadius", i, "r", "Node %d has the negative radius %g; radii are measured from the axis outward, so give 0 or more.", i+1, n.R)
 		case i > 0 && math.Hypot(n.R-nodes[i-1].R, n.Z-nodes[i-1].Z)*scale < leastStep:
-			bad("repeatedPoint", i, "", "Point %d is the same as point %d; remove one of them.", i+1, i)
+			bad("repeatedPoint", i, "", "Node %d is the same as node %d; remove one of them.", i+1, i)
 		case i > 0 && i < len(nodes)-1 && n.R == 0:
-			bad("onAxis", i, "r", "Point %d touches the axis in the middle of the profile; only the first point, and the last of a closed form, may have radius 0.", i+1)
+			bad("onAxis", i, "r", "Node %d touches the axis in the middle of the profile; only the first node, and the last of a closed form, may have radius 0.", i+1)
 		}
 		maxR, maxZ, minZ = math.Max(maxR, n.R), math.Max(maxZ, n.Z), math.Min(minZ, n.Z)
 	}
@@ -75,7 +75,7 @@ func checkMeridian(m *Meridian) job.Faults {
 	if i, j, ok := m.crossing(); ok {
 		a, b := m.nodeBefore(i), m.nodeBefore(j)
 		return job.Faults{job.Faultf("crossesItself", nodeField(b, ""),
-			"The profile crosses itself: the stretch after point %d meets the stretch after point %d, at about r %.2f, z %.2f mm of mold size; move one of them.",
+			"The profile crosses itself: the stretch after node %d meets the stretch after node %d, at about r %.2f, z %.2f mm of mold size; move one of them.",
 			a+1, b+1, m.Pts[j].R, m.nodeZ(m.Pts[j].Z))}
 	}
 	if m.Volume() <= 0 {
@@ -86,7 +86,7 @@ func checkMeridian(m *Meridian) job.Faults {
 		if i, ok := m.crossesRimDisc(); ok {
 			n := m.nodeBefore(i)
 			return job.Faults{job.Faultf("crossesRim", nodeField(n, ""),
-				"The stretch after point %d crosses the opening inside the rim, so nothing could be poured in; end the outer profile at the rim.", n+1)}
+				"The stretch after node %d crosses the opening inside the rim, so nothing could be poured in; end the outer profile at the rim.", n+1)}
 		}
 	}
 	return nil

@@ -149,7 +149,7 @@ func BuildInner(j *job.Job, m *Meridian) (*Meridian, error) {
 	in.Lift, in.Turned, in.Section = m.Lift, m.Turned, m.Section
 	if i, ok := outside(in, m); ok {
 		return nil, job.Faults{job.Faultf("innerOutside", "form.inner["+itoa(in.nodeBefore(i))+"]",
-			"The inner surface comes through the outer one near point %d, at about r %.2f, z %.2f mm of mold size; leave clay between them.", in.nodeBefore(i)+1, in.Pts[i].R, in.Pts[i].Z)}
+			"The inner surface comes through the outer one near node %d, at about r %.2f, z %.2f mm of mold size; leave clay between them.", in.nodeBefore(i)+1, in.Pts[i].R, in.Pts[i].Z)}
 	}
 	n := len(in.Spans)
 	for i, sp := range in.Spans {

@@ -62,7 +62,8 @@ func explain(text []byte, err error) *Fault {
 	var syntax *json.SyntaxError
 	switch {
 	case errors.As(err, &syntax):
-		return Faultf("notJSON", "", "The text is not a job file: %s.", syntax.Error()).AtLine(lineAt(text, syntax.Offset))
+		line := lineAt(text, syntax.Offset)
+		return Faultf("notJSON", "", "The text is not a job file, or it is damaged in line %d.", line).AtLine(line)
 	case errors.Is(err, io.ErrUnexpectedEOF), errors.Is(err, io.EOF):
 		return Faultf("cutShort", "", "The text ends before the job does; the file seems to be cut short.").AtLine(lineAt(text, int64(len(text))))
 	}

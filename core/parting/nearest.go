@@ -117,7 +117,7 @@ func NearestForm(j *job.Job, scheme string, leastDraftDeg float64, mouth Mouth) 
 		last := len(s.r) - 1
 		for i, z := range s.z[:last] {
 			if z >= s.z[last] { // the rim comes outermost, so its disc would cut the pot there
-				return nil, job.Faultf("rimNotHighest", fmt.Sprintf("form.outer[%d]", i), "The profile is as high as its rim at point %d already and runs on, level, inward or down; a lower part alone cannot hold what lies beyond. End the outer profile there.", i+1)
+				return nil, job.Faultf("rimNotHighest", fmt.Sprintf("form.outer[%d]", i), "The profile is as high as its rim at node %d already and runs on, level, inward or down; a lower part alone cannot hold what lies beyond. End the outer profile there.", i+1)
 			}
 		}
 		if nodes, l := s.clearAt(last); l != nil {

@@ -175,6 +175,9 @@ func (s *settled) lookFrom(r *Request, foot, top arc, tallPx float64, optical *f
 		}
 	}
 	if v.DistanceMM <= 0 {
+		if r.Mode == ModeSketch { // a flat drawing has no perspective of its own
+			return notes
+		}
 		notes = append(notes, Note{Code: "noDistance",
 			Sentence: words.Say("The distance of the camera is not known, so perspective stays in: widths near the lens's height come out too large."),
 			Remedy:   words.Say("Measure from the lens to the middle of the pot, roughly, and type it.")})

@@ -4,6 +4,7 @@ import (
 	"image/png"
 	"os"
 	"path/filepath"
+	"slices"
 	"testing"
 )
 
@@ -35,6 +36,17 @@ func TestDrawnSketches(t *testing.T) {
 		t.Logf("%s: rms %.3f mm, most %.2f mm, widest %+.2f mm, %d nodes", name, rms, most, widest, len(res.Form.Outer))
 		if rms > limit*60 || most > 1 {
 			t.Errorf("%s: rms %.3f mm, most %.2f mm", name, rms, most)
+		}
+		// where nobody tells of a camera, none is asked for, and none widens the band
+		r.Camera = Camera{}
+		flat, err := Trace(r, pix)
+		if err != nil {
+			t.Errorf("%s: %v", name, err)
+			continue
+		}
+		_, off, _ := outcome(t, 1, flat.Form.Outer)
+		if q := flat.Quality; q.ErrorBandMM < off || q.ErrorBandMM > 2*off || slices.ContainsFunc(q.Warnings, func(n Note) bool { return n.Code == "noDistance" }) {
+			t.Errorf("%s, flat: off by up to %.2f mm, band %.2f mm, %v", name, off, q.ErrorBandMM, q.Warnings)
 		}
 	}
 }

@@ -58,9 +58,11 @@ export async function take(text: string, from: From): Promise<void> {
   if (start.startsWith("<")) {
     return openSvg(text, from);
   }
+  if (!/\d/.test(text)) return say(w.keep.strange.words(from));
   const { trace } = now();
   set({ tab: "form", svg: null, trace: trace && { ...trace, open: false }, rows: { ...now().rows, text, units: "", open: true, faults: [] } });
   say(w.rowsWait);
+  requestAnimationFrame(() => document.querySelector<HTMLElement>("details.rows select")?.focus()); // once they are drawn
 }
 
 /** Opens a file of any kind we know; of several, results of a class. */

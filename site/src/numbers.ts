@@ -30,6 +30,10 @@ export function volume(ml: number): string {
   return ml < 999.5 ? withUnit(ml, "ml", 0) : withUnit(ml / 1000, "l", 2);
 }
 
+/** A sentence of the core in which no number stands at the end of a line with its
+ *  unit on the next. */
+export const unbroken = (s: string): string => s.replace(/(\d) (?=(mm|cm²|ml|kg|g|%|N|min)(?![\p{L}\p{N}]))/gu, "$1\u00a0");
+
 /** What an input field holds: the shortest text that reads back as x, with the
  *  language's sign and no grouping. */
 export function typed(x: number): string { return sign(plain(x)); }

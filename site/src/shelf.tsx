@@ -17,7 +17,13 @@ let away = entries()?.length !== 0 || location.hash.startsWith("#job=");
 
 const nameOf = (s: Job) => w.samples[s.name]![0], shows = (s: Job) => w.samples[s.name]![1];
 const take = (s: Job) => void read({ kind: "job", text: JSON.stringify(named(s)) }, () => w.stepOpened({ file: nameOf(s) }));
-const onBench = (s: Job) => isNamed(s, now().job.name);
+
+/** Whether the pot on the bench is the sample still: one that bears its name may have been changed, or traced anew. */
+function onBench(s: Job): boolean {
+  const { name, form } = now().job;
+  if (!isNamed(s, name) || s.form.outer.length !== form.outer.length) return false;
+  return s.form.outer.every((n, i) => { const o = form.outer[i]!; return n.r === o.r && n.z === o.z && !n.corner === !o.corner; });
+}
 
 /** Half the slope through a smooth node, as a third of the way to its neighbours. */
 function tangent(nodes: Node[], i: number): [number, number] {

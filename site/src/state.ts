@@ -125,11 +125,16 @@ export function set(patch: Partial<State>): void {
 /** Changes what the panels look at. */
 export function lookAt(patch: Partial<Look>): void { set({ look: { ...state.look, ...patch } }); }
 
-/** Says something in passing; with undo, how to take it back. */
+/** Says something in passing; with undo, how to take it back. It stays as long as
+ *  it takes to read slowly, and while a pointer or the keyboard is on it. */
 export function say(words: string, undo = false): void {
+  const over = () => {
+    if (document.querySelector(".toast:is(:hover, :focus-within)")) toastTimer = window.setTimeout(over, 2000);
+    else set({ toast: null });
+  };
   clearTimeout(toastTimer);
-  toastTimer = window.setTimeout(() => set({ toast: null }), 8000);
-  set({ toast: { words, undo } });
+  toastTimer = window.setTimeout(over, Math.max(8000, 120 * words.length));
+  set({ toast: { words: undo ? words.charAt(0).toUpperCase() + words.slice(1) : words, undo } }); // the name of a step begins small
 }
 
 /** Changes the job: one step of undo, named by words; steps with the same tag

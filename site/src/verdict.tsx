@@ -2,7 +2,7 @@
 // own words.
 import type { Plan, Robust, Scheme } from "./contract";
 import { Icon } from "./icons";
-import { show, withUnit } from "./numbers";
+import { show, unbroken, withUnit } from "./numbers";
 import { mayPass, now, set, type Tab, tryAgain } from "./state";
 import { save } from "./files";
 import { useRested } from "./rested";
@@ -20,7 +20,7 @@ export function VerdictLine() {
       <div class="says">
         <p>
           {fault ? <><b>{w.cannotPlan}</b> {fault.message} {plan && w.stillShown}</>
-            : plan ? plan.verdict : w.starting}
+            : plan ? unbroken(plan.verdict) : w.starting}
         </p>
         <span class="away" role="status">{said}</span>
         {!fault && plan && (spares(plan.robust) || s?.verdict !== "catches") && <span class="robust">{robust(plan)}</span>}
@@ -44,11 +44,12 @@ function robust(plan: Plan): string {
 }
 
 export function NextStep() {
-  const { plan, faults: [fault], tab, saved } = now();
+  const { plan, faults: [fault], tab, saved, svg } = now();
   if (!plan || mayPass(fault)) return null;
   const s = chosen(plan);
   let words: string, to: Tab | null;
-  if (fault) [words, to] = [w.nextFault, "form"];
+  if (svg && tab === "form") [words, to] = [svg.units ? w.trace.svgUse : w.trace.svgAsk, "form"];
+  else if (fault) [words, to] = [w.nextFault, "form"];
   else if (s.verdict === "catches") [words, to] = [w.nextCatch, "release"];
   else if (s.verdict === "rubs" && tab !== "release") [words, to] = [w.nextRub, "release"];
   else if (tab === "tooling") [words, to] = [w.nextTooling, "casting"];

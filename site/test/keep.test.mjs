@@ -123,6 +123,7 @@ onPage("files of any encoding open; what is no job is explained, and the bench s
     ["sheet.pdf", "%PDF-1.7\n%\u00ff\u00ff", /is a PDF/],
     ["cup.stl", "solid cup\nfacet normal 0 0 1\n outer loop\n", /is a mesh/],
     ["core.bin", Buffer.from(Array.from({ length: 900 }, (_, i) => (i * 73 + 11) % 256)), /no text that can be read/],
+    ["glazes.txt", "a list of glazes", /words but no numbers/],
     ["half.json", '{"format":"moldwright-job","version":1,"na', /half\.json was not opened: .*cut short/],
     ["list.json", '{"format":"moldwright-job","version":1,"form":{"outer":{"r":1}}}', /form\.outer holds an object; it takes a list/],
   ]) {

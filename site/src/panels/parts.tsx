@@ -4,7 +4,7 @@ import type { Plan, Scheme } from "../contract";
 import { Choice, NumberField, Section } from "../fields";
 import type { Said } from "../history";
 import { Icon } from "../icons";
-import { mass, show } from "../numbers";
+import { mass, show, unbroken } from "../numbers";
 import { look } from "../parts-look";
 import { edit, lookAt, now, settle } from "../state";
 import { chosen } from "../verdict";
@@ -79,7 +79,7 @@ function SchemeRow({ s, on, used, advised, use }: RowProps) {
 /** What stands against each scheme with fewer parts; in one sentence where there is none or one. */
 function WhyNotFewer({ plan }: { plan: Plan }) {
   const fewer = plan.schemes.filter((s) => s.count < chosen(plan).count);
-  if (fewer.length < 2) return <p>{plan.whyNotFewer}</p>;
+  if (fewer.length < 2) return <p>{unbroken(plan.whyNotFewer)}</p>;
   const line = (s: Scheme) => <li key={s.id}><b>{sentence(s.name)}</b> {sentence(s.against)}</li>;
   const first = fewer.length > FEW + 1 ? FEW : fewer.length;
   return (
@@ -90,7 +90,7 @@ function WhyNotFewer({ plan }: { plan: Plan }) {
   );
 }
 
-const sentence = (s: string): string => (s ? s[0]!.toUpperCase() + s.slice(1) + "." : "");
+const sentence = (s: string): string => (s ? unbroken(s[0]!.toUpperCase() + s.slice(1)) + "." : "");
 
 export function Tag({ name }: { name: string }) {
   const l = look(name);

@@ -7,7 +7,7 @@ import { NumberField, Section } from "../fields";
 import { Told } from "../help/term";
 import type { Pull } from "../look";
 import { looked, partOf } from "../looked";
-import { show, volume, withUnit } from "../numbers";
+import { show, unbroken, volume, withUnit } from "../numbers";
 import { lookAt, now, set } from "../state";
 import { chosen } from "../verdict";
 import { pullOf } from "../view";
@@ -113,7 +113,7 @@ function Findings({ plan }: { plan: Plan }) {
           const of = `${f.code}${i}`, on = place?.of === of;
           return (
             <li key={of}>
-              <p><Told text={f.text} of={["seam", "ripple", "natch", "draft"]} /> <span class="hint">{f.remedy}</span></p>
+              <p><Told text={unbroken(f.text)} of={["seam", "ripple", "natch", "draft"]} /> <span class="hint">{unbroken(f.remedy)}</span></p>
               <button
                 type="button" class="small" aria-pressed={on} aria-label={w.showPlaceOf(f.text)}
                 onClick={() => lookAt({ place: on ? null : { zFrom: f.zFrom, zTo: f.zTo, of } })}

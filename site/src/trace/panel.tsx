@@ -30,7 +30,7 @@ export function TracePanel({ of }: { of: Tracing }) {
         </div>
         {s.what === "bar" && of.marks.bar.length < 2 && <p class="hint">{t.barHint} <button type="button" class="small" aria-pressed={of.tool === "bar"} onClick={() => pickTool("bar")}>{t.tools.bar}</button></p>}
         <div aria-live="polite" class={busy ? "stale" : ""}>
-          {fault ? <p class="bad said-fault">{fault.message}</p> : found ? <Quality found={found} /> : <p>{busy ? t.outlining : of.outline.length ? t.noLength : ""}</p>}
+          {fault ? <p class="bad said-fault">{fault.message}</p> : found ? <Quality found={found} flat={s.mode === "sketch"} /> : <p>{busy ? t.outlining : of.outline.length ? t.noLength : ""}</p>}
         </div>
       </section>
       <MarkTools of={of} />
@@ -43,13 +43,15 @@ export function TracePanel({ of }: { of: Tracing }) {
           <Given label={t.tolerance} unit="mm" empty={t.toleranceEmpty} value={s.tolerance} put={(tolerance) => tell({ tolerance })} />
         </div>
       </Section>
-      <Section title={t.cameraTitle}>
-        <div class="row">
-          <Given label={t.distance} unit="mm" empty={t.cameraEmpty} value={s.distance} put={(distance) => tell({ distance })} />
-          <Given label={t.lens} unit="mm" empty={t.cameraEmpty} value={s.lens} put={(lens) => tell({ lens })} />
-        </div>
-        <p class="hint">{t.cameraHint}</p>
-      </Section>
+      {s.mode === "photo" && (
+        <Section title={t.cameraTitle}>
+          <div class="row">
+            <Given label={t.distance} unit="mm" empty={t.cameraEmpty} value={s.distance} put={(distance) => tell({ distance })} />
+            <Given label={t.lens} unit="mm" empty={t.cameraEmpty} value={s.lens} put={(lens) => tell({ lens })} />
+          </div>
+          <p class="hint">{t.cameraHint}</p>
+        </Section>
+      )}
     </>
   );
 }

@@ -8,7 +8,7 @@ const mm = (x: number, digits = 2) => withUnit(x, "mm", digits);
 
 const sentence = (x: string) => `${x.charAt(0).toUpperCase()}${x.slice(1)}.`;
 
-export function Quality({ found }: { found: Found }) {
+export function Quality({ found, flat }: { found: Found; /** It is traced from a drawing, in which nothing is farther away. */ flat: boolean }) {
   const q = found.quality, c = found.camera, outer = found.form.outer;
   const zs = found.contour.map((p) => p[1]), rs = found.contour.map((p) => p[0]);
   const high = Math.max(...zs) - Math.min(...zs), wide = 2 * Math.max(...rs);
@@ -16,7 +16,7 @@ export function Quality({ found }: { found: Found }) {
     <div class="quality">
       <p class="figure">{t.resultSize(mm(high, 1), mm(wide, 1), outer.length)}</p>
       <p><b>{t.band(`±${mm(q.errorBand)}`)}</b> {t.fit(mm(q.rms), mm(q.max))}{q.symmetryResidual > 0 && ` ${t.sides(mm(q.symmetryResidual))}`}{Math.abs(q.tilt) >= 0.1 && ` ${t.lean(`${show(Math.abs(q.tilt))}°`)}`}</p>
-      <p class="hint">{c.distance > 0 ? t.cameraLine(mm(c.distance, 0), t.cameraFrom[c.distanceFrom] ?? c.distanceFrom, mm(c.height, 0), t.cameraFrom[c.heightFrom] ?? c.heightFrom) : t.cameraNone}</p>
+      {!flat && <p class="hint">{c.distance > 0 ? t.cameraLine(mm(c.distance, 0), t.cameraFrom[c.distanceFrom] ?? c.distanceFrom, mm(c.height, 0), t.cameraFrom[c.heightFrom] ?? c.heightFrom) : t.cameraNone}</p>}
       {q.notSeen.length > 0 && (
         <>
           <h4>{t.notSeenTitle}</h4>

@@ -4,6 +4,7 @@
 // The job on the bench stays as it is until the form is taken.
 import type { Fault, Job, Traced } from "../contract";
 import { show } from "../numbers";
+import { isNamed, samples } from "../samples";
 import { coreOf, edit, now, parse, say, set, settle } from "../state";
 import { w } from "../words";
 import type { Opened } from "./decode";
@@ -151,8 +152,8 @@ function request(t: Tracing, k: number): object {
     ...(m.strokes.length ? { brush: m.strokes.map((b) => ({ ...b, radius: b.radius * k, points: b.points.map(at) })) } : {}),
     ...(m.wire.length > 1 ? { wire: { points: m.wire.map(at), closed: m.around } } : {}),
     ...(s.tolerance ? { tolerance: s.tolerance } : {}),
-    camera: {
-      ...(s.distance !== null ? { distance: s.distance } : o.focalPixels !== null && s.mode === "photo" ? { focalPixels: o.focalPixels } : {}),
+    camera: s.mode === "sketch" ? {} : { // a flat drawing has no depth
+      ...(s.distance !== null ? { distance: s.distance } : o.focalPixels !== null ? { focalPixels: o.focalPixels } : {}),
       ...(s.lens !== null ? { height: s.lens } : {}),
     },
   };
@@ -206,6 +207,8 @@ export function takeForm(): void {
   const words = () => w.trace.traceStep(t.name);
   edit(words, "", (j) => {
     j.form = f.form;
+    // it is another pot than the sample that was traced over
+    if (samples.some((s) => isNamed(s, j.name))) j.name = t.name.replace(/\.\w+$/, "").slice(0, 80) || j.name;
     j.mold.partingHeights = null;
   });
   settle();

@@ -4,6 +4,7 @@
 import type { Plan } from "../../contract";
 import { Term } from "../../help/term";
 import { Icon } from "../../icons";
+import { unbroken } from "../../numbers";
 import { w } from "../../words";
 
 /** Codes that are only told when a figure calls for them. */
@@ -20,7 +21,7 @@ export function Cautions({ plan, of }: { plan: Plan; of: string[] }) {
   if (list.length === 0) return null;
   return (
     <ul class="cautions" aria-label={w.cautionsHere}>
-      {list.map((c) => <li key={c.code} class={called.has(c.code) ? "called" : ""}><Icon name="caution" /><span>{c.text}{c.code === "flotation" && <Term of="flotation" mark />}</span></li>)}
+      {list.map((c) => <li key={c.code} class={called.has(c.code) ? "called" : ""}><Icon name="caution" /><span>{unbroken(c.text)}{c.code === "flotation" && <>{"\u00a0"}<Term of="flotation" mark /></>}</span></li>)}
     </ul>
   );
 }
@@ -32,7 +33,7 @@ export function GeneralCautions({ plan }: { plan: Plan }) {
   if (list.length === 0) return null;
   return (
     <ul class="cautions" aria-label={w.cautionsHere}>
-      {list.map((t) => <li key={t} class="called"><Icon name="caution" /><span>{t}</span></li>)}
+      {list.map((t) => <li key={t} class="called"><Icon name="caution" /><span>{unbroken(t)}</span></li>)}
     </ul>
   );
 }

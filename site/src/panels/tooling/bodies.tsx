@@ -18,7 +18,7 @@ export function Bodies({ plan, busy, get }: { plan: Plan; busy: boolean; get: (w
     <div class="kit">
       <p class="hint">{w.bodiesHint}</p>
       <ul>
-        {chosen(plan).parts.map((p, i) => row(w.partName(p.name), mass(p.dry), "plaster", i, p.name))}
+        {chosen(plan).parts.map((p, i) => row(w.partName(p.name), w.dryMass(mass(p.dry)), "plaster", i, p.name))}
         {row(w.castName, volume(plan.casting["castVolume"] as number), "cast", 0)}
       </ul>
     </div>

@@ -39,7 +39,6 @@ export const casting: Like<typeof en> = {
   trial: (i) => `Probeguss ${i}`, trialWall: "Wand, mm", trialMinutes: "Zeit, min",
   addTrial: "Probeguss hinzufügen", removeTrial: (i) => `Probeguss ${i} entfernen`,
   trialAdded: "Probeguss hinzugefügt", trialRemoved: "Probeguss entfernt",
-  waterTitle: "Wasser in der Form",
   potTitle: "Gussstück und Gefäß",
   forceTitle: "Spannbänder und Heben",
   shrinkTitle: "Schwindung, von Schwindungsstäben",

@@ -20,7 +20,7 @@ export const classroom: Like<typeof en> = {
 
   // stellen
   setTitle: "Eine Übung stellen",
-  draw: "Aufgaben ziehen", whichKinds: "Fragen nach", difficulty: "Wie schwer", each: "Von jeder Art",
+  whichKinds: "Fragen nach", difficulty: "Wie schwer", each: "Von jeder Art",
   drawHint: "Jede Aufgabe hat einen Code; auf jedem Gerät eingetippt, stellt er dieselbe wieder.",
   add: (n) => (n === 0 ? "Ankreuzen, wonach zu fragen ist" : n === 1 ? "1 Aufgabe hinzufügen" : `${n} Aufgaben hinzufügen`),
   bench: "Nach dem Gefäß auf der Werkbank fragen", askOf: (pot) => `Aufgabe: ${pot}`, addBench: "Dieses Gefäß nehmen",
@@ -89,7 +89,7 @@ export const classroom: Like<typeof en> = {
   addMark: "Marke setzen", removeMark: (n) => `Marke ${n} wegnehmen`, fullMarks: "Mehr Marken gehen nicht.",
   touchWall: "Das war nicht auf der Wand. Den Umriss selbst berühren.",
   height: "Höhe der Teilung", heightHint: "Die Linie auf der Zeichnung ziehen, auf ihr die Pfeiltasten drücken oder die Höhe eintippen.",
-  unit: "Einheit", unitAsk: "Einheit?", value: "Antwort",
+  unit: "Einheit", unitAsk: "Einheit?",
   formHint: "Einen Knoten ziehen, auf ihm die Pfeiltasten drücken oder eintippen, wo er steht.",
   pickNode: "Zu ändernder Knoten", formBack: "Zurück zur gegebenen Gestalt", live: "Wie es jetzt steht", working: "Wird beurteilt…",
 

@@ -22,6 +22,7 @@ export const keep: Like<typeof en> = {
     zip: (from) => `${page.large(from)} ist ein gepackter Ordner. Erst entpacken, dann öffnen, was darin ist.`,
     pdf: (from) => `${page.large(from)} ist ein PDF. Aus einem Blatt wird kein Auftrag mehr; den gespeicherten Auftrag öffnen oder ein Bild des Gefäßes.`,
     mesh: (from) => `${page.large(from)} ist ein Netz. Eine Gestalt kommt aus einem gespeicherten Auftrag, Zeilen mit Radien und Höhen, einer Zeichnung (SVG) oder einem Bild.`,
+    words: (from) => `${page.large(from)} enthält Wörter, aber keine Zahlen. Ein Gefäß kommt aus einem gespeicherten Auftrag, aus Zeilen mit Radien und Höhen, einer Zeichnung (SVG) oder einem Bild.`,
     binary: (from) => `${page.large(from)} enthält keinen lesbaren Text, ist vielleicht beschädigt oder von einem anderen Programm. Das Gefäß auf der Werkbank ist unverändert.`,
   },
   damagedTitle: (from) => `${page.large(from)} ist beschädigt`,
@@ -30,5 +31,4 @@ export const keep: Like<typeof en> = {
   damagedLost: "Was verloren ging oder gerichtet wurde",
   damagedTake: "Auf die Werkbank legen", damagedLeave: "Liegen lassen",
   damagedStep: (from) => `Geöffnet, was lesbar war: ${page.source(from)}`,
-  percent: (p) => `${p} %`,
 };

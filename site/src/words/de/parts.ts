@@ -10,7 +10,7 @@ export const parts: Like<typeof en> = {
   whyTitle: "Warum nicht weniger",
   moreParts: (n: number) => `${n} Arten mit mehr Teilen`, moreFewer: (n: number) => `${n} weitere mit weniger Teilen`,
   order: "Die Form in dieser Reihenfolge auseinandernehmen", heights: "Teilungshöhe", heightOf: (i) => `Teilungshöhe ${i}`,
-  heightsAuto: "wie geplant", sides: "Seitenteile", sidesAuto: "wie geplant", natches: "Schlösser",
+  sides: "Seitenteile", sidesAuto: "wie geplant", natches: "Schlösser",
   atFootShort: "Fuß",
   seamHandle: (i, n) => (n > 1 ? `Teilungshöhe ${i} von ${n}` : "Teilungshöhe"),
   seamHint: "Die Naht auf der Zeichnung ziehen, auf ihr die Pfeiltasten drücken oder ihre Höhe eintippen.",

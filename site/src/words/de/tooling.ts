@@ -20,7 +20,7 @@ export const tooling: Like<typeof en> = {
   allPrints: "Alle Stücke (3MF)", everything: "Alles (zip)",
   everythingHint: "Die zip-Datei enthält jedes Stück, die Gipsteile und das Gussstück, die Blätter und den Auftrag, dazu eine Liste, was was ist.",
   bodiesTitle: "Gipsteile und Gussstück", bodiesHint: "Wo sie in der geschlossenen Form stehen, zum Ansehen oder Prüfen; nichts davon wird gedruckt.",
-  castName: "Gussstück", making3d: "Die Netze entstehen…",
+  castName: "Gussstück", dryMass: (m) => `${m} trocken`, making3d: "Die Netze entstehen…",
   printerTitle: "Drucker", blockTitle: "Gipsblock", kitTitle: "Form und Druckteile",
   bedAxis: (a) => `Bett ${a}`, nozzle: "Düse", solidPositive: "Positive voll gedruckt", solidHint: "statt von unten hohl",
   outside: "Außenseite des Blocks", outsideRound: "rund", outsideStraight: "gerade Seiten",

@@ -18,11 +18,10 @@ export const trace: Like<typeof en> = {
   notPicture: (name) => `${name} ist kein Bild, das dieser Browser lesen kann. JPEG, PNG oder WebP nehmen. Das Gefäß auf der Werkbank ist unverändert.`,
   pictureHuge: (name, mp) => `${name} hat ${mp} Millionen Pixel; mehr als 100 Millionen werden nicht geöffnet. Das Bild verkleinern und noch einmal versuchen. Das Gefäß auf der Werkbank ist unverändert.`,
   pictureScaled: (a, b) => `Das Bild mit ${a} Pixeln wurde auf ${b} verkleinert; das reicht für einen Umriss gut aus.`,
-  pictureGone: "Das Bild musste noch einmal geöffnet werden.",
   otherPicture: "Anderes Bild", leaveTrace: "Verlassen", backToPicture: "Zurück zum Bild",
   lengthTitle: "Eine bekannte Länge",
   lengthOf: { height: "Höhe, Fuß bis Rand", maxDiameter: "Größte Breite", rimDiameter: "Breite des Randes", bar: "Zwischen zwei Punkten" },
-  lengthWhat: "Was gemessen wurde", lengthMM: "Seine Länge", lengthAsk: "Eine bekannte Länge eintippen, in mm, cm oder in.",
+  lengthMM: "Maß",
   barHint: "Beide Enden von etwas anklicken, dessen Länge bekannt ist, etwa eines Lineals neben dem Gefäß.",
   barFront: "Es steht vor der Mitte des Gefäßes um",
   takeForm: "Gestalt nehmen", traceStep: (name) => `Gefäß nachgezeichnet: ${name}`,
@@ -43,7 +42,7 @@ export const trace: Like<typeof en> = {
   },
   notSeenTitle: "Was die Kamera nicht sah",
   notSeen: (a, b, why) => `Von ${a} bis ${b} über dem Fuß: ${why}.`,
-  warnTitle: "Zu prüfen", sound: "Nichts spricht dagegen.",
+  warnTitle: "Zu prüfen",
 
   // Marken auf dem Bild
   marksTitle: "Wenn der Umriss nicht stimmt", tool: "Was eine Berührung des Bildes tut",
@@ -66,9 +65,8 @@ export const trace: Like<typeof en> = {
   side: "Profil von", sidesOf: { mean: "beiden Seiten", left: "der linken Seite", right: "der rechten Seite" },
   top: "Oben ist es", tops: { auto: "wie der Umriss zeigt", open: "offen, mit Rand", closed: "geschlossen" },
   cameraTitle: "Wo die Kamera stand", distance: "Objektiv bis Gefäßmitte", lens: "Objektiv über dem Tisch",
-  cameraHint: "Muss nicht sein. Beim Abstand genügt ungefähr; bei der Höhe genauer sein.", cameraEmpty: "nicht bekannt",
+  cameraHint: "Muss nicht sein. Beim Abstand genügt ungefähr; bei der Höhe genauer sein.", cameraEmpty: "unbekannt",
   tolerance: "Kurve genau auf", toleranceEmpty: "von selbst",
-  marked: { crop: "Bild zugeschnitten", pot: "Gefäß gewählt" },
 
   // Zeichnungen
   svgTitle: "Welche Linie ist das Profil?", svgFrom: (from) => `Aus: ${page.source(from)}.`,

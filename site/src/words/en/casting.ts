@@ -36,7 +36,6 @@ export const casting = {
   trial: (i: number) => `Trial ${i}`, trialWall: "Wall, mm", trialMinutes: "Time, min",
   addTrial: "Add a trial", removeTrial: (i: number) => `Remove trial ${i}`,
   trialAdded: "trial added", trialRemoved: "trial removed",
-  waterTitle: "Water in the mold",
   potTitle: "The cast and the pot",
   forceTitle: "Bands and lifting",
   shrinkTitle: "Shrinkage, from test bars",

@@ -19,15 +19,15 @@ export const classroom = {
 
   // setting
   setTitle: "Set an exercise",
-  draw: "Draw questions", whichKinds: "Ask about", difficulty: "How hard", each: "Of each kind",
+  whichKinds: "Ask about", difficulty: "How hard", each: "Of each kind",
   drawHint: "Every question has a code; typed on any machine it asks the same again.",
   add: (n: number) => (n === 0 ? "Tick what to ask about" : n === 1 ? "Add 1 question" : `Add ${n} questions`),
   bench: "Ask about the pot on the bench", askOf: (pot: string) => `Question: ${pot}`, addBench: "Add this pot",
   byCode: "Add by code", code: "Code of a question", addCode: "Add",
   showKey: "Show the answer", hideKey: "Hide the answer",
-  questions: "Questions, in order", noQuestions: "None yet. Draw some above, or ask about your own pot.",
+  questions: "Questions, in order", noQuestions: "None yet. Add some above, or ask about your own pot.",
   up: (n: number) => `Question ${n}: earlier`, down: (n: number) => `Question ${n}: later`,
-  other: "Draw another", otherOf: (n: number) => `Question ${n}: draw another`,
+  other: "Another instead", otherOf: (n: number) => `Question ${n}: another instead`,
   drop: (n: number) => `Question ${n}: take out`,
   about: (name: string, level: string) => (level ? `${name}, ${level}` : name), onBench: "from the bench",
   howTitle: "How it is worked",
@@ -88,7 +88,7 @@ export const classroom = {
   addMark: "Add a mark", removeMark: (n: number) => `Take mark ${n} away`, fullMarks: "There are as many marks as there can be.",
   touchWall: "That was not on the wall. Touch the outline itself.",
   height: "Height of the parting", heightHint: "Drag the line on the drawing, press the arrow keys on it, or type the height.",
-  unit: "Unit", unitAsk: "unit?", value: "Answer",
+  unit: "Unit", unitAsk: "unit?",
   formHint: "Drag a node, press the arrow keys on it, or type where it stands.",
   pickNode: "Node to change", formBack: "Back to the form as given", live: "As it stands", working: "Judging…",
 

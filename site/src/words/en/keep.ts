@@ -21,6 +21,7 @@ export const keep = {
     zip: (from: From) => `${page.large(from)} is a packed folder. Unpack it first, then open what is in it.`,
     pdf: (from: From) => `${page.large(from)} is a PDF. A sheet cannot be turned back into a job; open the saved job, or a picture of the pot.`,
     mesh: (from: From) => `${page.large(from)} is a mesh. A form comes from a saved job, rows of radii and heights, a drawing (SVG) or a picture.`,
+    words: (from: From) => `${page.large(from)} holds words but no numbers. A form comes from a saved job, rows of radii and heights, a drawing (SVG) or a picture.`,
     binary: (from: From) => `${page.large(from)} holds no text that can be read. It may be damaged, or of another program. The pot on the bench is unchanged.`,
   },
   damagedTitle: (from: From) => `${page.large(from)} is damaged`,
@@ -29,5 +30,4 @@ export const keep = {
   damagedLost: "What was lost or put right",
   damagedTake: "Put it on the bench", damagedLeave: "Leave it",
   damagedStep: (from: From) => `Opened what could be read of ${page.source(from)}`,
-  percent: (p: string) => `${p} %`,
 };

@@ -10,7 +10,7 @@ export const parts = {
   whyTitle: "Why not fewer",
   moreParts: (n: number) => `${n} ways with more parts`, moreFewer: (n: number) => `${n} more with fewer parts`,
   order: "Take the mold apart in this order", heights: "Parting height", heightOf: (i: number) => `Parting height ${i}`,
-  heightsAuto: "as planned", sides: "Side parts", sidesAuto: "as planned", natches: "Natches",
+  sides: "Side parts", sidesAuto: "as planned", natches: "Natches",
   atFootShort: "foot",
   seamHandle: (i: number, n: number) => (n > 1 ? `Parting height ${i} of ${n}` : "Parting height"),
   seamHint: "Drag the seam on the drawing, press the arrow keys on it, or type its height.",

@@ -18,7 +18,7 @@ export const tooling = {
   allPrints: "All pieces (3MF)", everything: "Everything (zip)",
   everythingHint: "The zip holds every piece, the plaster parts and the cast, the sheets and the job, with a list of what is what.",
   bodiesTitle: "Plaster parts and cast", bodiesHint: "Where they stand in the closed mold, to look at or to check; nothing of this is printed.",
-  castName: "cast", making3d: "Making the meshes…",
+  castName: "cast", dryMass: (m: string) => `${m} dry`, making3d: "Making the meshes…",
   printerTitle: "Printer", blockTitle: "Plaster block", kitTitle: "Mold and kit",
   bedAxis: (a: string) => `Bed ${a}`, nozzle: "Nozzle", solidPositive: "Positives printed full", solidHint: "instead of hollow from below",
   outside: "Outside of the block", outsideRound: "round", outsideStraight: "straight-sided",

@@ -16,11 +16,10 @@ export const trace = {
   notPicture: (name: string) => `${name} is not a picture this browser can read. Use a JPEG, PNG or WebP file. The pot on the bench is unchanged.`,
   pictureHuge: (name: string, mp: string) => `${name} has ${mp} million pixels; more than 100 million are not opened. Make it smaller and try again. The pot on the bench is unchanged.`,
   pictureScaled: (a: string, b: string) => `The picture of ${a} pixels was scaled down to ${b}; that is plenty for an outline.`,
-  pictureGone: "The picture had to be opened again.",
   otherPicture: "Another picture", leaveTrace: "Leave", backToPicture: "Back to the picture",
   lengthTitle: "One length you know",
-  lengthOf: { height: "Height, foot to rim", maxDiameter: "Widest width", rimDiameter: "Width of the rim", bar: "Between two points" },
-  lengthWhat: "What was measured", lengthMM: "Its length", lengthAsk: "Type a length you know, in mm, cm or in.",
+  lengthOf: { height: "Height, foot to rim", maxDiameter: "Width at the widest place", rimDiameter: "Width of the rim", bar: "Between two points" },
+  lengthMM: "Its length",
   barHint: "Click both ends of something whose length you know, such as a ruler beside the pot.",
   barFront: "It stands in front of the pot's middle by",
   takeForm: "Take this form", traceStep: (name: string) => `form traced from ${name}`,
@@ -41,7 +40,7 @@ export const trace = {
   },
   notSeenTitle: "What the camera did not see",
   notSeen: (a: string, b: string, why: string) => `From ${a} to ${b} above the foot: ${why}.`,
-  warnTitle: "To look into", sound: "Nothing stands against it.",
+  warnTitle: "To look into",
 
   // marks on the picture
   marksTitle: "If the outline is wrong", tool: "What a touch on the picture does",
@@ -66,7 +65,6 @@ export const trace = {
   cameraTitle: "Where the camera stood", distance: "Lens to the middle of the pot", lens: "Lens above the table",
   cameraHint: "Optional. Roughly right is enough for the distance; take more care over the height.", cameraEmpty: "not known",
   tolerance: "Curve within", toleranceEmpty: "by itself",
-  marked: { crop: "picture cropped", pot: "pot chosen" },
 
   // drawings
   svgTitle: "Which line is the profile?", svgFrom: (from: From) => `From ${page.source(from)}.`,

@@ -26,11 +26,11 @@ export const verdict = {
 
   atHeight: (z: string) => `at ${z}`,
   betweenHeights: (a: string, b: string) => `between ${a} and ${b}`,
-  robustAny: "Holds however much the radii are in error.",
+  robustAny: "True however much the radii are in error.",
   robust: {
-    fewer: (scheme: string, mm: string) => `Holds while every radius is right to ${mm}; beyond that, ${scheme} might do.`,
-    catches: (at: string, mm: string) => `Holds while every radius is right to ${mm}; beyond that, the wall might catch ${at}.`,
-    rubs: (at: string, mm: string) => `Holds while every radius is right to ${mm}; beyond that, the wall might rub ${at}.`,
+    fewer: (scheme: string, mm: string) => `True while every radius is right to ${mm}; beyond that, ${scheme} might do.`,
+    catches: (at: string, mm: string) => `True while every radius is right to ${mm}; beyond that, the wall might catch ${at}.`,
+    rubs: (at: string, mm: string) => `True while every radius is right to ${mm}; beyond that, the wall might rub ${at}.`,
   },
   robustNone: {
     fewer: (scheme: string) => `Stands on the edge: with the least error of a radius, ${scheme} might do.`,

@@ -36,7 +36,6 @@ export const casting = {
   trial: (i: number) => `Prueba ${i}`, trialWall: "Pared, mm", trialMinutes: "Tiempo, min",
   addTrial: "Añadir una prueba", removeTrial: (i: number) => `Quitar la prueba ${i}`,
   trialAdded: "prueba añadida", trialRemoved: "prueba quitada",
-  waterTitle: "Agua en el molde",
   potTitle: "La pieza colada y la vasija",
   forceTitle: "Cintas y levantamiento",
   shrinkTitle: "Contracción, de barras de prueba",

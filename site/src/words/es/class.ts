@@ -23,7 +23,7 @@ export const classroom = {
 
   // setting
   setTitle: "Poner un ejercicio",
-  draw: "Sacar preguntas", whichKinds: "Preguntar por", difficulty: "Dificultad", each: "De cada tipo",
+  whichKinds: "Preguntar por", difficulty: "Dificultad", each: "De cada tipo",
   drawHint: "Cada pregunta tiene un código; escrito en cualquier equipo, vuelve a preguntar lo mismo.",
   add: (n: number) => (n === 0 ? "Marque por qué preguntar" : n === 1 ? "Añadir 1 pregunta" : `Añadir ${n} preguntas`),
   bench: "Preguntar por la vasija del banco", askOf: (pot: string) => `Pregunta: ${pot}`, addBench: "Añadir esta vasija",
@@ -92,7 +92,7 @@ export const classroom = {
   addMark: "Añadir una marca", removeMark: (n: number) => `Quitar la marca ${n}`, fullMarks: "Ya hay tantas marcas como puede haber.",
   touchWall: "Eso no estaba en la pared. Toque el contorno mismo.",
   height: "Altura de la partición", heightHint: "Arrastre la línea en el dibujo, use sobre ella las teclas de flecha, o escriba la altura.",
-  unit: "Unidad", unitAsk: "¿unidad?", value: "Respuesta",
+  unit: "Unidad", unitAsk: "¿unidad?",
   formHint: "Arrastre un nodo, use sobre él las teclas de flecha, o escriba dónde está.",
   pickNode: "Nodo que cambiar", formBack: "Volver a la forma dada", live: "Tal como está", working: "Juzgando…",
 

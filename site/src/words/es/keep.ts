@@ -21,6 +21,7 @@ export const keep = {
     zip: (from: From) => `${page.large(from)}: es una carpeta comprimida. Descomprímala primero y abra lo que contiene.`,
     pdf: (from: From) => `${page.large(from)}: es un PDF. Una hoja no se puede volver a convertir en un trabajo; abra el trabajo guardado, o una imagen de la vasija.`,
     mesh: (from: From) => `${page.large(from)}: es una malla. Una forma viene de un trabajo guardado, de filas de radios y alturas, de un dibujo (SVG) o de una imagen.`,
+    words: (from: From) => `${page.large(from)}: tiene palabras, pero no números. Una forma sale de un trabajo guardado, de filas de radios y alturas, de un dibujo (SVG) o de una imagen.`,
     binary: (from: From) => `${page.large(from)}: no tiene texto que se pueda leer. Puede estar dañado, o ser de otro programa. La vasija del banco no ha cambiado.`,
   },
   damagedTitle: (from: From) => `${page.large(from)}: dañado`,
@@ -29,5 +30,4 @@ export const keep = {
   damagedLost: "Lo que se perdió o se corrigió",
   damagedTake: "Ponerlo en el banco", damagedLeave: "Dejarlo",
   damagedStep: (from: From) => `Abierto lo que se pudo leer: ${page.source(from)}`,
-  percent: (p: string) => `${p} %`,
 };

@@ -11,7 +11,7 @@ export const parts = {
   whyTitle: "Por qué no menos",
   moreParts: (n: number) => `${n} maneras con más partes`, moreFewer: (n: number) => `${n} más con menos partes`,
   order: "Desmonte el molde en este orden", heights: "Altura de partición", heightOf: (i: number) => `Altura de partición ${i}`,
-  heightsAuto: "según el plan", sides: "Partes laterales", sidesAuto: "según el plan", natches: "Llaves",
+  sides: "Partes laterales", sidesAuto: "según el plan", natches: "Llaves",
   atFootShort: "pie",
   seamHandle: (i: number, n: number) => (n > 1 ? `Altura de partición ${i} de ${n}` : "Altura de partición"),
   seamHint: "Arrastre la costura en el dibujo, use sobre ella las teclas de flecha, o escriba su altura.",

@@ -18,7 +18,7 @@ export const tooling = {
   allPrints: "Todas las piezas (3MF)", everything: "Todo (zip)",
   everythingHint: "El zip contiene todas las piezas, las partes de yeso y la pieza colada, las hojas y el trabajo, con una lista de qué es cada cosa.",
   bodiesTitle: "Partes de yeso y pieza colada", bodiesHint: "Donde están en el molde cerrado, para mirarlas o comprobarlas; nada de esto se imprime.",
-  castName: "pieza colada", making3d: "Haciendo las mallas…",
+  castName: "pieza colada", dryMass: (m: string) => `${m} en seco`, making3d: "Haciendo las mallas…",
   printerTitle: "Impresora", blockTitle: "Bloque de yeso", kitTitle: "Molde y piezas",
   bedAxis: (a: string) => `Cama ${a}`, nozzle: "Boquilla", solidPositive: "Positivos impresos macizos", solidHint: "en vez de huecos por debajo",
   outside: "Exterior del bloque", outsideRound: "redondo", outsideStraight: "de lados rectos",

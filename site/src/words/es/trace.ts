@@ -17,11 +17,10 @@ export const trace = {
   notPicture: (name: string) => `${name} no es una imagen que este navegador pueda leer. Use un archivo JPEG, PNG o WebP. La vasija del banco no ha cambiado.`,
   pictureHuge: (name: string, mp: string) => `${name} tiene ${mp} millones de píxeles; no se abren más de 100 millones. Redúzcala e inténtelo otra vez. La vasija del banco no ha cambiado.`,
   pictureScaled: (a: string, b: string) => `La imagen de ${a} píxeles se redujo a ${b}; eso basta de sobra para un contorno.`,
-  pictureGone: "Hubo que abrir la imagen de nuevo.",
   otherPicture: "Otra imagen", leaveTrace: "Salir", backToPicture: "Volver a la imagen",
   lengthTitle: "Una longitud conocida",
   lengthOf: { height: "Altura, del pie al borde", maxDiameter: "Ancho mayor", rimDiameter: "Ancho del borde", bar: "Entre dos puntos" },
-  lengthWhat: "Qué se midió", lengthMM: "Su longitud", lengthAsk: "Escriba una longitud conocida, en mm, cm o in.",
+  lengthMM: "Medida",
   barHint: "Pulse los dos extremos de algo cuya longitud conozca, como una regla junto a la vasija.",
   barFront: "Está por delante del centro de la vasija a",
   takeForm: "Tomar esta forma", traceStep: (name: string) => `forma calcada de ${name}`,
@@ -42,7 +41,7 @@ export const trace = {
   },
   notSeenTitle: "Lo que la cámara no vio",
   notSeen: (a: string, b: string, why: string) => `De ${a} a ${b} sobre el pie: ${why}.`,
-  warnTitle: "Conviene revisar", sound: "No hay nada en contra.",
+  warnTitle: "Conviene revisar",
 
   // marks on the picture
   marksTitle: "Si el contorno está mal", tool: "Qué hace un toque en la imagen",
@@ -65,9 +64,8 @@ export const trace = {
   side: "Perfil de", sidesOf: { mean: "los dos lados", left: "el lado izquierdo", right: "el lado derecho" },
   top: "Por arriba es", tops: { auto: "como muestra el contorno", open: "abierta, con borde", closed: "cerrada" },
   cameraTitle: "Dónde estaba la cámara", distance: "Del objetivo al centro de la vasija", lens: "Objetivo sobre la mesa",
-  cameraHint: "Opcional. Para la distancia basta lo aproximado; ponga más cuidado en la altura.", cameraEmpty: "no conocido",
+  cameraHint: "Opcional. Para la distancia basta lo aproximado; ponga más cuidado en la altura.", cameraEmpty: "ignorada",
   tolerance: "Curva a menos de", toleranceEmpty: "por sí sola",
-  marked: { crop: "imagen recortada", pot: "vasija elegida" },
 
   // drawings
   svgTitle: "¿Qué línea es el perfil?", svgFrom: (from: From) => `De: ${page.source(from)}.`,

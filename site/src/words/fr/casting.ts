@@ -39,7 +39,6 @@ export const casting: Like<typeof en> = {
   trial: (i) => `Essai ${i}`, trialWall: "Paroi, mm", trialMinutes: "Temps, min",
   addTrial: "Ajouter un essai", removeTrial: (i) => `Ôter l’essai ${i}`,
   trialAdded: "essai ajouté", trialRemoved: "essai ôté",
-  waterTitle: "L’eau du moule",
   potTitle: "La pièce et le pot",
   forceTitle: "Sangles et levage",
   shrinkTitle: "Retrait, d’après des barrettes d’essai",

@@ -14,13 +14,13 @@ export const classroom: Like<typeof en> = {
     draft: ["Lire la dépouille", "en degrés, à un repère"],
     size: ["Vraie taille", "d’après le retrait"],
     drain: ["Se vide-t-il ?", "barbotine et air"],
-    save: ["Gagner une partie", "changer la forme"],
+    save: ["Économiser une partie", "changer la forme"],
   },
   levels: ["", "facile", "moyen", "difficile"],
 
   // setting
   setTitle: "Préparer des exercices",
-  draw: "Tirer des questions", whichKinds: "Demander", difficulty: "Difficulté", each: "De chaque genre",
+  whichKinds: "Demander", difficulty: "Difficulté", each: "De chaque genre",
   drawHint: "Chaque question a un code ; tapé sur n’importe quelle machine, il redonne la même.",
   add: (n) => (n === 0 ? "Cocher ce qui est à demander" : n === 1 ? "Ajouter 1 question" : `Ajouter ${n} questions`),
   bench: "Interroger sur le pot de l’établi", askOf: (pot) => `Question : ${pot}`, addBench: "Ajouter ce pot",
@@ -50,7 +50,7 @@ export const classroom: Like<typeof en> = {
   results: "Recueillir", openResults: "Ouvrir des fichiers de résultat", dropResults: "En choisir autant qu’il y en a, ou les déposer n’importe où sur la page.",
   collected: (n) => (n === 1 ? "1 feuille lue et corrigée de nouveau." : `${n} feuilles lues et corrigées de nouveau.`),
   bad: (n) => (n === 1 ? "1 fichier n’est pas une feuille de résultat :" : `${n} fichiers ne sont pas des feuilles de résultat :`),
-  csv: "Télécharger en CSV", empty: "Ranger la table", table: "Notes de la classe", student: "Élève", score: "Points",
+  csv: "Télécharger en CSV", empty: "Ranger le tableau", table: "Notes de la classe", student: "Élève", score: "Points",
   of: (a, n) => `${a} sur ${n}`, tries: (n) => (n <= 1 ? `${n} essai` : `${n} essais`),
   hintsTaken: (n) => (n <= 1 ? `${n} indice` : `${n} indices`), seen: "solution vue",
   marks: { right: "juste", close: "presque", notYet: "pas encore", none: "sans réponse" },
@@ -89,7 +89,7 @@ export const classroom: Like<typeof en> = {
   addMark: "Ajouter une marque", removeMark: (n) => `Ôter la marque ${n}`, fullMarks: "Il y a autant de marques que possible.",
   touchWall: "Ce n’était pas sur la paroi. Toucher le contour lui-même.",
   height: "Hauteur du joint", heightHint: "Tirer la ligne sur le dessin, y presser les flèches, ou taper la hauteur.",
-  unit: "Unité", unitAsk: "unité ?", value: "Réponse",
+  unit: "Unité", unitAsk: "unité ?",
   formHint: "Tirer un nœud, y presser les flèches, ou taper où il est.",
   pickNode: "Nœud à changer", formBack: "Revenir à la forme donnée", live: "En l’état", working: "Examen…",
 

@@ -22,6 +22,7 @@ export const keep: Like<typeof en> = {
     zip: (from) => `${page.large(from)} est un dossier compressé. Le décompresser d’abord, puis ouvrir ce qu’il contient.`,
     pdf: (from) => `${page.large(from)} est un PDF. Une feuille ne redevient pas un projet ; ouvrir le projet enregistré, ou une image du pot.`,
     mesh: (from) => `${page.large(from)} est un maillage. Une forme vient d’un projet enregistré, de lignes de rayons et de hauteurs, d’un dessin (SVG) ou d’une image.`,
+    words: (from) => `${page.large(from)} contient des mots, mais pas de nombres. Une forme vient d’un projet enregistré, de lignes de rayons et de hauteurs, d’un dessin (SVG) ou d’une image.`,
     binary: (from) => `${page.large(from)} ne contient pas de texte lisible. C’est peut-être abîmé, ou d’un autre programme. Le pot sur l’établi n’a pas changé.`,
   },
   damagedTitle: (from) => `Contenu abîmé : ${page.source(from)}`,
@@ -30,5 +31,4 @@ export const keep: Like<typeof en> = {
   damagedLost: "Ce qui a été perdu ou rétabli",
   damagedTake: "Le mettre sur l’établi", damagedLeave: "Le laisser",
   damagedStep: (from) => `ouverture de ce qui est lisible ${ofSource(from)}`,
-  percent: (p) => `${p} %`,
 };

@@ -4,7 +4,7 @@ import type { reading as en } from "../en/reading";
 import type { Like } from "../like";
 
 export const reading: Like<typeof en> = {
-  view: "Table", ask: "Lire en table", title: "Ce que montre le dessin, en tables",
+  view: "Tableau", ask: "Lire en tableau", title: "Ce que montre le dessin, en tableaux",
   parts: "Parties du moule", part: "Partie", pull: "Tirage", from: "De, mm", to: "À, mm", verdict: "Verdict", where: "Maintenant",
   closed: "en place", moved: (share) => `à ${share} du chemin`, off: "hors du moule", held: (d) => `retenue de ${d}`,
   places: "Endroits", place: "Endroit", height: "Hauteur au-dessus du pied, mm", measure: "Mesure",

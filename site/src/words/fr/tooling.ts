@@ -20,7 +20,7 @@ export const tooling: Like<typeof en> = {
   allPrints: "Toutes les pièces (3MF)", everything: "Tout (zip)",
   everythingHint: "Le zip contient chaque pièce, les parties de plâtre et la pièce coulée, les feuilles et le projet, avec une liste de tout.",
   bodiesTitle: "Parties de plâtre et pièce coulée", bodiesHint: "Là où elles sont dans le moule fermé, à regarder ou à vérifier ; rien de cela ne s’imprime.",
-  castName: "pièce coulée", making3d: "Construction des maillages…",
+  castName: "pièce coulée", dryMass: (m) => `${m} à sec`, making3d: "Construction des maillages…",
   printerTitle: "Imprimante", blockTitle: "Bloc de plâtre", kitTitle: "Moule et outillage",
   bedAxis: (a) => `Plateau ${a}`, nozzle: "Buse", solidPositive: "Positifs imprimés pleins", solidHint: "au lieu de creux par-dessous",
   outside: "Extérieur du bloc", outsideRound: "rond", outsideStraight: "à côtés droits",

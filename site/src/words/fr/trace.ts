@@ -17,11 +17,10 @@ export const trace: Like<typeof en> = {
   notPicture: (name) => `${name} n’est pas une image que ce navigateur sait lire. Prendre un fichier JPEG, PNG ou WebP. Le pot sur l’établi n’a pas changé.`,
   pictureHuge: (name, mp) => `${name} a ${mp} millions de pixels ; au-delà de 100 millions rien n’est ouvert. La réduire et essayer encore. Le pot sur l’établi n’a pas changé.`,
   pictureScaled: (a, b) => `L’image de ${a} pixels a été réduite à ${b} ; c’est bien assez pour un contour.`,
-  pictureGone: "L’image a dû être rouverte.",
   otherPicture: "Autre image", leaveTrace: "Quitter", backToPicture: "Retour à l’image",
   lengthTitle: "Une longueur connue",
   lengthOf: { height: "Hauteur, du pied au bord", maxDiameter: "Plus grande largeur", rimDiameter: "Largeur du bord", bar: "Entre deux points" },
-  lengthWhat: "Ce qui a été mesuré", lengthMM: "Sa longueur", lengthAsk: "Taper une longueur connue, en mm, cm ou in.",
+  lengthMM: "Mesure",
   barHint: "Cliquer sur les deux bouts d’une chose de longueur connue, comme une règle à côté du pot.",
   barFront: "Devant le milieu du pot, à",
   takeForm: "Prendre cette forme", traceStep: (name) => `forme relevée de ${name}`,
@@ -42,7 +41,7 @@ export const trace: Like<typeof en> = {
   },
   notSeenTitle: "Ce que l’appareil n’a pas vu",
   notSeen: (a, b, why) => `De ${a} à ${b} au-dessus du pied : ${why}.`,
-  warnTitle: "À examiner", sound: "Rien à redire.",
+  warnTitle: "À examiner",
 
   // marks on the picture
   marksTitle: "Si le contour est faux", tool: "Ce que fait un toucher sur l’image",
@@ -67,7 +66,6 @@ export const trace: Like<typeof en> = {
   cameraTitle: "Où était l’appareil", distance: "De l’objectif au milieu du pot", lens: "Objectif au-dessus de la table",
   cameraHint: "Facultatif. À peu près suffit pour la distance ; plus de soin pour la hauteur.", cameraEmpty: "inconnu",
   tolerance: "Courbe à moins de", toleranceEmpty: "de soi",
-  marked: { crop: "image cadrée", pot: "pot choisi" },
 
   // drawings
   svgTitle: "Quelle ligne est le profil ?", svgFrom: (from) => `Tiré ${ofSource(from)}.`,

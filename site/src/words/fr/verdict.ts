@@ -32,15 +32,15 @@ export const verdict: Like<typeof en> = {
 
   atHeight: (z) => `à ${z}`,
   betweenHeights: (a, b) => `entre ${a} et ${b}`,
-  robustAny: "Tient, quelle que soit l’erreur des rayons.",
+  robustAny: "Valable, quelle que soit l’erreur des rayons.",
   robust: {
-    fewer: (scheme, mm) => `Tient tant que chaque rayon est juste à ${mm} ; au-delà, cela pourrait aller avec ${scheme}.`,
-    catches: (at, mm) => `Tient tant que chaque rayon est juste à ${mm} ; au-delà, la paroi pourrait accrocher ${at}.`,
-    rubs: (at, mm) => `Tient tant que chaque rayon est juste à ${mm} ; au-delà, la paroi pourrait frotter ${at}.`,
+    fewer: (scheme, mm) => `Valable tant que chaque rayon est juste à ${mm} ; au-delà, cela pourrait aller avec ${scheme}.`,
+    catches: (at, mm) => `Valable tant que chaque rayon est juste à ${mm} ; au-delà, la paroi pourrait accrocher ${at}.`,
+    rubs: (at, mm) => `Valable tant que chaque rayon est juste à ${mm} ; au-delà, la paroi pourrait frotter ${at}.`,
   },
   robustNone: {
-    fewer: (scheme) => `Tient tout juste : à la moindre erreur d’un rayon, cela pourrait aller avec ${scheme}.`,
-    catches: (at) => `Tient tout juste : à la moindre erreur d’un rayon, la paroi pourrait accrocher ${at}.`,
-    rubs: (at) => `Tient tout juste : à la moindre erreur d’un rayon, la paroi pourrait frotter ${at}.`,
+    fewer: (scheme) => `Tout juste valable : à la moindre erreur d’un rayon, cela pourrait aller avec ${scheme}.`,
+    catches: (at) => `Tout juste valable : à la moindre erreur d’un rayon, la paroi pourrait accrocher ${at}.`,
+    rubs: (at) => `Tout juste valable : à la moindre erreur d’un rayon, la paroi pourrait frotter ${at}.`,
   },
 };
