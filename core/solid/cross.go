@@ -153,11 +153,13 @@ func flatEdgeMeets(p, q Vec, t [3]Vec) bool {
 // segmentsMeet says whether two segments of the plane have a point in common.
 func segmentsMeet(a, b, c, d [2]float64) bool {
 	for k := range 2 {
-		if max(a[k], b[k]) < min(c[k], d[k]) || max(c[k], d[k]) < min(a[k], b[k]) {
+		lo, hi := span2(a[k], b[k])
+		from, to := span2(c[k], d[k])
+		if hi < from || to < lo {
 			return false
 		}
 	}
-	return !sameSide(orient2(a, b, c), orient2(a, b, d)) && !sameSide(orient2(c, d, a), orient2(c, d, b))
+	return !sameSide(turns(&a, &b, &c), turns(&a, &b, &d)) && !sameSide(turns(&c, &d, &a), turns(&c, &d, &b))
 }
 
 // flatten drops the coordinate along which the triangle's normal is longest.

@@ -6,7 +6,6 @@ package solid
 // to go. A grid of about one corner a cell finds corners inside an ear.
 
 import (
-	"container/heap"
 	"fmt"
 	"math"
 )
@@ -55,7 +54,7 @@ func clipEars(p [][2]float64, ring []int32) ([][3]int32, error) {
 		c.offer(b)
 		for _, e := range c.waits[i] {
 			if e.stamp == c.stamp[e.i] {
-				heap.Push(&c.heap, e)
+				c.heap.push(e)
 			}
 		}
 		c.waits[i] = nil
@@ -66,17 +65,17 @@ func clipEars(p [][2]float64, ring []int32) ([][3]int32, error) {
 // offer puts a corner up as an ear, if it is convex.
 func (c *clipper) offer(i int32) {
 	c.stamp[i]++
-	a, b, d := c.p[c.ring[c.prev[i]]], c.p[c.ring[i]], c.p[c.ring[c.next[i]]]
-	if orient2(a, b, d) > 0 {
+	a, b, d := &c.p[c.ring[c.prev[i]]], &c.p[c.ring[i]], &c.p[c.ring[c.next[i]]]
+	if turns(a, b, d) > 0 {
 		dx, dy := d[0]-a[0], d[1]-a[1]
-		heap.Push(&c.heap, ear{float64(dx*dx) + float64(dy*dy), i, c.stamp[i]})
+		c.heap.push(ear{float64(dx*dx) + float64(dy*dy), i, c.stamp[i]})
 	}
 }
 
 // nextEar takes the ear of the shortest cut that nothing stands in.
 func (c *clipper) nextEar() (int32, bool) {
 	for len(c.heap) > 0 {
-		e := heap.Pop(&c.heap).(ear)
+		e := c.heap.pop()
 		if e.stamp != c.stamp[e.i] {
 			continue
 		}
@@ -92,21 +91,21 @@ func (c *clipper) nextEar() (int32, bool) {
 // blocker is a corner within or on the ear at i, or -1. Corners at the very
 // place of the ear's own (the far ends of bridges) do not count.
 func (c *clipper) blocker(i int32) int32 {
-	a, b, d := c.p[c.ring[c.prev[i]]], c.p[c.ring[i]], c.p[c.ring[c.next[i]]]
-	lo := [2]float64{min(a[0], b[0], d[0]), min(a[1], b[1], d[1])}
-	hi := [2]float64{max(a[0], b[0], d[0]), max(a[1], b[1], d[1])}
-	x0, y0 := c.cell(lo)
-	x1, y1 := c.cell(hi)
+	a, b, d := &c.p[c.ring[c.prev[i]]], &c.p[c.ring[i]], &c.p[c.ring[c.next[i]]]
+	left, right := span3(a[0], b[0], d[0])
+	low, high := span3(a[1], b[1], d[1])
+	x0, y0 := c.cell(left, low)
+	x1, y1 := c.cell(right, high)
 	for y := y0; y <= y1; y++ {
 		for _, j := range c.member[c.start[y*c.nx+x0]:c.start[y*c.nx+x1+1]] {
 			if c.next[j] < 0 {
 				continue
 			}
-			q := c.p[c.ring[j]]
-			if q[0] < lo[0] || q[0] > hi[0] || q[1] < lo[1] || q[1] > hi[1] || q == a || q == b || q == d {
+			q := &c.p[c.ring[j]]
+			if q[0] < left || q[0] > right || q[1] < low || q[1] > high || *q == *a || *q == *b || *q == *d {
 				continue
 			}
-			if orient2(a, b, q) >= 0 && orient2(b, d, q) >= 0 && orient2(d, a, q) >= 0 {
+			if turns(a, b, q) >= 0 && turns(b, d, q) >= 0 && turns(d, a, q) >= 0 {
 				return j
 			}
 		}
@@ -120,8 +119,12 @@ func (c *clipper) layGrid() {
 	c.lo = hi
 	for _, i := range c.ring {
 		for k, x := range c.p[i] {
-			c.lo[k] = min(c.lo[k], x)
-			hi[k] = max(hi[k], x)
+			if x < c.lo[k] {
+				c.lo[k] = x
+			}
+			if x > hi[k] {
+				hi[k] = x
+			}
 		}
 	}
 	n := float64(len(c.ring))
@@ -132,7 +135,7 @@ func (c *clipper) layGrid() {
 	c.start = make([]int32, c.nx*c.ny+1)
 	at := make([]int32, len(c.ring))
 	for i, r := range c.ring {
-		x, y := c.cell(c.p[r])
+		x, y := c.cell(c.p[r][0], c.p[r][1])
 		at[i] = int32(y*c.nx + x)
 		c.start[at[i]+1]++
 	}
@@ -147,9 +150,9 @@ func (c *clipper) layGrid() {
 	}
 }
 
-func (c *clipper) cell(q [2]float64) (x, y int) {
-	x = int((q[0] - c.lo[0]) * c.inv[0])
-	y = int((q[1] - c.lo[1]) * c.inv[1])
+func (c *clipper) cell(px, py float64) (x, y int) {
+	x = int((px - c.lo[0]) * c.inv[0])
+	y = int((py - c.lo[1]) * c.inv[1])
 	return min(max(x, 0), c.nx-1), min(max(y, 0), c.ny-1)
 }
 
@@ -160,21 +163,58 @@ type ear struct {
 	stamp int32
 }
 
+func (e ear) before(f ear) bool { return e.cut < f.cut || e.cut == f.cut && e.i < f.i }
+
+// earHeap has the shortest cut first: a binary heap, by hand, since that of the
+// library boxes every ear and calls for every comparison.
 type earHeap []ear
 
-func (h earHeap) Len() int { return len(h) }
-func (h earHeap) Less(i, j int) bool {
-	return h[i].cut < h[j].cut || h[i].cut == h[j].cut && h[i].i < h[j].i
+func (h *earHeap) push(e ear) {
+	*h = append(*h, e)
+	l := *h
+	k := len(l) - 1
+	for k > 0 {
+		up := (k - 1) / 2
+		if !e.before(l[up]) {
+			break
+		}
+		l[k] = l[up]
+		k = up
+	}
+	l[k] = e
 }
-func (h earHeap) Swap(i, j int) { h[i], h[j] = h[j], h[i] }
 
-// Push and Pop serve container/heap.
-func (h *earHeap) Push(x any) { *h = append(*h, x.(ear)) }
+func (h *earHeap) pop() ear {
+	l := *h
+	top, n := l[0], len(l)-1
+	e := l[n]
+	*h = l[:n]
+	k := 0
+	for {
+		down := 2*k + 1
+		if down >= n {
+			break
+		}
+		if down+1 < n && l[down+1].before(l[down]) {
+			down++
+		}
+		if !l[down].before(e) {
+			break
+		}
+		l[k] = l[down]
+		k = down
+	}
+	l[k] = e
+	return top
+}
 
-// Pop: see Push.
-func (h *earHeap) Pop() any {
-	old := *h
-	x := old[len(old)-1]
-	*h = old[:len(old)-1]
-	return x
+// span3 are the least and the greatest of three numbers.
+func span3(a, b, c float64) (lo, hi float64) {
+	lo, hi = span2(a, b)
+	if c < lo {
+		lo = c
+	} else if c > hi {
+		hi = c
+	}
+	return lo, hi
 }

@@ -17,7 +17,10 @@ const (
 
 // orient2 is positive where a, b, c turn counterclockwise, negative where
 // clockwise, zero where they lie on one line. Only its sign is exact.
-func orient2(a, b, c [2]float64) float64 {
+func orient2(a, b, c [2]float64) float64 { return turns(&a, &b, &c) }
+
+// turns is orient2 of points that stay where they are.
+func turns(a, b, c *[2]float64) float64 {
 	l := float64((a[0] - c[0]) * (b[1] - c[1]))
 	r := float64((a[1] - c[1]) * (b[0] - c[0]))
 	det := l - r

@@ -34,10 +34,11 @@ func Triangulate(p [][2]float64, loops ...[]int32) ([][3]int32, error) {
 	if err != nil {
 		return nil, err
 	}
-	refine(p, tris)
-	if err := CheckTriangles(p, tris, loops...); err != nil {
+	twin, err := checked(p, tris, loops)
+	if err != nil {
 		return nil, err
 	}
+	refine(p, tris, twin)
 	return tris, nil
 }
 
@@ -46,6 +47,12 @@ func Triangulate(p [][2]float64, loops ...[]int32) ([][3]int32, error) {
 // direction, every other edge used once each way, and the areas sum to that of
 // the polygon. For simple loops these together leave no gap and no overlap.
 func CheckTriangles(p [][2]float64, tris [][3]int32, loops ...[]int32) error {
+	_, err := checked(p, tris, loops)
+	return err
+}
+
+// checked is CheckTriangles, with the twins of the edges that it has found.
+func checked(p [][2]float64, tris [][3]int32, loops [][]int32) ([]int32, error) {
 	want, got, span, corners := 0.0, 0.0, 0.0, 0
 	next := make([]int32, len(p)) // along the loops: corner + 1
 	for _, l := range loops {
@@ -58,33 +65,33 @@ func CheckTriangles(p [][2]float64, tris [][3]int32, loops ...[]int32) error {
 		}
 	}
 	if need := corners + 2*len(loops) - 4; len(tris) != need {
-		return fmt.Errorf("%d triangles where a polygon of %d corners and %d holes has %d", len(tris), corners, len(loops)-1, need)
+		return nil, fmt.Errorf("%d triangles where a polygon of %d corners and %d holes has %d", len(tris), corners, len(loops)-1, need)
 	}
 	for _, t := range tris {
-		if orient2(p[t[0]], p[t[1]], p[t[2]]) <= 0 {
-			return fmt.Errorf("triangle %v is flat or turned over", t)
+		if turns(&p[t[0]], &p[t[1]], &p[t[2]]) <= 0 {
+			return nil, fmt.Errorf("triangle %v is flat or turned over", t)
 		}
 		got += loopArea(p, t[:])
 	}
 	if math.Abs(got-want) > 1e-9*span {
-		return fmt.Errorf("triangles cover %g of a polygon of area %g", got, want)
+		return nil, fmt.Errorf("triangles cover %g of a polygon of area %g", got, want)
 	}
 	twin, ok := twinEdges(len(p), tris)
 	if !ok {
-		return fmt.Errorf("an edge is used twice in one direction")
+		return nil, fmt.Errorf("an edge is used twice in one direction")
 	}
 	for h, o := range twin {
 		t, k := h/3, h%3
 		if onLoop := next[tris[t][k]] == tris[t][(k+1)%3]+1; onLoop != (o < 0) {
-			return fmt.Errorf("edge %d of triangle %v does not pair up", k, tris[t])
+			return nil, fmt.Errorf("edge %d of triangle %v does not pair up", k, tris[t])
 		} else if onLoop {
 			corners--
 		}
 	}
 	if corners != 0 {
-		return fmt.Errorf("%d edges of the loops belong to no triangle", corners)
+		return nil, fmt.Errorf("%d edges of the loops belong to no triangle", corners)
 	}
-	return nil
+	return twin, nil
 }
 
 // loopArea is the signed area of a loop, positive counterclockwise.
@@ -142,23 +149,25 @@ func bridged(p [][2]float64, loops [][]int32) ([]int32, error) {
 // when h is the leftmost corner of all holes still to be joined and lies inside.
 func bridgeEnd(p [][2]float64, ring []int32, h int32) int {
 	q := p[h]
-	order := make([]int, 0, len(ring))
+	apart := make([]float64, len(ring)) // squared; none of those that are not to the left or do not see it
 	for i, r := range ring {
-		if p[r][0] < q[0] || p[r][0] == q[0] && p[r][1] < q[1] {
-			order = append(order, i)
+		d := p[r]
+		if apart[i] = math.Inf(1); d[0] < q[0] || d[0] == q[0] && d[1] < q[1] {
+			apart[i] = float64((d[0]-q[0])*(d[0]-q[0])) + float64((d[1]-q[1])*(d[1]-q[1]))
 		}
 	}
-	far := func(i int) float64 {
-		d := p[ring[i]]
-		return float64((d[0]-q[0])*(d[0]-q[0])) + float64((d[1]-q[1])*(d[1]-q[1]))
-	}
-	sort.SliceStable(order, func(a, b int) bool { return far(order[a]) < far(order[b]) })
-	for _, i := range order {
-		if inWedge(p, ring, i, q) && unhidden(p, ring, p[ring[i]], q) {
-			return i
+	for { // nearly always one of the nearest sees it
+		near, least := -1, math.Inf(1)
+		for i, d := range apart {
+			if d < least {
+				near, least = i, d
+			}
 		}
+		if near < 0 || inWedge(p, ring, near, q) && unhidden(p, ring, p[ring[near]], q) {
+			return near
+		}
+		apart[near] = math.Inf(1)
 	}
-	return -1
 }
 
 // inWedge says whether q lies strictly within the inner angle of the ring at i.

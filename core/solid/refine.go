@@ -11,12 +11,9 @@ package solid
 import "math"
 
 // refine turns edges of tris in place. Edges used by one triangle only, those
-// of the outline and the holes, are kept. The tris must be a sound cover.
-func refine(p [][2]float64, tris [][3]int32) {
-	twin, ok := twinEdges(len(p), tris)
-	if !ok {
-		return // CheckTriangles will say why
-	}
+// of the outline and the holes, are kept. The tris must be a sound cover, twin as
+// twinEdges gives it, which is kept true.
+func refine(p [][2]float64, tris [][3]int32, twin []int32) {
 	after := func(h int32) int32 { return h - h%3 + (h%3+1)%3 }
 	from := func(h int32) int32 { return tris[h/3][h%3] }
 	work := make([]int32, 0, len(twin))
@@ -42,8 +39,8 @@ func refine(p [][2]float64, tris [][3]int32) {
 		bc, ad := after(h), after(o)
 		ca, db := after(bc), after(ad)
 		a, b, c, d := from(h), from(o), from(ca), from(db)
-		if !gains(p[a], p[b], p[c], p[d]) && !unfolds(p[a], p[b], p[c], p[d]) ||
-			orient2(p[a], p[d], p[c]) <= 0 || orient2(p[d], p[b], p[c]) <= 0 {
+		pa, pb, pc, pd := &p[a], &p[b], &p[c], &p[d]
+		if !gains(pa, pb, pc, pd) && !unfolds(pa, pb, pc, pd) || turns(pa, pd, pc) <= 0 || turns(pd, pb, pc) <= 0 {
 			continue
 		}
 		tbc, tca, tad, tdb := twin[bc], twin[ca], twin[ad], twin[db]
@@ -88,21 +85,24 @@ func twinEdges(points int, tris [][3]int32) (twin []int32, ok bool) {
 // unfolds says whether one of the triangles abc and bad is without area, and
 // neither of those that the other diagonal makes. Beside corners that lie far
 // off gains cannot tell, as its rounding grows with their distance.
-func unfolds(a, b, c, d [2]float64) bool {
+func unfolds(a, b, c, d *[2]float64) bool {
 	return (flat(a, b, c) || flat(b, a, d)) && !flat(a, d, c) && !flat(d, b, c)
 }
 
 // flat says whether three points lie on a line but for rounding.
-func flat(a, b, c [2]float64) bool {
+func flat(a, b, c *[2]float64) bool {
 	far := 0.0
 	for k := range 2 {
-		far = max(far, math.Abs(a[k]-b[k]), math.Abs(b[k]-c[k]), math.Abs(c[k]-a[k]))
+		lo, hi := span3(a[k], b[k], c[k])
+		if hi-lo > far {
+			far = hi - lo
+		}
 	}
-	return math.Abs(orient2(a, b, c)) <= 1e-9*far*far
+	return math.Abs(turns(a, b, c)) <= 1e-9*far*far
 }
 
 // gains says whether d lies clearly inside the circle through a, b, c.
-func gains(a, b, c, d [2]float64) bool {
+func gains(a, b, c, d *[2]float64) bool {
 	ax, ay := a[0]-d[0], a[1]-d[1]
 	bx, by := b[0]-d[0], b[1]-d[1]
 	cx, cy := c[0]-d[0], c[1]-d[1]
