@@ -2,318 +2,302 @@ package parting
 
 import (
 	"math"
-	"sort"
 
 	"moldwright/core/release"
 )
 
 // Two parts can share a stretch that rubs, such as an upright band about a jar's
-// belly, or a long straight wall can rub a little more under one than it may, so
-// that parts are clear only with a seam within a span. Between points nothing else
-// that is judged gets better: along a straight span a catch grows for one of the
-// two only, which is best left out, and so does what rubs under one only. What lies
-// behind a flange stands on a floor, or under a roof, that holds the cap which would
-// have it; so a seam serves only on spans whose both ends are open outward. Of a
-// span, then, the parts can have such shares that what rubs of each, less what may,
-// is not above nothing. These sums run evenly along a span, so its feasible shares
-// are intervals, and every kind takes one walk along the contour. (On a curve spans
-// are so short that they count as straight.)
+// belly, or a long straight wall can rub a little more under one than it may, or
+// where catching begins within a wall one may hold what comes before, so that parts
+// let go only with a seam within a span. Of a span, then, the parts can have such
+// shares that what rubs of each, less what may, is not above nothing, and that
+// nothing of them catches by more than counts (room.go). These sums run evenly along a
+// span, so its feasible shares are intervals, and every kind takes one walk along the
+// contour. (On a curve spans are so short that they count as straight.)
 
 // between gives heights in mm at which the kind has seams within spans that make it
-// clear; none where it has no such seams.
-func (l *ledger) between(k kind) []float64 {
+// clear, or else only such that it does not catch; none where it has no such seams.
+func (l *ledger) between(k kind, clear bool) []float64 {
 	if k.seams() == 2 {
-		return l.pairBetween(k)
+		return l.pairBetween(k, clear)
 	}
 	before, after := []*table{l.caps[release.Down]}, []*table{l.caps[release.Up]}
-	from, to := l.freeFrom(), l.freeTo()
-	if !k.lower {
-		before, to = l.sides[k.sides].tables, spot{l.firstOut(k.sides), 0}
+	from, to := spot{}, spot{l.end, 0}
+	seats, last := l.rooms(k.sides)
+	if k.lower {
+		from, to = l.lowerFrom(), l.freeTo()
+	} else {
+		before, last = l.sides[k.sides].tables, 0
 	}
-	if !k.upper {
-		after, from = l.sides[k.sides].tables, spot{l.afterOut(k.sides), 0}
+	if k.upper {
+		from, to = later(from, l.freeFrom()), earlier(to, l.upperTo())
+	} else {
+		after = l.sides[k.sides].tables
 	}
-	if from.after(to) {
-		return nil
-	}
-	best, at := 0.0, seat{}
-	for i := from.span; i <= to.span && i < l.end; i++ {
-		s := l.seat(i)
-		s.from(from, l)
-		s.to(to, l)
-		for _, t := range before {
-			s.narrow(l.excess(t, 0), l.excess(t, i), l.excess(t, i+1))
-		}
-		for _, t := range after {
-			s.narrow(-l.excess(t, l.end), -l.excess(t, i), -l.excess(t, i+1))
-		}
-		area := l.caps[release.Down].area
-		if room := (s.hi - s.lo) * (area[i+1] - area[i]); room > best {
-			best, at = room, s
-			at.at = (s.lo + s.hi) / 2
-		}
-	}
-	if best == 0 {
-		return nil
-	}
-	return []float64{l.height(at)}
-}
-
-// pairBetween is between for a kind with both caps, as pair is for points: of every
-// upper seam, the best lower one is that of the largest rub - share area of the sides
-// since the last deep catch. It gives the pair that leaves the sides most to spare.
-func (l *ledger) pairBetween(k kind) []float64 {
-	down, up, sides := l.caps[release.Down], l.caps[release.Up], l.sides[k.sides]
-	from, to := l.freeFrom(), l.freeTo()
-	mean := func(p int) float64 {
-		sum := 0.0
-		for _, t := range sides.tables {
-			sum += l.excess(t, p)
-		}
-		return sum / float64(len(sides.tables))
-	}
-	var low, bestLow, bestHigh seat
-	lowValue, most := math.Inf(-1), 0.0
-	consider := func(a, b seat, spare float64) {
-		if spare > most {
-			most, bestLow, bestHigh = spare, a, b
-		}
-	}
-	next := mean(0)
-	for i := range l.end {
-		value := next
-		next = mean(i + 1)
-		if sides.out[0][i] > CatchDepth {
-			lowValue = math.Inf(-1)
+	best, height := math.Inf(-1), 0.0
+	for _, s := range seats {
+		if s.group != last {
 			continue
 		}
-		grows := next - value
-		a := l.seat(i)
-		b := a
-		a.to(to, l)
-		a.narrow(l.excess(down, 0), l.excess(down, i), l.excess(down, i+1))
-		b.from(from, l)
-		b.narrow(-l.excess(up, l.end), -l.excess(up, i), -l.excess(up, i+1))
-		a.at, b.at = a.lo, b.lo
-		if grows > 0 {
-			a.at = a.hi
-		} else {
-			b.at = b.hi
-		}
-		if b.lo <= b.hi {
-			consider(low, b, lowValue-(value+b.at*grows))
-			if a.lo <= a.hi && a.at < b.at {
-				consider(a, b, (a.at-b.at)*grows)
+		s.from(from, l)
+		s.to(to, l)
+		at, worth := 0.0, 0.0
+		if clear { // the most room
+			for _, t := range before {
+				s.narrow(l.excess(t, 0), l.excess(t, s.span), l.excess(t, s.span+1))
 			}
+			for _, t := range after {
+				s.narrow(-l.excess(t, l.end), -l.excess(t, s.span), -l.excess(t, s.span+1))
+			}
+			area := l.caps[release.Down].area
+			at, worth = (s.lo+s.hi)/2, (s.hi-s.lo)*(area[s.span+1]-area[s.span])
+		} else { // the least rub
+			rub := func(at float64) float64 { return rubTo(before, &s, at) - rubTo(after, &s, at) }
+			at = s.inward(rub(s.lo) > rub(s.hi))
+			worth = -rub(at)
 		}
-		if v := value + a.at*grows; a.lo <= a.hi && v > lowValue {
-			low, lowValue = a, v
+		if s.lo < s.hi && worth > best {
+			best, height = worth, l.height(&s, at)
 		}
 	}
-	if most == 0 {
+	if math.IsInf(best, -1) {
 		return nil
 	}
-	// off the ends of their room, where a part has just what it may
-	reach := [2]float64{(bestLow.hi - bestLow.lo) / 2, (bestHigh.hi - bestHigh.lo) / 2}
-	for n, s := range [2]*seat{&bestLow, &bestHigh} {
-		if s.at == 0 || s.at == 1 {
-			continue // a point of the contour
-		}
-		by := reach[n]
-		if grows := math.Abs(mean(s.span+1) - mean(s.span)); by*grows > most/3 {
-			by = most / 3 / grows
-		}
-		if bestLow.span == bestHigh.span {
-			by = min(by, math.Abs(bestHigh.at-bestLow.at)/3)
-		}
-		if s.at == s.hi {
-			by = -by
-		}
-		s.at += by
+	return []float64{height}
+}
+
+// rubTo is the area in mm2 that rubs up to a share of a seat's span, the mean of the
+// tables.
+func rubTo(tables []*table, s *seat, at float64) float64 {
+	sum := 0.0
+	for _, t := range tables {
+		rub := t.below[0]
+		sum += rub[s.span] + at*(rub[s.span+1]-rub[s.span])
 	}
-	return []float64{l.height(bestLow), l.height(bestHigh)}
+	return sum / float64(len(tables))
+}
+
+// inward is a share just off the upper or the lower end of the room.
+func (s *seat) inward(upper bool) float64 {
+	if upper {
+		return s.hi - (s.hi-s.lo)/8
+	}
+	return s.lo + (s.hi-s.lo)/8
+}
+
+// end is room for one of two seams: shares of a seat, and what rubs of the side parts
+// before it, less what may, by part: at the start of the span, and how it grows along
+// it.
+type end struct {
+	seat
+	value, grows [maxSides]float64
+}
+
+// most and least are of a part's value in the room.
+func (e *end) most(t int) float64 {
+	return e.value[t] + max(e.lo*e.grows[t], e.hi*e.grows[t])
+}
+
+func (e *end) least(t int) float64 {
+	return e.value[t] + min(e.lo*e.grows[t], e.hi*e.grows[t])
+}
+
+// pairBetween is between for a kind with both caps. Of the room for lower seams that
+// comes before an upper one in its group, none serves that has at its best less for
+// every side part than another at its worst; so few are kept, mostly one, and what
+// these and the upper seam's room have in common is cut out by the side parts' lines.
+// It gives the pair that leaves the side part that has least the most to spare.
+func (l *ledger) pairBetween(k kind, clear bool) []float64 {
+	down, up, sides := l.caps[release.Down], l.caps[release.Up], l.sides[k.sides].tables
+	lower, upper := []*table{down}, []*table{up}
+	lowerFrom, lowerTo, upperFrom, upperTo := l.lowerFrom(), l.freeTo(), l.freeFrom(), l.upperTo()
+	seats, _ := l.rooms(k.sides)
+	var front []end
+	most, low, high := math.Inf(-1), 0.0, 0.0
+	consider := func(a, b *end) {
+		var p polygon
+		p.square(a.lo, a.hi, b.lo, b.hi)
+		spare := make([][3]float64, 0, maxSides+1)
+		if clear {
+			for t := range sides {
+				if a.most(t) < b.least(t) {
+					return
+				}
+				spare = append(spare, [3]float64{a.value[t] - b.value[t], a.grows[t], -b.grows[t]})
+			}
+		}
+		if a.span == b.span && a.lo < a.hi && b.lo < b.hi {
+			gap := 2 * apart / l.m.Pts[a.span].Dist(l.m.Pts[a.span+1])
+			p.keep([3]float64{-gap, -1, 1})
+		}
+		for _, f := range spare {
+			p.keep(f)
+		}
+		if p.n == 0 {
+			return
+		}
+		x, y := p.middle()
+		worth := math.Inf(1)
+		if clear {
+			for _, f := range spare {
+				worth = min(worth, f[0]+f[1]*x+f[2]*y)
+			}
+		} else { // near the corner that rubs least
+			rub := func(x, y float64) float64 {
+				return rubTo(lower, &a.seat, x) - rubTo(sides, &a.seat, x) + rubTo(sides, &b.seat, y) - rubTo(upper, &b.seat, y)
+			}
+			c := p.at[0]
+			for _, o := range p.at[1:p.n] {
+				if rub(o[0], o[1]) < rub(c[0], c[1]) {
+					c = o
+				}
+			}
+			x, y = c[0]+(x-c[0])/8, c[1]+(y-c[1])/8
+			worth = -rub(x, y)
+		}
+		if worth > most && (!clear || worth > 0) {
+			most, low, high = worth, l.height(&a.seat, x), l.height(&b.seat, y)
+		}
+	}
+	group := 0
+	for _, s := range seats {
+		if s.group != group {
+			front, group = front[:0], s.group
+		}
+		lo, hi := s, s
+		lo.from(lowerFrom, l)
+		lo.to(lowerTo, l)
+		hi.from(upperFrom, l)
+		hi.to(upperTo, l)
+		if clear {
+			lo.narrow(l.excess(down, 0), l.excess(down, s.span), l.excess(down, s.span+1))
+			hi.narrow(-l.excess(up, l.end), -l.excess(up, s.span), -l.excess(up, s.span+1))
+		}
+		if lo.lo > lo.hi && (hi.lo > hi.hi || len(front) == 0) {
+			continue
+		}
+		a := end{seat: lo}
+		for t, table := range sides {
+			a.value[t] = l.excess(table, s.span)
+			a.grows[t] = l.excess(table, s.span+1) - a.value[t]
+		}
+		b := a
+		b.seat = hi
+		if b.lo <= b.hi {
+			for i := range front {
+				consider(&front[i], &b)
+			}
+			if a.lo < a.hi && b.lo < b.hi {
+				consider(&a, &b)
+			}
+		}
+		if a.lo <= a.hi {
+			front = l.further(front, &a, k.sides, clear)
+		}
+	}
+	if math.IsInf(most, -1) {
+		return nil
+	}
+	return []float64{low, high}
+}
+
+// further puts room for a lower seam before those kept, without what it makes
+// needless. Where nothing is asked but that nothing catches, the one at which the
+// lower part rubs least more than the sides would is best, whatever comes after.
+func (l *ledger) further(front []end, a *end, n int, clear bool) []end {
+	sides := l.sides[n].tables
+	if !clear {
+		lower := []*table{l.caps[release.Down]}
+		worth := func(e *end) float64 {
+			rub := func(at float64) float64 { return rubTo(sides, &e.seat, at) - rubTo(lower, &e.seat, at) }
+			return max(rub(e.lo), rub(e.hi))
+		}
+		if len(front) > 0 && worth(&front[0]) >= worth(a) {
+			return front
+		}
+		return append(front[:0], *a)
+	}
+	beats := func(x, y *end) bool {
+		for t := range sides {
+			if x.least(t) < y.most(t) {
+				return false
+			}
+		}
+		return true
+	}
+	kept := front[:0]
+	for i := range front {
+		if beats(&front[i], a) {
+			return front
+		}
+	}
+	for _, x := range front {
+		if !beats(a, &x) {
+			kept = append(kept, x)
+		}
+	}
+	return append(kept, *a)
+}
+
+// polygon is a convex one of few corners.
+type polygon struct {
+	n  int
+	at [maxSides + 6][2]float64
+}
+
+// square makes it one.
+func (p *polygon) square(x0, x1, y0, y1 float64) {
+	p.n = 4
+	p.at[0], p.at[1], p.at[2], p.at[3] = [2]float64{x0, y0}, [2]float64{x1, y0}, [2]float64{x1, y1}, [2]float64{x0, y1}
+}
+
+// keep keeps what of it lies where f[0] + f[1] x + f[2] y is not below nothing.
+func (p *polygon) keep(f [3]float64) {
+	old := *p
+	p.n = 0
+	for i := range old.n {
+		a, b := old.at[i], old.at[(i+1)%old.n]
+		u, v := f[0]+f[1]*a[0]+f[2]*a[1], f[0]+f[1]*b[0]+f[2]*b[1]
+		if u >= 0 {
+			p.at[p.n] = a
+			p.n++
+		}
+		if (u >= 0) != (v >= 0) {
+			t := u / (u - v)
+			p.at[p.n] = [2]float64{a[0] + t*(b[0]-a[0]), a[1] + t*(b[1]-a[1])}
+			p.n++
+		}
+	}
+}
+
+// middle is the mean of its corners.
+func (p *polygon) middle() (x, y float64) {
+	for _, c := range p.at[:p.n] {
+		x += c[0] / float64(p.n)
+		y += c[1] / float64(p.n)
+	}
+	return x, y
 }
 
 // anywhere gives heights within the span that has most room for seams.
 func (l *ledger) anywhere() []float64 {
 	area := l.caps[release.Down].area
-	most, at := 0.0, -1
-	for i := range l.end {
-		if s := l.seat(i); s.hi > s.lo && area[i+1]-area[i] > most {
-			most, at = area[i+1]-area[i], i
+	seats, _ := l.rooms(0)
+	most := 0.0
+	var at seat
+	for _, s := range seats {
+		if room := (s.hi - s.lo) * (area[s.span+1] - area[s.span]); room > most {
+			most, at = room, s
 		}
 	}
-	if at < 0 {
+	if most == 0 {
 		return nil
 	}
-	return []float64{l.height(seat{span: at, at: 1. / 3}), l.height(seat{span: at, at: 2. / 3})}
+	third := (at.hi - at.lo) / 3
+	return []float64{l.height(&at, at.lo+third), l.height(&at, at.hi-third)}
 }
 
 // excess is the area in mm2 that rubs before point p, less the share that may.
 func (l *ledger) excess(t *table, p int) float64 {
 	return t.below[0][p] - l.rules.RubShare/100*t.area[p]
-}
-
-// seat is the room that a seam has on a span, and a place in it: shares of the
-// span's area.
-type seat struct {
-	span       int
-	lo, hi, at float64
-}
-
-// seat is the room on a span by where a level seam can run outward; hi is less than
-// lo where there is none. The very ends of the contour leave a part without surface
-// and are no seams.
-func (l *ledger) seat(i int) seat {
-	const brink = 1e-9
-	a, b := l.seam[i], l.seam[i+1]
-	if i == 0 {
-		a = l.s.OpenOutward(0)
-	}
-	s := seat{span: i}
-	switch {
-	case a && b:
-		s.hi = 1
-	case b:
-		s.lo, s.hi = 1, 1
-	case !a:
-		s.lo = 1
-	}
-	if i == 0 {
-		s.lo = max(s.lo, brink)
-	}
-	if i+1 == l.end {
-		s.hi = min(s.hi, 1-brink)
-	}
-	return s
-}
-
-// narrow keeps the shares at which a value that runs evenly from a to b along the
-// span is not above the first.
-func (s *seat) narrow(first, a, b float64) {
-	switch c, d := a-first, b-a; {
-	case d > 0:
-		s.hi = min(s.hi, -c/d)
-	case d < 0:
-		s.lo = max(s.lo, -c/d)
-	case c > 0:
-		s.lo, s.hi = 1, 0
-	}
-}
-
-// from and to keep what lies after, or before, a spot.
-func (s *seat) from(at spot, l *ledger) {
-	if at.span > s.span {
-		s.lo, s.hi = 1, 0
-	} else if at.span == s.span {
-		s.lo = max(s.lo, bandUpTo(l.m.Pts[s.span].R, l.m.Pts[s.span+1].R, at.t))
-	}
-}
-
-func (s *seat) to(at spot, l *ledger) {
-	if at.span < s.span {
-		s.lo, s.hi = 1, 0
-	} else if at.span == s.span {
-		s.hi = min(s.hi, bandUpTo(l.m.Pts[s.span].R, l.m.Pts[s.span+1].R, at.t))
-	}
-}
-
-// height is that of the seat's place, mm.
-func (l *ledger) height(s seat) float64 {
-	p, q := l.m.Pts[s.span], l.m.Pts[s.span+1]
-	return p.Lerp(q, alongBand(p.R, q.R, s.at)).Z
-}
-
-// spot is a place on the contour: a share t of the way along a span.
-type spot struct {
-	span int
-	t    float64
-}
-
-func (a spot) after(b spot) bool { return a.span > b.span || a.span == b.span && a.t > b.t }
-
-// freeTo is where the first catch of a lower part begins to count.
-func (l *ledger) freeTo() spot {
-	for i := range l.end {
-		if l.deepest[release.Down][i] > CatchDepth {
-			on := l.samples(release.Down, i)
-			for n := 1; n < len(on); n++ {
-				if on[n].Depth > CatchDepth && on[n-1].Depth <= CatchDepth {
-					return spot{i, counts(&on[n-1], &on[n])}
-				} else if on[n-1].Depth > CatchDepth {
-					break
-				}
-			}
-			return spot{i, 0}
-		}
-	}
-	return spot{l.end, 0}
-}
-
-// freeFrom is where the last catch of an upper part ends to count.
-func (l *ledger) freeFrom() spot {
-	for i := l.end - 1; i >= 0; i-- {
-		if l.deepest[release.Up][i] > CatchDepth {
-			on := l.samples(release.Up, i)
-			for n := len(on) - 1; n > 0; n-- {
-				if on[n-1].Depth > CatchDepth && on[n].Depth <= CatchDepth {
-					return spot{i, counts(&on[n], &on[n-1])}
-				} else if on[n].Depth > CatchDepth {
-					break
-				}
-			}
-			return spot{i + 1, 0}
-		}
-	}
-	return spot{}
-}
-
-// firstOut is the first span on which n side parts catch, afterOut the one after
-// the last.
-func (l *ledger) firstOut(n int) int {
-	for i, d := range l.sides[n].out[0] {
-		if d > CatchDepth {
-			return i
-		}
-	}
-	return l.end
-}
-
-func (l *ledger) afterOut(n int) int {
-	for i := l.end - 1; i >= 0; i-- {
-		if l.sides[n].out[0][i] > CatchDepth {
-			return i + 1
-		}
-	}
-	return 0
-}
-
-// samples are those of the survey on a span.
-func (l *ledger) samples(pull release.Pull, span int) []release.Sample {
-	all := l.s.Samples[pull]
-	a := sort.Search(len(all), func(k int) bool { return all[k].Span >= span })
-	b := a
-	for b < len(all) && all[b].Span == span {
-		b++
-	}
-	return all[a:b]
-}
-
-// counts is where, from a sample that does not count as a catch to one that
-// does, depth comes to count.
-func counts(a, b *release.Sample) float64 {
-	return a.T + (CatchDepth-a.Depth)/(b.Depth-a.Depth)*(b.T-a.T)
-}
-
-// bandUpTo is the share of a band's area up to the share t of its length, when
-// its radius runs from r0 to r1.
-func bandUpTo(r0, r1, t float64) float64 { return t * (2*r0 + t*(r1-r0)) / (r0 + r1) }
-
-// alongBand is its inverse: how far along a band, as a share of its length, the given share
-// of its area lies, when its radius runs from r0 to r1.
-func alongBand(r0, r1, share float64) float64 {
-	if math.Abs(r1-r0) < 1e-9*(r0+r1) {
-		return share
-	}
-	return (math.Sqrt(r0*r0+share*(r1*r1-r0*r0)) - r0) / (r1 - r0)
 }

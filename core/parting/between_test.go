@@ -11,12 +11,13 @@ import (
 	"moldwright/core/release"
 )
 
-// refined has points put into every straight stretch, n pieces of each.
+// refined has points put into every straight stretch that is not short, n pieces of
+// each.
 func refined(nodes []job.Node, n int) []job.Node {
 	out := []job.Node{nodes[0]}
 	for i := 1; i < len(nodes); i++ {
 		p, q := nodes[i-1], nodes[i]
-		if p.Corner && q.Corner {
+		if p.Corner && q.Corner && math.Hypot(q.R-p.R, q.Z-p.Z) > 0.5 {
 			for k := 1; k < n; k++ {
 				t := float64(k) / float64(n)
 				out = append(out, job.Node{R: p.R + t*(q.R-p.R), Z: p.Z + t*(q.Z-p.Z), Corner: true})
@@ -85,8 +86,8 @@ func TestRefiningStraightStretchesKeepsTheVerdict(t *testing.T) {
 				}
 				continue
 			}
-			// a cap may be a sliver, so thin that it catches by no more than counts
-			sliver := y.Verdict == Rubs && y.Depth > CatchDepth/100
+			w := newTwin(b.m, b.end, RulesOf(potOf(nodes...)))
+			sliver := y.Lower && w.sliver(release.Down, 0, y.K1) || y.Upper && w.sliver(release.Up, y.K2, b.end)
 			if x.Verdict.rank() > y.Verdict.rank() && !sliver && (y.Verdict != Clear || y.worstShare() < 4.99) && math.Abs(x.Depth-CatchDepth) > 1e-4 {
 				t.Errorf("profile %d: %s is %s at %.3f, with more points %s at %.3f\n%v", k, id, x.Verdict, x.PartingHeights, y.Verdict, y.PartingHeights, nodes)
 			}

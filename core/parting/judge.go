@@ -117,7 +117,10 @@ func (l *ledger) cutBetween(best []choice, w Wanted) bool {
 		if c.ok && c.verdict == Clear || c.seams() == 0 || c.seams() == len(w.Heights) {
 			continue
 		}
-		at := l.between(c.kind)
+		at := l.between(c.kind, true)
+		if at == nil && (!c.ok || c.verdict == Catches) {
+			at = l.between(c.kind, false)
+		}
 		if at == nil && !c.ok {
 			at = l.anywhere()
 		}
@@ -299,7 +302,7 @@ func (l *ledger) catches(w way, a, b int) []Catch {
 	row := -1 // each row of dimples is told once
 	for _, e := range l.extra[way{w.pull, w.sides, 0}] {
 		switch {
-		case e.span < a || e.span >= b || e.catch.Depth <= CatchDepth:
+		case e.on.Span < a || e.on.Span >= b || e.catch.Depth <= CatchDepth:
 		case e.row != row:
 			row = e.row
 			out = append(out, e.catch)

@@ -27,6 +27,7 @@ type ledger struct {
 	open    []int                   // those points, short of the end
 	some    []int                   // the points to try first as seams, once found
 	told    map[stretch]Part        // without name and pull
+	room    [maxSides + 1]*rooms    // by the number of side parts, once found
 }
 
 // way is a pull; where it is Out, with the number of side parts and, where
@@ -94,10 +95,6 @@ func (t *table) leastDraft(a, b int) float64 {
 		}
 	}
 	return least
-}
-
-func (t *table) sum(a, b int) (area, rub float64) {
-	return t.area[b] - t.area[a], t.below[0][b] - t.below[0][a]
 }
 
 // table adds up what measure tells of every span.

@@ -38,7 +38,7 @@ func (l *ledger) search(k kind, heights []float64) (trial, bool) {
 		}
 		return best, found
 	}
-	if a, b, ok := l.pair(k, CatchDepth, true); ok {
+	if a, b, ok := l.clearPair(k); ok {
 		consider(a, b)
 		return best, found
 	}
@@ -46,7 +46,7 @@ func (l *ledger) search(k kind, heights []float64) (trial, bool) {
 	if !found || best.verdict == Catches {
 		depth = l.leastDepth(k)
 	}
-	if a, b, ok := l.pair(k, depth, false); ok {
+	if a, b, ok := l.leastPair(k, depth); ok {
 		consider(a, b)
 	}
 	return best, found
@@ -180,39 +180,57 @@ func (l *ledger) changes(k int) bool {
 	return false
 }
 
-// pair finds seams for a kind with both caps whose catches are no deeper than
-// depth: if clear, such that no part rubs on more than the rules' share, else
-// those that rub least.
+// clearPair finds seams for a kind with both caps that make it clear.
 //
-// What the lower part asks concerns its seam alone, and so for the upper. What
-// the sides ask concerns both: no deep catch between, and, to be clear, that
-// rub - share area is not greater at the upper seam than at the lower. So going
-// up, one lower seam is best for every upper one: that of the largest rub -
-// share area since the last deep catch; and where rubbing is to be least, that
-// at which the lower part's rubbing exceeds the sides' by least. Where the
-// section makes side parts unlike, their sum is taken, and each is looked at
-// after.
-func (l *ledger) pair(k kind, depth float64, clear bool) (k1, k2 int, ok bool) {
-	share := l.rules.RubShare / 100
-	down, up := l.caps[release.Down], l.caps[release.Up]
-	side := make([]float64, l.end+1)  // rubbing of the sides before a point
-	value := make([]float64, l.end+1) // of a point as the lower seam
-	sides := l.sides[k.sides]
-	n := float64(len(sides.tables))
+// What the lower part asks concerns its seam alone, and so for the upper. What the
+// sides ask concerns both: no deep catch between, and that of none of them rub -
+// share area is greater at the upper seam than at the lower. So going up, of the
+// lower seams since the last deep catch those are kept than which none other has as
+// much for every side part: where they are alike, the one that has most.
+func (l *ledger) clearPair(k kind) (k1, k2 int, ok bool) {
+	down, up, sides := l.caps[release.Down], l.caps[release.Up], l.sides[k.sides]
+	noLess := func(a, b int) bool {
+		for _, t := range sides.tables {
+			if l.excess(t, a) < l.excess(t, b) {
+				return false
+			}
+		}
+		return true
+	}
+	clear := func(t *table, a, b int) bool { return l.excess(t, a) >= l.excess(t, b) }
+	var front []int
+	for p := 1; p < l.end; p++ {
+		if sides.out[0][p-1] > CatchDepth {
+			front = front[:0]
+		}
+		if !l.seam[p] {
+			continue
+		}
+		if l.up[p] <= CatchDepth && clear(up, p, l.end) {
+			for _, a := range front {
+				if noLess(a, p) && l.try(k, a, p, l.depth(k, a, p)).verdict == Clear {
+					return a, p, true
+				}
+			}
+		}
+		if l.down[p] <= CatchDepth && clear(down, 0, p) && !slices.ContainsFunc(front, func(a int) bool { return noLess(a, p) }) {
+			front = append(slices.DeleteFunc(front, func(a int) bool { return noLess(p, a) }), p)
+		}
+	}
+	return 0, 0, false
+}
+
+// leastPair finds seams for a kind with both caps whose catches are no deeper than
+// depth, with the least that rubs: for every upper seam, the lower one since the last
+// deep catch at which the lower part rubs least more than the sides would, taken
+// together.
+func (l *ledger) leastPair(k kind, depth float64) (k1, k2 int, ok bool) {
+	down, up, sides := l.caps[release.Down].below[0], l.caps[release.Up].below[0], l.sides[k.sides]
+	side := make([]float64, l.end+1) // rubbing of the sides before a point
 	for _, t := range sides.tables {
 		for p := range side {
-			side[p] += t.below[0][p] / n
-			value[p] += (t.below[0][p] - share*t.area[p]) / n
+			side[p] += t.below[0][p] / float64(len(sides.tables))
 		}
-	}
-	if !clear {
-		for p := range value {
-			value[p] = side[p] - down.below[0][p]
-		}
-	}
-	tooMuch := func(t *table, a, b int) bool {
-		area, rub := t.sum(a, b)
-		return clear && rub > share*area
 	}
 	best, least := -1, math.Inf(1)
 	for p := 1; p < l.end; p++ {
@@ -222,18 +240,12 @@ func (l *ledger) pair(k kind, depth float64, clear bool) (k1, k2 int, ok bool) {
 		if !l.seam[p] {
 			continue
 		}
-		if best >= 0 && l.up[p] <= depth && !tooMuch(up, p, l.end) {
-			_, rub := up.sum(p, l.end)
-			switch rub += side[p] - value[best]; {
-			case !clear:
-				if rub < least {
-					least, k1, k2, ok = rub, best, p, true
-				}
-			case value[p] <= value[best] && l.try(k, best, p, l.depth(k, best, p)).verdict == Clear:
-				return best, p, true
+		if best >= 0 && l.up[p] <= depth {
+			if rub := up[l.end] - up[p] + side[p] - side[best] + down[best]; rub < least {
+				least, k1, k2, ok = rub, best, p, true
 			}
 		}
-		if l.down[p] <= depth && !tooMuch(down, 0, p) && (best < 0 || value[p] > value[best]) {
+		if l.down[p] <= depth && (best < 0 || side[p]-down[p] > side[best]-down[best]) {
 			best = p
 		}
 	}
@@ -241,7 +253,7 @@ func (l *ledger) pair(k kind, depth float64, clear bool) (k1, k2 int, ok bool) {
 }
 
 // free tells whether a kind with both caps has seams whose catches are no deeper
-// than depth: whether pair finds any.
+// than depth: whether leastPair finds any.
 func (l *ledger) free(k kind, depth float64) bool {
 	out, low := l.sides[k.sides].out[0], false
 	for p := 1; p < l.end; p++ {

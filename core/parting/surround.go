@@ -49,7 +49,7 @@ func (l *ledger) surround(a *surround, n int, edges release.Edges) {
 	}
 	dimples := l.dimple(way{release.Out, n, 0})
 	for _, e := range dimples {
-		deepest[e.span] = max(deepest[e.span], e.catch.Depth)
+		deepest[e.on.Span] = max(deepest[e.on.Span], e.catch.Depth)
 	}
 	if a.hook > 0 || len(dimples) > 0 {
 		a.out = ranges(deepest)
@@ -123,7 +123,7 @@ func lcm(a, b int) int {
 // extra is a catch that the half-plane does not show: in a dimple.
 type extra struct {
 	row   int
-	span  int
+	on    release.Stretch // what the dimples reach of the span
 	catch Catch
 }
 
@@ -175,22 +175,30 @@ func (l *ledger) dimple(w way) []extra {
 			continue
 		}
 		half := d.Diameter / 2
-		put := func(span int, depth, clay float64) {
+		put := func(span int, from, to, depth, clay float64) {
 			if w.pull != release.Out {
 				l.deepest[w.pull][span] = max(l.deepest[w.pull][span], depth)
 			}
-			out = append(out, extra{row, span, Catch{ZFrom: z - half, ZTo: z + half, Depth: depth, ClayDepth: clay, ClayForgives: clay <= CatchDepth,
+			long := l.m.Pts[span].Dist(l.m.Pts[span+1])
+			on := release.Stretch{Span: span, From: max(0, from/long), To: min(1, to/long)}
+			out = append(out, extra{row, on, Catch{ZFrom: z - half, ZTo: z + half, Depth: depth, ClayDepth: clay, ClayForgives: clay <= CatchDepth,
 				AtZ: z, AtR: at, BlockedAtZ: z, BlockedAtR: at}})
 		}
-		put(span, depth, clay)
-		r := (half*half + d.Depth*d.Depth) / (2 * d.Depth)
 		middle := form.Point{R: at, Z: z}
+		x := l.m.Pts[span].Dist(middle)
+		put(span, x-half, x+half, depth, clay)
+		r := (half*half + d.Depth*d.Depth) / (2 * d.Depth)
 		for _, way := range [2]int{-1, 1} {
 			x := l.m.Pts[span+(way+1)/2].Dist(middle)
 			for i := span + way; i >= 0 && i < l.end && x < half; i += way {
 				if deep := math.Sqrt(r*r-x*x) - (r - d.Depth); deep > release.Free {
 					deep = min(depth, deep)
-					put(i, deep, max(0, deep-(depth-clay)))
+					from, to := 0.0, half-x
+					if way < 0 {
+						to = l.m.Pts[i].Dist(l.m.Pts[i+1])
+						from = to - (half - x)
+					}
+					put(i, from, to, deep, max(0, deep-(depth-clay)))
 				}
 				x += l.m.Pts[i].Dist(l.m.Pts[i+1])
 			}

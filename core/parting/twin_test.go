@@ -24,6 +24,18 @@ type twin struct {
 	area  []float64    // mm2 of each span
 	rub   map[string][]float64
 	seams []int
+	// thick leaves out caps that hold nothing but what catches, by however little
+	thick bool
+}
+
+// sliver tells whether a cap on spans a to b-1 is such a one.
+func (w *twin) sliver(pull release.Pull, a, b int) bool {
+	for _, d := range w.deep[pull][a:b] {
+		if d <= release.Free {
+			return false
+		}
+	}
+	return true
 }
 
 func newTwin(m *form.Meridian, end int, rules Rules) *twin {
@@ -125,6 +137,9 @@ func (w *twin) all(id string) []answer {
 	lower, upper := !sides || strings.Contains(id, "lower"), !sides || strings.Contains(id, "upper")
 	try := func(k1, k2 int) {
 		var x answer
+		if w.thick && (k1 > 0 && w.sliver(release.Down, 0, k1) || k2 < w.end && w.sliver(release.Up, k2, w.end)) {
+			return
+		}
 		if k1 > 0 {
 			w.take(&x, release.Down, "down", 0, k1)
 		}

@@ -265,3 +265,32 @@ func (s *Survey) OpenOutward(k int) bool {
 	env := s.frames[Out].env
 	return env.free(p.Z+tiny, -p.R-1e-5) && env.free(p.Z-tiny, -p.R-1e-5)
 }
+
+// Stretch is a piece of a span, from and to in shares of its length.
+type Stretch struct {
+	Span     int
+	From, To float64
+}
+
+// Outermost are the stretches of the contour that are, at their heights, the
+// pot's outermost place, so that a level plane may run outward from them; in
+// order along it. Level spans have none.
+func (s *Survey) Outermost() []Stretch {
+	env := s.frames[Out].env
+	out := make([]Stretch, 0, len(env.pieces))
+	for _, p := range env.pieces {
+		if p.chord >= len(s.M.Spans) {
+			continue // the disc at the rim
+		}
+		a, b := env.pts[p.chord].x, env.pts[p.chord+1].x
+		t0, t1 := (p.x0-a)/(b-a), (p.x1-a)/(b-a)
+		out = append(out, Stretch{p.chord, min(t0, t1), max(t0, t1)})
+	}
+	slices.SortStableFunc(out, func(a, b Stretch) int {
+		if a.Span != b.Span {
+			return a.Span - b.Span
+		}
+		return sign(a.From - b.From)
+	})
+	return out
+}
