@@ -26,6 +26,7 @@ type ledger struct {
 	seam    []bool                  // a seam may run straight outward from point k
 	open    []int                   // those points, short of the end
 	some    []int                   // the points to try first as seams, once found
+	wall    *form.Wall              // that has dimples
 	told    map[stretch]Part        // without name and pull
 	room    [maxSides + 1]*rooms    // by the number of side parts, once found
 }

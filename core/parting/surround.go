@@ -128,9 +128,7 @@ type extra struct {
 }
 
 // dimple finds how deep the dimples of the wall catch under a way, by row; for
-// side parts the worst over all of them. A dimple stands square to the wall and
-// lets go along pulls that lean from its normal by no more than 90 degrees less
-// its slope at the rim. On spans beside its middle it catches no deeper than it
+// side parts the worst over all of them (release.DimpleHook). On spans beside its middle it catches no deeper than it
 // is there, which counts for a part that holds only that side of it.
 //
 // Plaster in a dimple comes free toward where the wall looks, across the pull, past
@@ -143,33 +141,47 @@ func (l *ledger) dimple(w way) []extra {
 	}
 	var out []extra
 	shrunk := l.rules.ReleaseShrinkage / 100
+	if l.wall == nil {
+		l.wall = form.NewWall(l.m.Pts, l.m.Section)
+	}
 	for row, z := range d.Heights {
 		span, at := l.m.Outermost(z)
 		if span < 0 || span >= l.end {
 			continue
 		}
+		middle := form.Point{R: at, Z: z}
+		s := l.wall.Arc[span] + l.m.Pts[span].Dist(middle)
 		a := (l.m.Spans[span].A0 + l.m.Spans[span].A1) / 2
 		depth, clay := 0.0, 0.0
-		take := func(lean, away float64) { // in degrees, and mm by which the rim draws away
-			hook := release.DimpleHook(d.Diameter, d.Depth, lean)
-			depth, clay = max(depth, hook), max(clay, hook-away)
-		}
-		for k := range d.Around { // they stand evenly
+		known := map[float64]float64{} // hooks on a round wall, by the azimuth from the pull
+		for k := range d.Around {      // they stand evenly
 			az := 2 * math.Pi * float64(k) / float64(d.Around)
 			g, _ := l.m.Section.At(az)
-			if w.pull != release.Out {
-				take(90-release.Draft(a, w.pull), shrunk*at*g)
-				continue
+			pull, off, away := form.Vec3{0, 0, 1}, 0.0, shrunk*at*g // and mm by which the rim draws away
+			switch w.pull {
+			case release.Down:
+				pull[2] = -1
+			case release.Out:
+				sector := 2 * math.Pi / float64(w.sides)
+				off = math.Remainder(az+l.sides[w.sides].turn-sector/2, sector)
+				sin, cos := math.Sincos(az - off)
+				pull = form.Vec3{cos, sin, 0}
+				away = 0
+				off = math.Abs(off)
+				ahead := math.Sin(a) * math.Cos(off) // of the normal, along the pull
+				if across := math.Sqrt(max(0, 1-ahead*ahead)); across > 0 {
+					rim := max(0, off-math.Atan(d.Diameter/2/(at*g))) // where it is nearest to the middle
+					away = shrunk * at * g * math.Sin(rim) * max(0, math.Sin(a)*math.Sin(off)/across)
+				}
 			}
-			sector := 2 * math.Pi / float64(w.sides)
-			off := math.Abs(math.Remainder(az+l.sides[w.sides].turn-sector/2, sector))
-			ahead := math.Sin(a) * math.Cos(off) // of the normal, along the pull
-			away := 0.0
-			if across := math.Sqrt(max(0, 1-ahead*ahead)); across > 0 {
-				rim := max(0, off-math.Atan(d.Diameter/2/(at*g))) // where it is nearest to the middle
-				away = shrunk * at * g * math.Sin(rim) * max(0, math.Sin(a)*math.Sin(off)/across)
+			like := math.Round(off * 1e9)
+			hook, ok := known[like]
+			if !ok || !l.m.Section.Round {
+				ball := form.NewBall(l.wall, s, az, a, d.Diameter, d.Depth)
+				hook = release.DimpleHook(l.wall, &ball, a, pull)
+				known[like] = hook
 			}
-			take(90-math.Asin(ahead)*180/math.Pi, away)
+			depth, clay = max(depth, hook), max(clay, hook-away)
 		}
 		if depth <= release.Free {
 			continue
@@ -184,7 +196,6 @@ func (l *ledger) dimple(w way) []extra {
 			out = append(out, extra{row, on, Catch{ZFrom: z - half, ZTo: z + half, Depth: depth, ClayDepth: clay, ClayForgives: clay <= CatchDepth,
 				AtZ: z, AtR: at, BlockedAtZ: z, BlockedAtR: at}})
 		}
-		middle := form.Point{R: at, Z: z}
 		x := l.m.Pts[span].Dist(middle)
 		put(span, x-half, x+half, depth, clay)
 		r := (half*half + d.Depth*d.Depth) / (2 * d.Depth)

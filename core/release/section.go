@@ -191,26 +191,3 @@ func Hook(s *form.Section, mid, half, shrunk float64) float64 {
 	}
 	return deepest
 }
-
-// Dimple is how steep in degrees a hollow of the diameter and depth (mm), a cap
-// of a sphere, stands at its rim to the wall: tan(half of it) = 2 depth /
-// diameter. It lets go along pulls that lean from the wall's normal by at most
-// 90 degrees less this.
-func Dimple(diameter, depth float64) float64 {
-	return 2 * math.Atan(2*depth/diameter) * 180 / math.Pi
-}
-
-// DimpleHook is how deep in mm a dimple catches under a pull that leans by lean
-// degrees from the wall's normal: the part of the hollow's rim that stands in
-// the way of its deepest place, across the pull. A sphere's cap of slope t
-// hides behind its rim what lies beyond the sphere's own outline along the
-// pull: R (1 - cos(t + lean - 90)).
-func DimpleHook(diameter, depth, lean float64) float64 {
-	t := Dimple(diameter, depth)
-	over := t + lean - 90
-	if over <= 0 {
-		return 0
-	}
-	r := diameter / 2 / math.Sin(t*math.Pi/180)
-	return r * (1 - math.Cos(min(over, 2*t)*math.Pi/180))
-}

@@ -146,19 +146,3 @@ func slowHook(s *form.Section, mid, half, shrunk float64) float64 {
 	}
 	return deepest
 }
-
-// A hemisphere hooks under any pull that leans, a shallow cap only past its
-// slope; by hand, a cap of 60 degrees at a pull that leans by 45 is 15 past.
-func TestDimple(t *testing.T) {
-	if got := Dimple(10, 5); math.Abs(got-90) > 1e-9 {
-		t.Errorf("a hemisphere stands at %.3f degrees, want 90", got)
-	}
-	r := 5 / math.Sin(math.Pi/3)
-	depth := r * (1 - math.Cos(math.Pi/3))
-	if got, want := DimpleHook(10, depth, 45), r*(1-math.Cos(15*math.Pi/180)); math.Abs(got-want) > 1e-9 {
-		t.Errorf("hook %.4f, want %.4f", got, want)
-	}
-	if DimpleHook(10, depth, 29.9) != 0 {
-		t.Error("a cap of 60 degrees hooks under a pull that leans by 29.9")
-	}
-}
