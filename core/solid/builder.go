@@ -144,42 +144,47 @@ func (b *Builder) Wall(from, to Loop) {
 	if !b.span.Whole() {
 		quads--
 	}
-	ts := slices.Grow(b.mesh.T, 2*quads)
-	rising := len(from) == n && len(to) == n && below(b.mesh.V[from[0]], b.mesh.V[to[0]])
+	had := len(b.mesh.T)
+	b.mesh.T = slices.Grow(b.mesh.T, 2*quads)
+	if len(from) == 1 || len(to) == 1 {
+		for i := range quads {
+			j := i + 1
+			if j == n {
+				j = 0
+			}
+			if len(from) == 1 {
+				b.Triangle(from[0], to[j], to[i])
+			} else {
+				b.Triangle(from[i], from[j], to[0])
+			}
+		}
+		return
+	}
+	const much = 0.6 // of the square
+	b.mesh.T = b.mesh.T[:had+2*quads]
+	ts, vs := b.mesh.T[had:], b.mesh.V
+	p, r := from[0], to[0]
+	rising := below(vs[p], vs[r])
 	for i := range quads {
 		j := i + 1
 		if j == n {
 			j = 0
 		}
-		switch {
-		case len(from) == 1:
-			ts = append(ts, [3]int32{from[0], to[j], to[i]})
-		case len(to) == 1:
-			ts = append(ts, [3]int32{from[i], from[j], to[0]})
-		case b.bent(from[i], from[j], to[i], to[j], rising):
-			if rising {
-				ts = append(ts, [3]int32{from[i], from[j], to[i]}, [3]int32{from[j], to[j], to[i]})
-			} else {
-				ts = append(ts, [3]int32{from[i], from[j], to[j]}, [3]int32{from[i], to[j], to[i]})
-			}
-		case rising:
-			ts = append(ts, [3]int32{from[i], from[j], to[j]}, [3]int32{from[i], to[j], to[i]})
-		default:
-			ts = append(ts, [3]int32{from[i], from[j], to[i]}, [3]int32{from[j], to[j], to[i]})
+		q, s := from[j], to[j]
+		forward, back := apart(&vs[p], &vs[s]), apart(&vs[q], &vs[r])
+		if rising && !(back < much*forward) || !rising && forward < much*back {
+			ts[2*i], ts[2*i+1] = [3]int32{p, q, s}, [3]int32{p, s, r}
+		} else {
+			ts[2*i], ts[2*i+1] = [3]int32{p, q, r}, [3]int32{q, s, r}
 		}
+		p, r = q, s
 	}
-	b.mesh.T = ts
 }
 
-// bent says whether the diagonal of a quad that a wall would not take is much the
-// shorter one.
-func (b *Builder) bent(p, q, r, s int32, rising bool) bool {
-	const much = 0.6 // of the square
-	one, two := sub(b.mesh.V[p], b.mesh.V[s]), sub(b.mesh.V[q], b.mesh.V[r])
-	if !rising {
-		one, two = two, one
-	}
-	return dot(two, two) < much*dot(one, one)
+// apart is the square of the distance between two points.
+func apart(p, q *Vec) float64 {
+	x, y, z := p[0]-q[0], p[1]-q[1], p[2]-q[2]
+	return float64(x*x) + float64(y*y) + float64(z*z)
 }
 
 // below orders two points of one half-plane by height, then by radius.

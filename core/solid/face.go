@@ -120,16 +120,26 @@ func (b *Builder) cover(f plane, loops []Loop, circles []Circle) []Hole {
 	if f.flip {
 		normal = scale(normal, -1)
 	}
-	var ids Loop
-	var points [][2]float64
+	n := 0
+	for _, l := range loops {
+		n += len(l)
+	}
+	for _, c := range circles {
+		n += max(0, c.Steps)
+	}
+	ids, points := make(Loop, 0, n), make([][2]float64, 0, n)
 	var local [][]int32
 	addLoop := func(l Loop) {
 		in := make([]int32, len(l))
 		for k, i := range l {
 			in[k] = int32(len(ids))
 			ids = append(ids, i)
-			d := sub(b.mesh.V[i], f.o)
-			points = append(points, [2]float64{dot(d, f.x), dot(d, f.y)})
+			v := &b.mesh.V[i]
+			x, y, z := v[0]-f.o[0], v[1]-f.o[1], v[2]-f.o[2]
+			points = append(points, [2]float64{
+				float64(x*f.x[0]) + float64(y*f.x[1]) + float64(z*f.x[2]),
+				float64(x*f.y[0]) + float64(y*f.y[1]) + float64(z*f.y[2]),
+			})
 		}
 		local = append(local, in)
 	}
@@ -162,6 +172,7 @@ func (b *Builder) cover(f plane, loops []Loop, circles []Circle) []Hole {
 		b.fail(fmt.Errorf("a face cannot be closed: %w", err))
 		return nil
 	}
+	b.Grow(0, len(tris))
 	for _, t := range tris {
 		if f.flip {
 			t[1], t[2] = t[2], t[1]

@@ -53,14 +53,28 @@ func (m *Mesh) Bounds() (lo, hi Vec) {
 	if len(m.V) == 0 {
 		return
 	}
-	lo, hi = m.V[0], m.V[0]
-	for _, v := range m.V[1:] {
-		for k, x := range v {
-			lo[k] = min(lo[k], x)
-			hi[k] = max(hi[k], x)
+	x0, y0, z0 := m.V[0][0], m.V[0][1], m.V[0][2]
+	x1, y1, z1 := x0, y0, z0
+	for i := range m.V {
+		v := &m.V[i]
+		x, y, z := v[0], v[1], v[2]
+		if x < x0 {
+			x0 = x
+		} else if x > x1 {
+			x1 = x
+		}
+		if y < y0 {
+			y0 = y
+		} else if y > y1 {
+			y1 = y
+		}
+		if z < z0 {
+			z0 = z
+		} else if z > z1 {
+			z1 = z
 		}
 	}
-	return
+	return Vec{x0, y0, z0}, Vec{x1, y1, z1}
 }
 
 // Size is the extent along x, y and z, mm.

@@ -8,8 +8,10 @@ import "math"
 
 // Translate moves the mesh by d.
 func (m *Mesh) Translate(d Vec) {
-	for i, v := range m.V {
-		m.V[i] = add(v, d)
+	x, y, z := d[0], d[1], d[2]
+	for i := range m.V {
+		v := &m.V[i]
+		v[0], v[1], v[2] = v[0]+x, v[1]+y, v[2]+z
 	}
 }
 
@@ -26,9 +28,10 @@ func (m *Mesh) RotateZ(deg float64) { m.rotate(0, 1, deg) }
 func (m *Mesh) rotate(i, j int, deg float64) {
 	s, c := SinCosDeg(deg)
 	for k := range m.V {
-		a, b := m.V[k][i], m.V[k][j]
-		m.V[k][i] = float64(a*c) - float64(b*s)
-		m.V[k][j] = float64(a*s) + float64(b*c)
+		v := &m.V[k]
+		a, b := v[i], v[j]
+		v[i] = float64(a*c) - float64(b*s)
+		v[j] = float64(a*s) + float64(b*c)
 	}
 }
 

@@ -149,16 +149,16 @@ func bridged(p [][2]float64, loops [][]int32) ([]int32, error) {
 // when h is the leftmost corner of all holes still to be joined and lies inside.
 func bridgeEnd(p [][2]float64, ring []int32, h int32) int {
 	q := p[h]
-	apart := make([]float64, len(ring)) // squared; none of those that are not to the left or do not see it
+	square := make([]float64, len(ring)) // of the distance; none of those that are not to the left or do not see it
 	for i, r := range ring {
 		d := p[r]
-		if apart[i] = math.Inf(1); d[0] < q[0] || d[0] == q[0] && d[1] < q[1] {
-			apart[i] = float64((d[0]-q[0])*(d[0]-q[0])) + float64((d[1]-q[1])*(d[1]-q[1]))
+		if square[i] = math.Inf(1); d[0] < q[0] || d[0] == q[0] && d[1] < q[1] {
+			square[i] = float64((d[0]-q[0])*(d[0]-q[0])) + float64((d[1]-q[1])*(d[1]-q[1]))
 		}
 	}
 	for { // nearly always one of the nearest sees it
 		near, least := -1, math.Inf(1)
-		for i, d := range apart {
+		for i, d := range square {
 			if d < least {
 				near, least = i, d
 			}
@@ -166,7 +166,7 @@ func bridgeEnd(p [][2]float64, ring []int32, h int32) int {
 		if near < 0 || inWedge(p, ring, near, q) && unhidden(p, ring, p[ring[near]], q) {
 			return near
 		}
-		apart[near] = math.Inf(1)
+		square[near] = math.Inf(1)
 	}
 }
 
