@@ -154,7 +154,7 @@ func Make(j *job.Job) (*Plan, error) {
 	if p.Order, err = w.mold.Order(); err != nil {
 		return nil, err
 	}
-	p.Traps = traps(survey)
+	p.Traps = traps(survey, end)
 	p.Findings = append(p.Findings, parting.Findings(survey, end, &schemes[chosen], parting.RulesOf(j))...)
 	p.Prints = append(p.Prints, tooling.Kit(j, w.mold)...)
 	if err := p.cast(); err != nil {
@@ -187,9 +187,15 @@ func (p *Plan) lay(schemes []parting.Scheme) []*mold.Mold {
 	return molds
 }
 
-func traps(s *release.Survey) []Trap {
+// traps are those of the contour, which ends at point end: in the opening of a closed
+// form there is no plaster.
+func traps(s *release.Survey, end int) []Trap {
 	out := []Trap{}
+	mouth := s.M.Pts[end]
 	for _, t := range s.Traps() {
+		if s.M.Closed && t.RTo <= mouth.R+release.Free && t.ZTo > mouth.Z {
+			continue
+		}
 		out = append(out, Trap{t.ZFrom, t.ZTo, t.RFrom, t.RTo, t.Depth, t.Area, s.M.Section.MeanSquare * t.Volume / 1000})
 	}
 	return out
