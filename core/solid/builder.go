@@ -92,12 +92,31 @@ func (b *Builder) Ring(r, z float64) Loop {
 	if r == 0 {
 		return Loop{b.Vertex(Vec{0, 0, z})}
 	}
-	return b.Row(func(i int) Vec { return b.place(r, z, i) })
+	l, at := b.row()
+	for k, i := 0, b.span.From%b.span.Steps; k < len(at); k++ {
+		at[k] = b.place(r, z, i)
+		if i++; i == b.span.Steps {
+			i = 0
+		}
+	}
+	return l
 }
 
 // Row is a loop over the span with its vertices anywhere, for outsides that are
 // not of the profile's section. Step i is that of the azimuth table.
 func (b *Builder) Row(at func(i int) Vec) Loop {
+	l, vs := b.row()
+	for k, i := 0, b.span.From%b.span.Steps; k < len(vs); k++ {
+		vs[k] = at(i)
+		if i++; i == b.span.Steps {
+			i = 0
+		}
+	}
+	return l
+}
+
+// row adds the vertices of a loop over the span, still to be placed.
+func (b *Builder) row() (Loop, []Vec) {
 	n := b.span.To - b.span.From
 	if !b.span.Whole() {
 		n++
@@ -105,15 +124,10 @@ func (b *Builder) Row(at func(i int) Vec) Loop {
 	l := make(Loop, n)
 	base := len(b.mesh.V)
 	b.mesh.V = slices.Grow(b.mesh.V, n)[:base+n]
-	i := b.span.From % b.span.Steps
 	for k := range l {
-		b.mesh.V[base+k] = at(i)
 		l[k] = int32(base + k)
-		if i++; i == b.span.Steps {
-			i = 0
-		}
 	}
-	return l
+	return l, b.mesh.V[base:]
 }
 
 // Rings is a ring for each point.

@@ -11,22 +11,22 @@ import "moldwright/core/solid"
 func hull(points [][2]float64) [][2]float64 {
 	list := rising(points)
 	out := make([][2]float64, 0, len(list)+1)
-	half := func(from int, q [2]float64) {
+	half := func(from int, q *[2]float64) {
 		for n := len(out); n >= from+2; n-- {
-			a, b := out[n-2], out[n-1]
+			a, b := &out[n-2], &out[n-1]
 			if (b[0]-a[0])*(q[1]-a[1])-(b[1]-a[1])*(q[0]-a[0]) > 0 {
 				break
 			}
 			out = out[:n-1]
 		}
-		out = append(out, q)
+		out = append(out, *q)
 	}
-	for _, q := range list {
-		half(0, q)
+	for i := range list {
+		half(0, &list[i])
 	}
 	low := len(out) - 1
 	for i := len(list) - 2; i >= 0; i-- {
-		half(low, list[i])
+		half(low, &list[i])
 	}
 	if len(out) > 1 {
 		out = out[:len(out)-1] // the first once more
@@ -46,10 +46,10 @@ func rising(points [][2]float64) [][2]float64 {
 	ends := make([]int, 0, 32) // of the runs
 	for i := 0; i < n; {
 		from := i
-		for i++; i < n && !before(list[i], list[i-1]); i++ {
+		for i++; i < n && !before(&list[i], &list[i-1]); i++ {
 		}
 		if i == from+1 { // it does not rise: turn it round as far as it falls
-			for ; i < n && before(list[i], list[i-1]); i++ {
+			for ; i < n && before(&list[i], &list[i-1]); i++ {
 			}
 			for a, b := from, i-1; a < b; a, b = a+1, b-1 {
 				list[a], list[b] = list[b], list[a]
@@ -74,13 +74,13 @@ func rising(points [][2]float64) [][2]float64 {
 }
 
 // before tells whether a comes before b from left to right.
-func before(a, b [2]float64) bool { return a[0] < b[0] || a[0] == b[0] && a[1] < b[1] }
+func before(a, b *[2]float64) bool { return a[0] < b[0] || a[0] == b[0] && a[1] < b[1] }
 
 // merge puts two rising lists into one.
 func merge(out, a, b [][2]float64) {
 	i, j := 0, 0
 	for k := range out {
-		if j == len(b) || i < len(a) && !before(b[j], a[i]) {
+		if j == len(b) || i < len(a) && !before(&b[j], &a[i]) {
 			out[k] = a[i]
 			i++
 		} else {
