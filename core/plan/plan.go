@@ -188,12 +188,13 @@ func (p *Plan) lay(schemes []parting.Scheme) []*mold.Mold {
 }
 
 // traps are those of the contour, which ends at point end: in the opening of a closed
-// form there is no plaster.
+// form there is no plaster, and none worth telling in a slit of no height.
 func traps(s *release.Survey, end int) []Trap {
 	out := []Trap{}
 	mouth := s.M.Pts[end]
 	for _, t := range s.Traps() {
-		if s.M.Closed && t.RTo <= mouth.R+release.Free && t.ZTo > mouth.Z {
+		const slit = 1e-3 // mm
+		if t.ZTo-t.ZFrom < slit || s.M.Closed && t.RTo <= mouth.R+release.Free && t.ZTo > mouth.Z {
 			continue
 		}
 		out = append(out, Trap{t.ZFrom, t.ZTo, t.RFrom, t.RTo, t.Depth, t.Area, s.M.Section.MeanSquare * t.Volume / 1000})

@@ -60,12 +60,8 @@ func (s *Survey) Traps() []Trap {
 		done = append(done, o.Trap)
 	}
 	slices.SortStableFunc(done, func(a, b Trap) int { return sign(b.Depth - a.Depth) })
-	return slices.DeleteFunc(done, func(t Trap) bool { return min(t.Depth, t.ZTo-t.ZFrom) < thin })
+	return slices.DeleteFunc(done, func(t Trap) bool { return t.Depth < 1e-3 })
 }
-
-// thin is the width and the height in mm below which a trap is none: it would hold by
-// no more than that.
-const thin = 1e-3
 
 // contact is how near in mm trapped space on two sides of a height must come
 // to be one.
