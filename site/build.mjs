@@ -9,6 +9,7 @@ import { dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { gzipSync } from "node:zlib";
 import { build, transform } from "esbuild";
+import { startCore } from "./tools/core.mjs";
 import { words } from "./tools/words.mjs";
 
 const here = dirname(fileURLToPath(import.meta.url));
@@ -16,8 +17,22 @@ const dist = join(here, "../dist");
 const read = (...p) => readFileSync(join(here, ...p), "utf8");
 const base64 = (...p) => readFileSync(join(here, ...p)).toString("base64");
 
+/** The sample of a first visit goes into the page as the core completes it, so
+ *  that the page need not ask before it asks for the plan. */
+const completed = {
+  name: "completed",
+  setup(b) {
+    b.onLoad({ filter: /harbour-jar\.json$/ }, async ({ path }) => {
+      const { job, error } = (await startCore()).ask("read", { kind: "job", text: readFileSync(path, "utf8") });
+      if (!job) throw new Error(`the sample does not read: ${error.message}`);
+      return { contents: JSON.stringify(job), loader: "json" };
+    });
+  },
+};
+
 async function bundle(entry) {
   const out = await build({
+    plugins: [completed],
     entryPoints: [join(here, "src", entry)], bundle: true, write: false, format: "iife", target: "es2022",
     minify: true, legalComments: "none", jsx: "automatic", jsxImportSource: "preact", loader: { ".css": "css" },
     logLevel: "warning", charset: "utf8",
@@ -34,6 +49,7 @@ const hash = (text) => `'sha256-${createHash("sha256").update(text).digest("base
 const face = (weight, file) =>
   `@font-face{font-family:"Moldwright Sans";font-weight:${weight};src:url(data:font/woff2;base64,${base64("../core/sheet/fonts", file)}) format("woff2")}`;
 
+const first = await bundle("first.ts");
 const js = await bundle("main.tsx");
 const css = face(400, "MoldwrightSans-Regular.woff2") + face(700, "MoldwrightSans-Bold.woff2") + await bundle("style.css");
 const worker = read("../dist/wasm_exec.js").replaceAll("</script", "<\\/script") + "\n" + await bundle("worker.ts");
@@ -44,7 +60,7 @@ const spaceJs = await bundle("space/scene.ts");
 const space = pack(spaceJs);
 const icon = `data:image/svg+xml;base64,${base64("src/icon.svg")}`;
 const csp = [
-  "default-src 'none'", `script-src ${hash(js)} ${hash(spaceJs)} 'wasm-unsafe-eval'`, `style-src ${hash(css)}`, "font-src data:",
+  "default-src 'none'", `script-src ${hash(first)} ${hash(js)} ${hash(spaceJs)} 'wasm-unsafe-eval'`, `style-src ${hash(css)}`, "font-src data:",
   "img-src data: blob:", "worker-src blob:", "connect-src 'none'", "base-uri 'none'", "form-action 'none'",
 ].join("; ");
 
@@ -52,7 +68,7 @@ const { tables } = await words();
 // each language once: one that is not written yet says it in English
 const noscript = Object.entries(tables).filter(([l, t]) => l === "en" || t.noScript !== tables.en.noScript)
   .map(([l, t]) => `<p class="noscript" lang="${l}">${t.noScript}</p>`).join("");
-const parts = { csp, noscript, icon, css, js, worker, space, core };
+const parts = { csp, noscript, icon, css, js, worker, first, space, core };
 const page = read("index.html").replace(/\{\{(\w+)\}\}/g, (_, k) => parts[k]);
 writeFileSync(join(dist, "moldwright.html"), page);
 console.log(`dist/moldwright.html ${(page.length / 1e6).toFixed(2)} MB`);

@@ -4,6 +4,7 @@
 // what waits when the user stops a request; a request that ends two workers is answered with a fault instead, so
 // that one bad job cannot keep the page from working.
 import type { Fault } from "./contract";
+import type { First } from "./first";
 import { language, w } from "./words";
 import type { FromWorker, ToWorker } from "./worker";
 
@@ -29,15 +30,17 @@ export class Core {
   private queue: Request[] = [];
   private active: Request | null = null;
   private next = 1;
-  private address = "";
 
   constructor(
-    private readonly source: string,
+    private readonly first: First,
     /** Gives the pieces of the packed core in their order, then null. */
     private readonly feed: (give: (piece: string | null) => void) => void,
     private readonly onProgress: (p: Progress | null) => void,
     private readonly onSlow: (slow: boolean) => void,
-  ) {}
+  ) { this.fresh = first.worker; }
+
+  /** The page's first worker, until it is taken over. */
+  private fresh: Worker | null;
 
   private slowTimer = 0;
 
@@ -54,10 +57,10 @@ export class Core {
   }
 
   start(): void {
-    this.address ||= URL.createObjectURL(new Blob([this.source], { type: "text/javascript" }));
+    const worker = this.fresh ?? new Worker(this.first.address);
+    this.fresh = null;
     this.starts++;
     this.ready = false;
-    const worker = new Worker(this.address);
     this.worker = worker;
     worker.onmessage = (e: MessageEvent<FromWorker>) => { if (worker === this.worker) this.hear(e.data); };
     worker.onerror = (e) => {

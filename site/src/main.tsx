@@ -6,6 +6,7 @@ import { App } from "./app";
 import { foresee, onLink, openClass } from "./class/open";
 import { room } from "./class/room";
 import { Core } from "./core";
+import type { First } from "./first";
 import { fromLink, listen, read, save } from "./files";
 import { beginLanguage } from "./language";
 import { named, samples } from "./samples";
@@ -16,23 +17,22 @@ import { opened as linked, putLink } from "./keep/tab";
 import { w } from "./words";
 
 const root = document.getElementById("page")!;
-const text = (id: string) => document.getElementById(id)!.textContent!.trim();
 
 function paint(): void { render(<App />, root); }
 
 function run(): void {
   beginLanguage();
   const last = left();
-  const core = new Core(text("worker"), feed, (progress) => set({ progress }), (slow) => { if (slow !== now().slow) set({ slow }); });
+  const core = new Core((window as unknown as { moldwrightFirst: First }).moldwrightFirst, feed, (progress) => set({ progress }), (slow) => { if (slow !== now().slow) set({ slow }); });
   core.start();
   foresee();
-  const started = begin(last, JSON.stringify(named(samples[0]!)), core, paint);
+  const started = begin(last, named(samples[0]!), core, paint);
   paint();
   listen();
   addEventListener("keydown", keys);
   // a tab that has opened its link before goes on with its own job
   const again = location.hash === linked() && last !== undefined && last.length > 0;
-  if (last === undefined) void started.then(() => say(w.noStorage)); // not while the core still starts: it is said for some seconds only
+  if (last === undefined) void started.then(() => say(w.noStorage));
   const opened = started.then(again ? undefined : openLink).then(openClass);
   addEventListener("hashchange", (e) => {
     if (e.newURL === location.href) void (onLink() ? openClass() : openLink()); // else another follows

@@ -18,7 +18,7 @@ import trivet from "../samples/trivet-vase.json";
 import type { Job } from "./contract";
 import { tables, w } from "./words";
 
-/** The first is what a first visit opens on. */
+/** The first is what a first visit opens on; the build has the core complete it. */
 export const samples = [
   jar, beaker, bowl, skep, cup, lid, amphora, vase, skiff, buoy, trivet, hail, reel, dovetail,
 ] as unknown as Job[];

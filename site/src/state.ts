@@ -18,7 +18,7 @@ export type Tab = "form" | "release" | "parts" | "tooling" | "casting" | "sheets
 
 export interface State {
   job: Job;
-  /** The core runs and has completed the job. */
+  /** The job is complete, and may be edited. */
   ready: boolean;
   plan: Plan | null;
   /** The job that plan is of, and the last job that the core has answered,
@@ -71,12 +71,12 @@ export const steps = (): History => history;
 export const coreOf = (): Core => core;
 
 /** Starts with the first of what is left of earlier visits that reads as a job,
- *  or else with the sample. The core completes it, since an older one may lack
- *  keys that are saved now. A version that does not read stays among the kept. */
-export async function begin(left: Found[] | undefined, sample: string, c: Core, render: () => void): Promise<void> {
+ *  or else with the sample, which is complete. The core completes the others, since
+ *  an older one may lack keys that are saved now. A version that does not read stays
+ *  among the kept. */
+export async function begin(left: Found[] | undefined, job: Job, c: Core, render: () => void): Promise<void> {
   core = c;
   draw = render;
-  const job = JSON.parse(sample) as Job;
   history = new History(job);
   state = {
     job, ready: false, plan: null, planned: null, answered: null, faults: [], progress: null, slow: false,
@@ -84,21 +84,24 @@ export async function begin(left: Found[] | undefined, sample: string, c: Core, 
     rows: { text: "", units: "", across: "radius", open: false, faults: [] },
   };
   keepFrom(bench, () => { if (state.storage) { set({ storage: false }); say(w.keep.full); } });
-  for (const v of [...(left ?? []), null]) {
-    const text = v?.kept.text ?? sample;
-    const a = await core.ask("read", { kind: "job", text });
+  for (const v of left ?? []) {
+    const a = await core.ask("read", { kind: "job", text: v.kept.text });
     const reply = a && parse<{ job: Job }>(a.reply);
     if (!reply) return;
-    if (!("error" in reply)) {
-      history = new History(reply.job);
-      begins(reply.job, v?.entry.pot ?? null);
-      const bytes = canonical(reply.job);
-      set({ job: reply.job, ready: true, saved: v?.kept.saved ? bytes : null, given: !v || v.kept.given ? bytes : null });
-      return replan();
-    }
-    if (!v) set({ faults: faults(reply) });
-    else if (v === left![0]) say(w.keep.unread(v.kept.name || w.keep.nameless, reply.error.message));
+    if (!("error" in reply)) return onBench(reply.job, v);
+    if (v === left![0]) say(w.keep.unread(v.kept.name || w.keep.nameless, reply.error.message));
   }
+  // the panels are drawn while the core starts, not while the page is still being read
+  if (document.readyState === "loading") await new Promise((read) => document.addEventListener("DOMContentLoaded", read, { once: true }));
+  onBench(job);
+}
+
+function onBench(job: Job, v?: Found): void {
+  history = new History(job);
+  begins(job, v?.entry.pot ?? null);
+  const bytes = canonical(job);
+  set({ job, ready: true, saved: v?.kept.saved ? bytes : null, given: !v || v.kept.given ? bytes : null });
+  replan();
 }
 
 /** The job on the bench, as it is kept. */
