@@ -128,6 +128,12 @@ export function set(patch: Partial<State>): void {
 /** Changes what the panels look at. */
 export function lookAt(patch: Partial<Look>): void { set({ look: { ...state.look, ...patch } }); }
 
+/** Brings into view, once it is drawn, what was asked for: on a phone drawing and panels stand below one another. */
+export function reveal(selector: ".drawing" | ".panels"): void {
+  if (!matchMedia("(max-width: 900px)").matches) return;
+  requestAnimationFrame(() => document.querySelector(selector)?.scrollIntoView({ block: selector === ".panels" ? "start" : "nearest" }));
+}
+
 /** Says something in passing; with undo, how to take it back. It stays as long as
  *  it takes to read slowly, and while a pointer or the keyboard is on it. */
 export function say(words: string, undo = false): void {

@@ -3,7 +3,7 @@
 import type { Plan, Robust, Scheme } from "./contract";
 import { Icon } from "./icons";
 import { show, unbroken, withUnit } from "./numbers";
-import { mayPass, now, set, type Tab, tryAgain } from "./state";
+import { mayPass, now, reveal, set, type Tab, tryAgain } from "./state";
 import { save } from "./files";
 import { useRested } from "./rested";
 import { w } from "./words";
@@ -62,7 +62,7 @@ export function NextStep() {
       <b>{w.next}</b>
       <p>{words}</p>
       {to !== tab && (
-        <button type="button" class="primary" onClick={() => (to ? set({ tab: to }) : save())}>
+        <button type="button" class="primary" onClick={() => { if (!to) return save(); set({ tab: to }); reveal(".panels"); }}>
           {to ? w.go(w.tabs[to]) : w.save}<Icon name={to ? "next" : "save"} />
         </button>
       )}

@@ -224,3 +224,12 @@ for (const width of [320, 360]) {
     await fits("stretched");
   }, { width, height: 740, hasTouch: true });
 }
+
+onParts("on a phone, the drawing that is asked for comes into view, and the panel that comes next", async (page) => {
+  const inView = (selector) => until(() => page.evaluate((s) => { const b = document.querySelector(s).getBoundingClientRect(); return b.top >= -1 && b.top < innerHeight / 2; }, selector), "true");
+  await page.locator(".next .primary").tap();
+  await inView(".panels");
+  await tab(page, "parts");
+  await page.locator(".schemes .show").first().tap();
+  await inView(".drawing");
+}, { width: 360, height: 740, hasTouch: true, isMobile: true });

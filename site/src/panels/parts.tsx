@@ -6,7 +6,7 @@ import type { Said } from "../history";
 import { Icon } from "../icons";
 import { mass, show, unbroken } from "../numbers";
 import { look } from "../parts-look";
-import { edit, lookAt, now, settle } from "../state";
+import { edit, lookAt, now, reveal, settle } from "../state";
 import { chosen } from "../verdict";
 import { w } from "../words";
 import { Order } from "./apart";
@@ -70,7 +70,7 @@ function SchemeRow({ s, on, used, advised, use }: RowProps) {
         {s.verdict !== "clear" && <span class="hint">{sentence(s.against)}</span>}
       </label>
       {s.verdict !== "clear" && !used && (
-        <button type="button" class="small show" aria-pressed={seen} aria-label={w.pair(w.whyShow, s.name)} onClick={() => lookAt({ scheme: seen ? null : s.id, apart: 0 })}>{w.whyShow}</button>
+        <button type="button" class="small show" aria-pressed={seen} aria-label={w.pair(w.whyShow, s.name)} onClick={() => { lookAt({ scheme: seen ? null : s.id, apart: 0 }); if (!seen) reveal(".drawing"); }}>{w.whyShow}</button>
       )}
     </li>
   );

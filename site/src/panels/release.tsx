@@ -8,7 +8,7 @@ import { Told } from "../help/term";
 import type { Pull } from "../look";
 import { looked, partOf } from "../looked";
 import { show, unbroken, volume, withUnit } from "../numbers";
-import { lookAt, now, set } from "../state";
+import { lookAt, now, reveal, set } from "../state";
 import { chosen } from "../verdict";
 import { pullOf } from "../view";
 import { w } from "../words";
@@ -116,7 +116,7 @@ function Findings({ plan }: { plan: Plan }) {
               <p><Told text={unbroken(f.text)} of={["seam", "ripple", "natch", "draft"]} /> <span class="hint">{unbroken(f.remedy)}</span></p>
               <button
                 type="button" class="small" aria-pressed={on} aria-label={w.showPlaceOf(f.text)}
-                onClick={() => lookAt({ place: on ? null : { zFrom: f.zFrom, zTo: f.zTo, of } })}
+                onClick={() => { lookAt({ place: on ? null : { zFrom: f.zFrom, zTo: f.zTo, of } }); if (!on) reveal(".drawing"); }}
               >{w.showPlace}</button>
             </li>
           );
