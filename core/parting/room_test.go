@@ -133,6 +133,7 @@ func TestPairsOfSeamsForUnlikeSideParts(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
+		w := newTwin(m, len(m.Pts)-1, RulesOf(j))
 		l := newLedger(release.New(m), len(m.Pts)-1, RulesOf(j), []int{2, 3, 4})
 		for _, kd := range kinds(0) {
 			if kd.seams() < 2 || len(l.sides[kd.sides].tables) < 2 {
@@ -155,7 +156,7 @@ func TestPairsOfSeamsForUnlikeSideParts(t *testing.T) {
 			for i, p := range l.open {
 				for _, q := range l.open[i+1:] {
 					depth := l.depth(kd, p, q)
-					if depth > CatchDepth-1e-4 {
+					if depth > CatchDepth-1e-4 || w.sliver(release.Down, 0, p) || w.sliver(release.Up, q, l.end) {
 						continue
 					}
 					x := l.try(kd, p, q, depth)
