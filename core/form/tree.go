@@ -120,6 +120,42 @@ func (t *Tree) First(p Point, dr, dz int, within float64) (chord int, dist float
 	}
 }
 
+// Hits is any chord that a ray such as First's meets nearer than within mm, or -1:
+// the chord last, where that is one (-1 for none), else the first that is found.
+func (t *Tree) Hits(p Point, dr, dz int, within float64, last int) (chord int) {
+	ray := newRay(p, dr, dz)
+	if within > missed {
+		within = missed
+	}
+	hit := func(c int) bool {
+		d := ray.meet(t.pts[c], t.pts[c+1])
+		return d > 0 && d < within
+	}
+	if last >= 0 && hit(last) {
+		return last
+	}
+	var stack [64]int // what is yet to be looked into
+	top := 0
+	for k := 1; ; {
+		if ray.gap(&t.box[k]) < within {
+			if k < t.size {
+				stack[top] = 2*k + 1
+				top++
+				k *= 2
+				continue
+			}
+			if c := k - t.size; hit(c) {
+				return c
+			}
+		}
+		if top == 0 {
+			return -1
+		}
+		top--
+		k = stack[top]
+	}
+}
+
 // ray runs from a place along r (0) or z (1), up or down it by way.
 type ray struct {
 	at    [2]float64

@@ -11,8 +11,14 @@ import (
 // Out in the middle of the side part: 90 is face-on, 0 rubs, negative is an
 // undercut.
 func Draft(a float64, pull Pull) float64 {
-	if pull == Out {
-		return math.Asin(math.Sin(a)) * 180 / math.Pi
+	if pull == Out { // asin(sin a), without either
+		for a > math.Pi/2 {
+			a = math.Pi - a
+		}
+		for a < -math.Pi/2 {
+			a = -math.Pi - a
+		}
+		return a * 180 / math.Pi
 	}
 	if a = math.Abs(a); a > math.Pi {
 		a = 2*math.Pi - a
@@ -55,21 +61,25 @@ func SpanSurface(m *form.Meridian, i int, pull Pull, sides int, edges Edges, bel
 	p, q, sp := m.Pts[i], m.Pts[i+1], m.Spans[i]
 	area = form.BandArea(p, q)
 	d0, d1 := Draft(sp.A0, pull), Draft(sp.A1, pull)
-	for k, e := range edges.Deg {
-		below[k] += area * axialShare(p.R, q.R, d0, d1, e)
+	least, most := d0, d1
+	if d1 < d0 {
+		least, most = d1, d0
 	}
-	return area, min(d0, d1)
+	for k, e := range edges.Deg {
+		switch {
+		case least >= e:
+		case most < e:
+			below[k] += area
+		default:
+			below[k] += area * axialShare(p.R, q.R, d0, d1, e)
+		}
+	}
+	return area, least
 }
 
 // axialShare is the share by area of a span whose draft runs evenly from d0 to
-// d1, and whose radius from r0 to r1, that lies below edge.
+// d1, and whose radius from r0 to r1, that lies below edge, which is between them.
 func axialShare(r0, r1, d0, d1, edge float64) float64 {
-	if d0 >= edge && d1 >= edge {
-		return 0
-	}
-	if d0 < edge && d1 < edge {
-		return 1
-	}
 	t := (edge - d0) / (d1 - d0)
 	first := t * (2*r0 + t*(r1-r0)) / (r0 + r1) // area share up to t
 	if d0 < edge {

@@ -14,6 +14,8 @@ type envelope struct {
 	// most is a heap-ordered tree of the greatest y of runs of pieces.
 	most []float64
 	size int
+	// upTo is the greatest y of each piece and all before it.
+	upTo []float64
 	near int // the piece found last: places are asked for along the curve, so it or a neighbour is the next
 }
 
@@ -160,12 +162,16 @@ func (e *envelope) index() {
 	for e.size < len(e.pieces) {
 		e.size *= 2
 	}
-	e.most = make([]float64, 2*e.size)
-	for i := range e.most {
+	room := make([]float64, 2*e.size+len(e.pieces))
+	e.most, e.upTo = room[:2*e.size], room[2*e.size:]
+	for i := e.size + len(e.pieces); i < len(e.most); i++ {
 		e.most[i] = math.Inf(-1)
 	}
+	greatest := math.Inf(-1)
 	for i, p := range e.pieces {
-		e.most[e.size+i] = later(e.on(p.chord, p.x0), e.on(p.chord, p.x1))
+		y := later(e.on(p.chord, p.x0), e.on(p.chord, p.x1))
+		greatest = later(greatest, y)
+		e.most[e.size+i], e.upTo[i] = y, greatest
 	}
 	for i := e.size - 1; i > 0; i-- {
 		e.most[i] = later(e.most[2*i], e.most[2*i+1])

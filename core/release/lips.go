@@ -112,6 +112,22 @@ func (f *frame) first(t *form.Tree, v vec, dir int, within float64) (chord int, 
 	return t.First(p, dir, 0, within)
 }
 
+// walled tells whether the pot stands across the pull from v in direction dir,
+// nearer than within.
+func (f *frame) walled(t *form.Tree, v vec, dir int, within float64) bool {
+	p, last := f.from(v), &f.hit[(dir+1)/2]
+	chord := 0
+	if f.pull == Out {
+		chord = t.Hits(p, 0, dir, within, *last)
+	} else {
+		chord = t.Hits(p, dir, 0, within, *last)
+	}
+	if chord >= 0 {
+		*last = chord
+	}
+	return chord >= 0
+}
+
 // peaks appends samples between two of one span that are both caught, one at
 // least in a gap shut on both sides, where the nearest free place lies beyond the pot and may
 // pass along many pieces of it, until the deepest place in between is found to

@@ -100,7 +100,7 @@ func (s *Survey) besideLike(w *twin, pull Pull, span int, t float64) string {
 		return fmt.Sprintf("label: pull %d span %d t %.9f (%.6f %.6f): free %v, twin %v", pull, span, t, at.R, at.Z, a, b)
 	}
 	var here Sample
-	s.depth(f, plaster, &here)
+	s.take(f, &wall, t, &here)
 	fast := here.Depth
 	slow := w.depth(plaster, pull)
 	if math.Abs(fast-slow) > depthTol {
@@ -162,7 +162,7 @@ func (s *Survey) emptyLike(w *twin, g *rand.Rand, places int) string {
 			}
 			trapped = trapped && !a
 			var here Sample
-			s.depth(f, p, &here)
+			s.depth(f, p, false, &here)
 			fast := here.Depth
 			if slow := w.depth(p, pull); math.Abs(fast-slow) > depthTol {
 				return fmt.Sprintf("depth: pull %d (%.6f %.6f): %.6f, twin %.6f", pull, p.R, p.Z, fast, slow)

@@ -59,6 +59,7 @@ type Survey struct {
 	frames  [3]frame
 	body    []form.Point // the meridian, and of an open form the disc at its rim
 	tree    *form.Tree   // of body
+	runs    []interval   // the heights of its runs up and down, where they are few
 }
 
 // Free is the depth in mm below which a place counts as free: the noise of the
@@ -71,6 +72,7 @@ type frame struct {
 	pull Pull
 	env  *envelope
 	pts  []vec
+	hit  [2]int // the chords that were found to wall a place in last, by direction
 }
 
 func (f *frame) to(p form.Point) vec {
@@ -99,10 +101,10 @@ func New(m *form.Meridian) *Survey {
 	if !m.Closed { // the positive is solid up to the rim
 		body = append(slices.Clip(body), form.Point{R: 0, Z: m.Rim().Z})
 	}
-	s := &Survey{M: m, body: body, tree: form.NewTree(body)}
+	s := &Survey{M: m, body: body, tree: form.NewTree(body), runs: runs(body)}
 	for _, pull := range Pulls {
 		f := &s.frames[pull]
-		f.pull = pull
+		f.pull, f.hit = pull, [2]int{-1, -1}
 		f.pts = make([]vec, len(body))
 		for i, p := range body {
 			f.pts[i] = f.to(p)
@@ -218,14 +220,15 @@ func (s *Survey) at(f *frame, w *wall, t float64) (c Sample) {
 func (s *Survey) take(f *frame, w *wall, t float64, c *Sample) {
 	at, plaster := w.beside(t)
 	c.Span, c.T, c.P = w.span, t, at
-	s.depth(f, plaster, c)
+	s.depth(f, plaster, plaster.R > at.R, c)
 }
 
 // depth tells how far across the pull the empty point p lies from the nearest
 // place of the same gap from which it could leave; c is left as it is where p is
 // free. Where the gap is shut on both sides it is the distance to the nearest free
 // place beyond the pot: what would have to go for it to leave.
-func (s *Survey) depth(f *frame, p form.Point, c *Sample) {
+// outside tells that p lies beside the contour, farther from the axis than it.
+func (s *Survey) depth(f *frame, p form.Point, outside bool, c *Sample) {
 	v := f.to(p)
 	k := f.env.find(v.x)
 	if k < 0 || f.env.on(f.env.pieces[k].chord, v.x) >= v.y { // free
@@ -233,22 +236,62 @@ func (s *Survey) depth(f *frame, p form.Point, c *Sample) {
 	}
 	c.Depth, c.hook.shut = math.Inf(1), true
 	for _, dir := range [2]int{1, -1} {
+		if dir < 0 && f.pull != Out && f.env.upTo[k] < v.y {
+			continue // the axis: the other side of the pot is the same pot
+		}
 		to := f.env.from(k, v.x, v.y, dir)
 		if to.beyond && dir < 0 && f.pull != Out {
-			continue // the axis: the other side of the pot is the same pot
+			continue // the same
 		}
 		d := math.Abs(to.at - v.x)
 		if !c.hook.shut && d >= c.Depth {
 			continue
 		}
-		wall, _ := f.first(s.tree, v, dir, d-touch)
-		walled := wall >= 0
+		// outward of the only wall at its height stands nothing
+		walled := (dir < 0 || f.pull == Out || !outside || !s.oneWall(p.Z)) && f.walled(s.tree, v, dir, d-touch)
 		if walled && !c.hook.shut || walled == c.hook.shut && d >= c.Depth {
 			continue
 		}
 		c.Depth, c.Block, c.Outward = d, f.from(vec{to.at, to.block}), f.pull != Out && dir > 0
 		c.hook = hook{int32(to.piece), int8(dir), walled}
 	}
+}
+
+// fewRuns is up to how many runs of a contour are worth going through.
+const fewRuns = 8
+
+// runs are the heights from and to which a line runs up or down, level stretches
+// counted in; nil where they are many.
+func runs(line []form.Point) []interval {
+	var out []interval
+	way := 0
+	for i, q := range line[1:] {
+		p := line[i]
+		if w := sign(q.Z - p.Z); len(out) == 0 || w != 0 && w != way && way != 0 {
+			if len(out) == fewRuns {
+				return nil
+			}
+			out, way = append(out, interval{p.Z, p.Z}), w
+		} else if w != 0 {
+			way = w
+		}
+		run := &out[len(out)-1]
+		run.a, run.b = min(run.a, q.Z), max(run.b, q.Z)
+	}
+	return out
+}
+
+// oneWall tells that only one of the contour's runs passes the height z: what lies
+// outside its wall has no other pot beyond it.
+func (s *Survey) oneWall(z float64) bool {
+	const beside = 10 * along
+	n := 0
+	for _, r := range s.runs {
+		if r.a-beside <= z && z <= r.b+beside {
+			n++
+		}
+	}
+	return n == 1
 }
 
 type place struct {

@@ -119,27 +119,33 @@ func (t *Trap) join(o Trap) {
 
 // anyTrap tells whether some place on the contour catches under every pull.
 // Every trapped region has contour on its edge, and its ends there are onsets
-// of catching, which the samples hold.
+// of catching, which the samples hold; so it is sought on spans that have samples
+// that catch under each pull.
 func (s *Survey) anyTrap() bool {
-	w := wall{span: -1}
+	caught := make([]uint8, len(s.M.Spans)) // a bit for each pull
+	for _, pull := range Pulls {
+		for i := range s.Samples[pull] {
+			if c := &s.Samples[pull][i]; c.Depth > Free {
+				caught[c.Span] |= 1 << pull
+			}
+		}
+	}
+	if !slices.Contains(caught, 1<<len(Pulls)-1) {
+		return false
+	}
 	for _, pull := range Pulls {
 		for i := range s.Samples[pull] {
 			c := &s.Samples[pull][i]
-			if c.Depth <= Free {
+			if c.Depth <= Free || caught[c.Span] != 1<<len(Pulls)-1 {
 				continue
 			}
-			if c.Span != w.span {
-				w = s.wall(c.Span)
-			}
+			w := s.wall(c.Span)
 			_, plaster := w.beside(c.T)
-			all := true
-			for _, other := range Pulls {
-				if f := &s.frames[other]; all && other != pull {
-					v := f.to(plaster)
-					all = !f.env.free(v.x, v.y)
-				}
-			}
-			if all {
+			if !slices.ContainsFunc(Pulls[:], func(other Pull) bool {
+				f := &s.frames[other]
+				v := f.to(plaster)
+				return other != pull && f.env.free(v.x, v.y)
+			}) {
 				return true
 			}
 		}
