@@ -101,7 +101,7 @@ func (c *curve) piece(i int) cubic {
 	return cubic{p, {p.R + c.out[i].R*t, p.Z + c.out[i].Z*t}, {q.R - c.in[i+1].R*t, q.Z - c.in[i+1].Z*t}, q}
 }
 
-func (b cubic) at(t float64) Point {
+func (b *cubic) at(t float64) Point {
 	u := 1 - t
 	w0, w1, w2, w3 := u*u*u, 3*u*u*t, 3*u*t*t, t*t*t
 	return Point{
@@ -112,14 +112,14 @@ func (b cubic) at(t float64) Point {
 
 // heading is the tangent angle at t; at an end where the piece stands still,
 // that of the direction in which it sets out or arrives.
-func (b cubic) heading(t float64) float64 {
+func (b *cubic) heading(t float64) float64 {
 	u := 1 - t
 	v := func(a, c, d, e float64) float64 {
 		return u*u*(c-a) + 2*u*t*(d-c) + t*t*(e-d)
 	}
 	r := v(b[0].R, b[1].R, b[2].R, b[3].R)
 	z := v(b[0].Z, b[1].Z, b[2].Z, b[3].Z)
-	if math.Hypot(r, z) < 1e-9*b[0].Dist(b[3]) {
+	if still := 1e-9 * b[0].Dist(b[3]); r*r+z*z < still*still {
 		d := b[2].Sub(b[0])
 		if t > 0.5 {
 			d = b[3].Sub(b[1])
@@ -139,20 +139,25 @@ func (c *curve) flatten(m *Meridian, i int) {
 		return
 	}
 	b := c.piece(i)
-	ts := append(b.turns(), 1)
-	t0 := 0.0
+	var room [mostTurns + 1]float64
+	ts := append(b.turns(room[:0]), 1)
+	t0, a0, p := 0.0, b.heading(0), b[0]
 	for _, t := range ts {
-		b.refine(m, t0, t, b.heading(t0), b.heading(t), 0)
+		q, a := b[3], b.heading(t)
 		if t < 1 {
-			m.point(b.at(t), false, -1)
+			q = b.at(t)
 		}
-		t0 = t
+		b.refine(m, t0, t, a0, a, p, q, 0)
+		if t < 1 {
+			m.point(q, false, -1)
+		}
+		t0, a0, p = t, a, q
 	}
 }
 
-// refine appends the points strictly between t0 and t1 and the spans.
-func (b cubic) refine(m *Meridian, t0, t1, a0, a1 float64, depth int) {
-	p, q := b.at(t0), b.at(t1)
+// refine appends the points strictly between t0 and t1, which lie at p and q, and
+// the spans.
+func (b *cubic) refine(m *Meridian, t0, t1, a0, a1 float64, p, q Point, depth int) {
 	tm := (t0 + t1) / 2
 	mid := b.at(tm)
 	turn := wrap(a1 - a0)
@@ -160,17 +165,20 @@ func (b cubic) refine(m *Meridian, t0, t1, a0, a1 float64, depth int) {
 	off := math.Abs((q.R-p.R)*(mid.Z-p.Z) - (q.Z-p.Z)*(mid.R-p.R))
 	if depth < 12 && chord > 0.02 && (off > ChordTol*chord || math.Abs(turn) > TurnTol) {
 		am := b.heading(tm)
-		b.refine(m, t0, tm, a0, am, depth+1)
+		b.refine(m, t0, tm, a0, am, p, mid, depth+1)
 		m.point(mid, false, -1)
-		b.refine(m, tm, t1, am, a1, depth+1)
+		b.refine(m, tm, t1, am, a1, mid, q, depth+1)
 		return
 	}
 	m.Spans = append(m.Spans, Span{a0, a0 + turn})
 }
 
-// turns are the parameters inside (0, 1), rising, at which the piece has an
+// mostTurns is how many a cubic has at most.
+const mostTurns = 6
+
+// turns appends the parameters inside (0, 1), rising, at which the piece has an
 // extreme of r or z or an inflection: the roots of r', z' and r'z" - z'r".
-func (b cubic) turns() []float64 {
+func (b *cubic) turns(ts []float64) []float64 {
 	// derivative as a quadratic in t: d0 + d1 t + d2 t^2
 	quad := func(a, c, d, e float64) (q0, q1, q2 float64) {
 		x, y, w := c-a, d-c, e-d
@@ -178,31 +186,26 @@ func (b cubic) turns() []float64 {
 	}
 	r0, r1, r2 := quad(b[0].R, b[1].R, b[2].R, b[3].R)
 	z0, z1, z2 := quad(b[0].Z, b[1].Z, b[2].Z, b[3].Z)
-	var ts []float64
 	ts = roots(ts, r0, r1, r2)
 	ts = roots(ts, z0, z1, z2)
 	// the cubic terms of r'z" - z'r" cancel
 	ts = roots(ts, r0*z1-z0*r1, 2*(r0*z2-z0*r2), r1*z2-z1*r2)
+	if len(ts) < 2 { // nearly always
+		return ts
+	}
 	slices.Sort(ts)
-	ts = slices.CompactFunc(ts, func(a, b float64) bool { return math.Abs(b-a) < 1e-6 })
-	return ts
+	return slices.CompactFunc(ts, func(a, b float64) bool { return math.Abs(b-a) < 1e-6 })
 }
 
 // roots appends the roots of c0 + c1 t + c2 t^2 that lie inside (0, 1).
 func roots(ts []float64, c0, c1, c2 float64) []float64 {
-	const edge = 1e-6
-	add := func(t float64) {
-		if t > edge && t < 1-edge {
-			ts = append(ts, t)
-		}
-	}
 	scale := math.Abs(c0) + math.Abs(c1) + math.Abs(c2)
 	if scale == 0 {
 		return ts
 	}
 	if math.Abs(c2) < 1e-12*scale {
 		if c1 != 0 {
-			add(-c0 / c1)
+			ts = within(ts, -c0/c1)
 		}
 		return ts
 	}
@@ -211,9 +214,18 @@ func roots(ts []float64, c0, c1, c2 float64) []float64 {
 		return ts
 	}
 	q := -(c1 + math.Copysign(math.Sqrt(disc), c1)) / 2
-	add(q / c2)
+	ts = within(ts, q/c2)
 	if q != 0 {
-		add(c0 / q)
+		ts = within(ts, c0/q)
+	}
+	return ts
+}
+
+// within appends a parameter that lies inside (0, 1).
+func within(ts []float64, t float64) []float64 {
+	const edge = 1e-6
+	if t > edge && t < 1-edge {
+		return append(ts, t)
 	}
 	return ts
 }

@@ -1,6 +1,7 @@
 package form
 
 import (
+	"cmp"
 	"math"
 	"slices"
 )
@@ -19,12 +20,12 @@ func Inset(contour []Point, w float64) []Point {
 	base := append(slices.Clone(contour), Point{mouth.R, mouth.Z + 3*w})
 	raw := rawInset(base, w)
 	tree := NewTree(base)
-	var kept [][2]Point
-	for i, ts := range crossings(raw) {
+	kept := make([][2]Point, 0, len(raw))
+	cuts := crossings(raw)
+	for i := range len(raw) - 1 {
 		p, q := raw[i], raw[i+1]
-		slices.Sort(ts)
 		from := 0.0
-		for _, t := range append(ts, 1) {
+		keep := func(t float64) {
 			if (t-from)*p.Dist(q) > 1e-9 {
 				a, b := p.Lerp(q, from), p.Lerp(q, t)
 				if a, b, ok := clipInset(a, b, mouth.Z); ok && tree.farther(a.Lerp(b, 0.5), w) {
@@ -33,9 +34,13 @@ func Inset(contour []Point, w float64) []Point {
 			}
 			from = t
 		}
+		for ; len(cuts) > 0 && cuts[0].chord == i; cuts = cuts[1:] {
+			keep(cuts[0].t)
+		}
+		keep(1)
 	}
 	// from the mouth down, as far as the bore is open
-	var out []Point
+	out := make([]Point, 0, 2*len(kept)+1)
 	for i := len(kept) - 1; i >= 0; i-- {
 		a, b := kept[i][0], kept[i][1]
 		if len(out) == 0 {
@@ -64,7 +69,7 @@ func Inset(contour []Point, w float64) []Point {
 // rawInset is the chain of offset chords and corner arcs, loops and all.
 func rawInset(base []Point, w float64) []Point {
 	const arcStep = 8 * math.Pi / 180
-	var raw []Point
+	raw := make([]Point, 0, 2*len(base)+2*len(base)/4)
 	last := 0.0
 	for i := 0; i+1 < len(base); i++ {
 		p, q := base[i], base[i+1]
@@ -90,14 +95,26 @@ func rawInset(base []Point, w float64) []Point {
 	return raw
 }
 
-// crossings are, for every chord of a polyline, the shares of its length at
-// which it crosses others.
-func crossings(raw []Point) [][]float64 {
-	out := make([][]float64, len(raw)-1)
+// cut is a place on a chord, at a share t of its length.
+type cut struct {
+	chord int
+	t     float64
+}
+
+// crossings are the places at which chords of a polyline cross others, in order.
+func crossings(raw []Point) []cut {
+	var out []cut
 	t := NewTree(raw)
-	for i := range out {
+	for i := range len(raw) - 1 {
 		p, q := raw[i], raw[i+1]
-		t.Visit(min(p.R, q.R), max(p.R, q.R), min(p.Z, q.Z), max(p.Z, q.Z), func(j int) {
+		across := box{p.R, p.Z, -q.R, -q.Z}
+		if q.R < p.R {
+			across[0], across[2] = q.R, -p.R
+		}
+		if q.Z < p.Z {
+			across[1], across[3] = q.Z, -p.Z
+		}
+		t.visit(1, &across, func(j int) {
 			if j <= i+1 {
 				return
 			}
@@ -106,10 +123,10 @@ func crossings(raw []Point) [][]float64 {
 			if (a > 0) == (b > 0) || (c > 0) == (d > 0) {
 				return
 			}
-			out[i] = append(out[i], c/(c-d))
-			out[j] = append(out[j], a/(a-b))
+			out = append(out, cut{i, c / (c - d)}, cut{j, a / (a - b)})
 		})
 	}
+	slices.SortFunc(out, func(a, b cut) int { return cmp.Or(a.chord-b.chord, cmp.Compare(a.t, b.t)) })
 	return out
 }
 
