@@ -72,8 +72,8 @@ func SinCosDeg(deg float64) (sin, cos float64) {
 	if turned {
 		rest = 90 - rest
 	}
-	if k := int(2 * rest); float64(k) == 2*rest {
-		sin, cos = halfDegrees[k][0], halfDegrees[k][1]
+	if k := int(4 * rest); float64(k) == 4*rest {
+		sin, cos = quarterDegrees[k][0], quarterDegrees[k][1]
 	} else {
 		sin, cos = math.Sincos(rest * math.Pi / 180)
 	}
@@ -83,13 +83,13 @@ func SinCosDeg(deg float64) (sin, cos float64) {
 	return quarters(sin, cos, int(quarter))
 }
 
-// halfDegrees is sine and cosine of every half degree of an octant: most
-// angles that are asked for are among them.
-var halfDegrees = func() (t [91][2]float64) {
-	for k := range 90 {
-		t[k][0], t[k][1] = math.Sincos(float64(k) / 2 * math.Pi / 180)
+// quarterDegrees is sine and cosine of every quarter of a degree of an octant:
+// most angles that are asked for are among them.
+var quarterDegrees = func() (t [181][2]float64) {
+	for k := range 180 {
+		t[k][0], t[k][1] = math.Sincos(float64(k) / 4 * math.Pi / 180)
 	}
-	t[90] = [2]float64{math.Sqrt2 / 2, math.Sqrt2 / 2}
+	t[180] = [2]float64{math.Sqrt2 / 2, math.Sqrt2 / 2}
 	return t
 }()
 

@@ -37,14 +37,19 @@ const arrowOutWide = 220
 func lettering(text string) (list []glyph, wide float64) {
 	const unit = markHigh / capHeight
 	x := 0.0
-	add := func(o outline) {
-		var g glyph
+	list = make([]glyph, 0, len(text))
+	add := func(o *outline) {
+		n := 0
 		for _, l := range o.loops {
-			loop := make([][2]float64, len(l)/2)
-			for i := range loop {
-				loop[i] = [2]float64{x + unit*float64(l[2*i]), unit*float64(l[2*i+1]) - markHigh/2}
+			n += len(l) / 2
+		}
+		g, room := make(glyph, len(o.loops)), make([][2]float64, n)
+		for k, l := range o.loops {
+			n := len(l) / 2
+			g[k], room = room[:n:n], room[n:]
+			for i := range n {
+				g[k][i] = [2]float64{x + unit*float64(l[2*i]), unit*float64(l[2*i+1]) - markHigh/2}
 			}
-			g = append(g, loop)
 		}
 		list = append(list, g)
 		x += unit * float64(o.wide)
@@ -52,15 +57,15 @@ func lettering(text string) (list []glyph, wide float64) {
 	for _, r := range text {
 		switch {
 		case r == '^':
-			add(arrowUp)
+			add(&arrowUp)
 		case r == '@':
 			mid := [2]float64{x + unit*arrowOutWide/2, 0}
 			list = append(list, glyph{circle(mid, markHigh/2), clockwise(circle(mid, markHigh/2-1.1)), circle(mid, 0.9)})
 			x += unit * arrowOutWide
 		case r >= 'A' && r <= 'Z':
-			add(letters[r-'A'])
+			add(&letters[r-'A'])
 		case r >= '0' && r <= '9':
-			add(letters[26+r-'0'])
+			add(&letters[26+r-'0'])
 		}
 	}
 	for _, g := range list {

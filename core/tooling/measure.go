@@ -19,7 +19,12 @@ func (p *Piece) measure(j *job.Job, corners []solid.Vec, ml float64) {
 	low, high := math.Inf(1), math.Inf(-1)
 	for i, q := range corners {
 		plan[i] = [2]float64{q[0], q[1]}
-		low, high = min(low, q[2]), max(high, q[2])
+		if q[2] < low {
+			low = q[2]
+		}
+		if q[2] > high {
+			high = q[2]
+		}
 	}
 	high -= low
 	p.Volume, p.Mass = ml, ml*printDensity
@@ -46,7 +51,7 @@ func (p *Piece) measure(j *job.Job, corners []solid.Vec, ml float64) {
 			}
 		}
 	}
-	p.Size[0], p.Size[1] = box(plan, p.turn)
+	p.Size[0], p.Size[1] = box(span.loop, p.turn)
 	if p.FitsBed {
 		return
 	}
@@ -60,9 +65,37 @@ func box(plan [][2]float64, deg float64) (w, d float64) {
 	x0, x1, y0, y1 := math.Inf(1), math.Inf(-1), math.Inf(1), math.Inf(-1)
 	for _, q := range plan {
 		x, y := q[0]*cos-q[1]*sin, q[0]*sin+q[1]*cos
-		x0, x1, y0, y1 = min(x0, x), max(x1, x), min(y0, y), max(y1, y)
+		if x < x0 {
+			x0 = x
+		}
+		if x > x1 {
+			x1 = x
+		}
+		if y < y0 {
+			y0 = y
+		}
+		if y > y1 {
+			y1 = y
+		}
 	}
 	return x1 - x0, y1 - y0
+}
+
+// bent appends the next corner of an outline whose corners begin at from, in the
+// place of the last one where that lies on a straight line through both its
+// neighbours, as most along a flat face do: such a one is never outermost alone.
+func bent(out []solid.Vec, from int, q solid.Vec) []solid.Vec {
+	if n := len(out); n-from >= 2 {
+		a, b := &out[n-2], &out[n-1]
+		dx, dy := b[0]-a[0], b[1]-a[1]
+		ex, ey := q[0]-b[0], q[1]-b[1]
+		const straight = 1e-12
+		if cross := dx*ey - dy*ex; b[2] == q[2] && a[2] == q[2] && cross*cross <= straight*straight*(dx*dx+dy*dy)*(ex*ex+ey*ey) && dx*ex+dy*ey > 0 {
+			*b = q
+			return out
+		}
+	}
+	return append(out, q)
 }
 
 // corners are those of a stave's course that may lie outermost: where its flanges
@@ -71,10 +104,10 @@ func box(plan [][2]float64, deg float64) (w, d float64) {
 func (s *stave) corners(list []staveCorner, mark int) []solid.Vec {
 	out := make([]solid.Vec, 0, len(list)+64)
 	put := func(h float64, tips bool) {
-		at := s.at(list, h)
+		at, from := s.at(list, h), len(out)
 		for i, q := range at {
 			if list[i].tip == tips && !(list[i].inner && list[max(i-1, 0)].inner && list[min(i+1, len(list)-1)].inner) {
-				out = append(out, solid.Vec{q[0], q[1], h})
+				out = bent(out, from, solid.Vec{q[0], q[1], h})
 			}
 		}
 	}
@@ -171,8 +204,9 @@ func (t *turned) corners() []solid.Vec {
 		if q.shape != asPot { // which dimples bend
 			rings = append(rings, like)
 		}
+		from := len(out)
 		for k := span.From; k <= span.To; k++ {
-			out = append(out, at(k))
+			out = bent(out, from, at(k))
 		}
 	}
 	sin, cos := solid.SinCosDeg(t.from)

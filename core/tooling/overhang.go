@@ -16,14 +16,23 @@ import (
 // flats of a cone of 45 degrees lean a quarter of a degree more or less.
 const keyOverhang = 45.0
 
-// leaning is the overhang in degrees of a face whose normal, of any length, has
-// so much of it pointing down.
-func leaning(down, long float64) float64 {
-	if !(down > 0) {
-		return 0
+// steep gathers the overhang of a piece: the greatest sine of the faces that
+// were looked at, so that one arc sine serves them all, and the degrees of what is
+// known without.
+type steep struct{ sine, known float64 }
+
+// face looks at one whose normal, of any length, has so much of it pointing down.
+func (s *steep) face(down, long float64) {
+	if down > s.sine*long {
+		s.sine = min(1, down/long)
 	}
-	return math.Asin(min(1, down/long)) * 180 / math.Pi
 }
+
+// key counts a cone or its socket in an upright face.
+func (s *steep) key() { s.known = keyOverhang }
+
+// degrees is the overhang from upright.
+func (s *steep) degrees() float64 { return max(s.known, math.Asin(s.sine)*180/math.Pi) }
 
 // overhang is the steepest overhang of the piece printed with way * z up.
 func (t *turned) overhang(way float64) float64 {
@@ -33,7 +42,7 @@ func (t *turned) overhang(way float64) float64 {
 	}
 	so := t.md.Solids()
 	span, panels := t.span(so), t.panels(so)
-	worst := 0.0
+	var worst steep
 	for i, a := range t.section {
 		k := (i + 1) % len(t.section)
 		c := t.section[k]
@@ -41,7 +50,7 @@ func (t *turned) overhang(way float64) float64 {
 			continue // on the bed, or within
 		}
 		if panels[i].ok {
-			worst = math.Max(worst, panels[i].sign.overhang(solid.Vec{0, 0, way}))
+			panels[i].sign.overhang(solid.Vec{0, 0, way}, &worst)
 		}
 		// matter on the left: the outward normal is to the right
 		dr, dz := c.R-a.R, c.Z-a.Z
@@ -50,11 +59,11 @@ func (t *turned) overhang(way float64) float64 {
 			round = false
 			dr *= t.md.Block.MostReach() // an edge leans more than the faces
 		}
-		bound := leaning(dr*way, math.Hypot(dr, dz))
+		long := math.Sqrt(dr*dr + dz*dz)
 		switch {
-		case bound <= worst:
+		case dr*way <= worst.sine*long:
 		case round || dz == 0:
-			worst = bound
+			worst.face(dr*way, long)
 		default:
 			from, to := t.row(so, panels, i), t.row(so, panels, k)
 			for s := span.From; s < span.To; s++ {
@@ -63,33 +72,33 @@ func (t *turned) overhang(way float64) float64 {
 					q = to(s + 1)
 				}
 				n := crossed(minus(q, p), minus(to(s), p))
-				worst = math.Max(worst, leaning(-way*n[2], norm(n)))
+				worst.face(-way*n[2], norm(n))
 			}
 		}
 	}
 	for _, list := range t.ends {
 		if len(list) > 0 {
-			worst = math.Max(worst, keyOverhang)
+			worst.key()
 		}
 	}
 	for i, a := range t.section {
 		if looksUp := (a.R > t.section[(i+1)%len(t.section)].R) == (way > 0); !looksUp && len(t.keysOf(i)) > 0 {
-			worst = math.Max(worst, keyOverhang)
+			worst.key()
 		}
 	}
-	return worst
+	return worst.degrees()
 }
 
 // overhang is the steepest overhang of a stave's course: of its flanges where
 // they rise out of the groove, of the bevel on its inside, of its mark and of
 // sockets in its foot.
 func (s *stave) overhang(list []staveCorner, mark int) float64 {
-	worst := 0.0
+	var worst steep
 	if s.lo > -grooveDepth && len(s.keys(s.lo, false)) > 0 {
-		worst = keyOverhang
+		worst.key()
 	}
 	if mark >= 0 {
-		worst = math.Max(worst, s.sign(list, mark).overhang(solid.Vec{0, 0, 1}))
+		s.sign(list, mark).overhang(solid.Vec{0, 0, 1}, &worst)
 	}
 	heights := s.bends()
 	for i, h := range heights[1:] {
@@ -109,17 +118,17 @@ func (s *stave) overhang(list []staveCorner, mark int) float64 {
 			p := solid.Vec{q[0], q[1], low}
 			for _, c := range [2]solid.Vec{{to[k][0], to[k][1], h}, {to[(k+1)%len(from)][0], to[(k+1)%len(from)][1], h}} {
 				n := crossed(minus(solid.Vec{r[0], r[1], low}, p), minus(c, p))
-				worst = math.Max(worst, leaning(-n[2], norm(n)))
+				worst.face(-n[2], norm(n))
 			}
 		}
 	}
-	return worst
+	return worst.degrees()
 }
 
 // overhang is the steepest overhang of this piece of the tray: of the pot where
 // it catches, of keys and of marks.
 func (t *tray) overhang() float64 {
-	worst := 0.0
+	var worst steep
 	up := t.at(1, 0, 0)
 	if line := t.piece(); t.p.MinDraft < 0 {
 		so := t.md.Solids()
@@ -127,7 +136,7 @@ func (t *tray) overhang() float64 {
 		for i := 1; i < len(line); i++ {
 			a, c := line[i-1], line[i]
 			if t.md.Section.Round {
-				worst = math.Max(worst, leaning(a.Z-c.Z, a.Dist(c)))
+				worst.face(a.Z-c.Z, a.Dist(c))
 				continue
 			}
 			for k := first; k < last; k++ {
@@ -136,36 +145,41 @@ func (t *tray) overhang() float64 {
 					q = so.Place(c.R, c.Z, k+1)
 				}
 				n := crossed(minus(q, p), minus(so.Place(c.R, c.Z, k), p))
-				worst = math.Max(worst, leaning(-dotted(n, up), norm(n)))
+				worst.face(-dotted(n, up), norm(n))
 			}
 		}
 	}
 	if t.w != 0 && len(t.middleKeys()) > 0 || t.from > t.lo && len(t.endKeys(t.from, false)) > 0 || t.to < t.hi && len(t.endKeys(t.to, true)) > 0 {
-		worst = math.Max(worst, keyOverhang)
+		worst.key()
 	}
 	for _, w := range [2]float64{-1, 1} {
 		if s, ok := t.flankSign(w); ok && t.w != -w {
-			worst = math.Max(worst, s.overhang(up))
+			s.overhang(up, &worst)
 		}
 	}
-	return worst
+	return worst.degrees()
 }
 
-// overhang is that of the sides of raised shapes, printed with the direction up,
-// of length one, upward.
-func (s sign) overhang(up solid.Vec) float64 {
-	worst := 0.0
+// overhang looks at the sides of raised shapes, printed with the direction up, of
+// length one, upward: each runs from its edge in the face along one and the same
+// way out, so its normal follows from the edge.
+func (s sign) overhang(up solid.Vec, worst *steep) {
+	out := minus(s.at(0, 0, 1), s.at(0, 0, 0))
+	x, y := crossed(s.x, out), crossed(s.y, out)
+	down := [2]float64{-dotted(x, up), -dotted(y, up)}
+	xx, xy, yy := dotted(x, x), dotted(x, y), dotted(y, y)
 	for _, g := range s.list {
 		for _, l := range g {
 			p := l[len(l)-1]
 			for _, q := range l {
-				n := crossed(minus(s.at(q[0], q[1], 0), s.at(p[0], p[1], 0)), minus(s.at(p[0], p[1], 1), s.at(p[0], p[1], 0)))
-				worst = math.Max(worst, leaning(-dotted(n, up), norm(n)))
+				dx, dy := q[0]-p[0], q[1]-p[1]
+				if d := dx*down[0] + dy*down[1]; d > 0 {
+					worst.face(d, math.Sqrt(dx*dx*xx+2*dx*dy*xy+dy*dy*yy))
+				}
 				p = q
 			}
 		}
 	}
-	return worst
 }
 
 func minus(a, b solid.Vec) solid.Vec { return solid.Vec{a[0] - b[0], a[1] - b[1], a[2] - b[2]} }

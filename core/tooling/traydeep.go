@@ -159,17 +159,17 @@ func steepestOf(m *solid.Mesh, up solid.Vec) float64 {
 	for _, v := range m.V {
 		low = math.Min(low, dotted(v, up))
 	}
-	worst := 0.0
+	var worst steep
 	for _, f := range m.T {
 		a, b, c := m.V[f[0]], m.V[f[1]], m.V[f[2]]
 		if math.Max(dotted(a, up), math.Max(dotted(b, up), dotted(c, up))) < low+1e-6 {
 			continue // on the bed
 		}
 		if n := crossed(minus(b, a), minus(c, a)); norm(n) >= 1 { // specks do not count
-			worst = math.Max(worst, leaning(-dotted(n, up), norm(n)))
+			worst.face(-dotted(n, up), norm(n))
 		}
 	}
-	return worst
+	return worst.degrees()
 }
 
 // deep is the tray in the fewest layers, slices and halves that fit the bed, or nil.
