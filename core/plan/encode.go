@@ -9,6 +9,7 @@ import (
 	"bytes"
 	"encoding/json"
 	"math"
+	"slices"
 	"strconv"
 )
 
@@ -124,29 +125,43 @@ func appendNumber(b []byte, v float64) []byte {
 		return append(b, j...)
 	}
 	k := int(n)
+	if k == 0 {
+		return append(b, '0')
+	}
+	b = slices.Grow(b, mostThousandths)
+	at := len(b)
+	b = b[:at+mostThousandths]
+	put := func(c int) {
+		b[at] = byte('0' + c)
+		at++
+	}
 	if k < 0 {
-		b = append(b, '-')
+		b[at] = '-'
+		at++
 		k = -k
 	}
 	whole, part := k/1000, k%1000
-	var digits [8]byte
-	i := len(digits)
-	for {
-		i--
-		digits[i] = byte('0' + whole%10)
-		if whole /= 10; whole == 0 {
-			break
+	scale := 1
+	for scale <= whole/10 {
+		scale *= 10
+	}
+	for ; scale > 0; scale /= 10 {
+		put(whole / scale % 10)
+	}
+	if part > 0 {
+		b[at] = '.'
+		at++
+		put(part / 100)
+		if part%100 > 0 {
+			put(part / 10 % 10)
+			if part%10 > 0 {
+				put(part % 10)
+			}
 		}
 	}
-	b = append(b, digits[i:]...)
-	switch {
-	case part == 0:
-	case part%100 == 0:
-		b = append(b, '.', byte('0'+part/100))
-	case part%10 == 0:
-		b = append(b, '.', byte('0'+part/100), byte('0'+part/10%10))
-	default:
-		b = append(b, '.', byte('0'+part/100), byte('0'+part/10%10), byte('0'+part%10))
-	}
-	return b
+	return b[:at]
 }
+
+// mostThousandths is how many signs appendNumber's whole numbers of thousandths
+// take at most: a minus, six digits before the point, and three after it.
+const mostThousandths = 11

@@ -2,7 +2,8 @@ package plan
 
 // Writing a plan's schemes, some forty thousand bytes at a time: every scheme
 // tells all its parts in full, and most of those are alike. What is alike is
-// written once and copied. The bytes are those of encoding/json.
+// written once and copied. The bytes are those of encoding/json, but for decimals
+// beyond the sixth.
 
 import (
 	"math"
@@ -164,15 +165,42 @@ func (w *schemeWriter) truth(key string, v bool) {
 	w.bytes = strconv.AppendBool(append(w.bytes, key...), v)
 }
 
-// appendFloat writes any number as encoding/json does.
+// appendFloat writes a number to the sixth decimal, far below anything that is
+// told of it, several times as fast as all its digits would be.
 func appendFloat(b []byte, v float64) []byte {
-	if n := int(v); float64(n) == v && n > -1e9 && n < 1e9 && (n != 0 || !math.Signbit(v)) {
-		return strconv.AppendInt(b, int64(n), 10)
+	n := math.RoundToEven(v * 1e6)
+	if !(math.Abs(n) < 1e15) {
+		return appendNumber(b, v)
 	}
-	if a := math.Abs(v); a >= 1e-6 && a < 1e21 {
-		return strconv.AppendFloat(b, v, 'f', -1, 64)
+	k := int64(math.Abs(n))
+	whole, part := uint32(k/1e6), uint32(k%1e6)
+	var room [20]byte
+	at := len(room)
+	put := func(c byte) {
+		at--
+		room[at] = c
 	}
-	return appendNumber(b, v)
+	if part > 0 {
+		digits := 6
+		for ; part%10 == 0; part /= 10 {
+			digits--
+		}
+		for ; digits > 0; digits-- {
+			put('0' + byte(part%10))
+			part /= 10
+		}
+		put('.')
+	}
+	for {
+		put('0' + byte(whole%10))
+		if whole /= 10; whole == 0 {
+			break
+		}
+	}
+	if n < 0 {
+		put('-')
+	}
+	return append(b, room[at:]...)
 }
 
 // appendString writes a string as the library does that leaves < > & as they

@@ -10,9 +10,6 @@ import (
 // no text. Where it comes first or last, as the page sends it, nothing else is
 // read. A request that is no JSON object is left as it is.
 func Cut(request []byte) (code string, rest []byte) {
-	if !bytes.Contains(request, []byte(`"language"`)) {
-		return "", request
-	}
 	for _, l := range Languages() {
 		if tail, ok := bytes.CutPrefix(request, []byte(`{"language":"`+l+`",`)); ok {
 			return string(l), append([]byte("{"), tail...)
@@ -20,6 +17,9 @@ func Cut(request []byte) (code string, rest []byte) {
 		if head, ok := bytes.CutSuffix(request, []byte(`,"language":"`+l+`"}`)); ok {
 			return string(l), append(head[:len(head):len(head)], '}')
 		}
+	}
+	if !bytes.Contains(request, []byte(`"language"`)) {
+		return "", request
 	}
 	d := json.NewDecoder(bytes.NewReader(request))
 	if t, err := d.Token(); err != nil || t != json.Delim('{') {
