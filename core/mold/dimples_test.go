@@ -26,7 +26,7 @@ var dimpled = []struct {
 	{"belly", []job.Node{c(0, 0), c(25, 0), {R: 45, Z: 45}, {R: 30, Z: 90}, c(34, 110)}, job.Dimples{Around: 9, Heights: []float64{30, 60}, Diameter: 9, Depth: 2}, job.Section{}, "sides3+lower", nil, 0},
 	{"half balls", []job.Node{c(0, 0), c(30, 0), c(35, 80)}, job.Dimples{Around: 2, Heights: []float64{40}, Diameter: 12, Depth: 6}, job.Section{}, "sides2+lower", nil, 0},
 	{"across side seams", []job.Node{c(0, 0), c(30, 0), c(35, 80)}, job.Dimples{Around: 7, Heights: []float64{40}, Diameter: 20, Depth: 1.5}, job.Section{}, "sides3+lower", nil, 0},
-	{"across a parting", []job.Node{c(0, 0), c(20, 0), {R: 48, Z: 55}, c(30, 100)}, job.Dimples{Around: 8, Heights: []float64{53}, Diameter: 16, Depth: 1}, job.Section{}, "two", nil, 0},
+	{"across a parting", []job.Node{c(0, 0), c(20, 0), {R: 48, Z: 55}, c(30, 100)}, job.Dimples{Around: 8, Heights: []float64{53}, Diameter: 16, Depth: 1}, job.Section{}, "two", []float64{57}, 0},
 	{"over an edge", []job.Node{c(0, 0), c(30, 0), c(45, 50), c(36, 100)}, job.Dimples{Around: 8, Heights: []float64{20, 47}, Diameter: 16, Depth: 1}, job.Section{}, "two", nil, 1},
 	{"across both", []job.Node{c(0, 0), c(38, 0), c(44, 80)}, job.Dimples{Around: 7, Heights: []float64{38}, Diameter: 22, Depth: 1.5}, job.Section{}, "sides3+lower", []float64{36}, 0},
 	{"shallow, one part", []job.Node{c(0, 0), c(30, 0), c(60, 60)}, job.Dimples{Around: 10, Heights: []float64{20, 40}, Diameter: 9, Depth: 0.9}, job.Section{}, "one", nil, 0},
