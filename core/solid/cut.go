@@ -15,19 +15,25 @@ import (
 // Clearing is the place nearest to atMM along the normal, within 0.02 mm, at which
 // a plane keeps clearest of the vertices of the mesh.
 func Clearing(m *Mesh, normal Vec, atMM float64) float64 {
-	const within, tries = 0.02, 17
-	best, most := atMM, -1.0
-	for i := range tries {
-		at := atMM + within*(2*float64(i)/(tries-1)-1)
-		least := math.Inf(1)
-		for _, v := range m.V {
-			least = min(least, math.Abs(dot(v, normal)-at))
+	const within, tries, far = 0.02, 17, 0.5
+	var near []float64 // what lies farther is clear enough
+	for _, v := range m.V {
+		if d := dot(v, normal) - atMM; math.Abs(d) < far {
+			near = append(near, d)
 		}
-		if least > most {
+	}
+	best, most := 0.0, -1.0
+	for i := range tries {
+		at := within * (2*float64(i)/(tries-1) - 1)
+		least := far
+		for _, d := range near {
+			least = min(least, math.Abs(d-at))
+		}
+		if least > most || least == most && math.Abs(at) < math.Abs(best) {
 			best, most = at, least
 		}
 	}
-	return best
+	return atMM + best
 }
 
 // Cut is a region of a plane that cuts a mesh: its outline and its holes in the

@@ -21,6 +21,7 @@ const (
 	mostDivided = 16
 	clearOfSeam = 15.0 // mm, of a level joint from the plate or a natch
 	leastJoint  = 3.0  // mm, the narrowest level joint
+	mostPlain   = 4    // pieces; of more, planes may make fewer
 )
 
 // divisions are the ways to divide, the fewest pieces first: slices, sectors.
@@ -53,6 +54,7 @@ func divided(j *job.Job, p Piece, t *turned, full func() *turned) []Piece {
 	if whole.FitsBed {
 		return []Piece{whole}
 	}
+	p.build = t.build
 	bed := j.Printer.Bed[2]
 	var sliced *turned
 	for _, way := range divisions[1:] {
@@ -103,10 +105,39 @@ func divided(j *job.Job, p Piece, t *turned, full func() *turned) []Piece {
 			}
 		}
 		if fit {
+			if len(out) > mostPlain {
+				if best := hew(j, t.md, p, solid.Vec{1, 0, 0}, t.clears(), len(out)); best != nil {
+					return best
+				}
+			}
 			return out
 		}
 	}
-	return []Piece{whole}
+	return orHewn(j, t.md, []Piece{whole}, p, solid.Vec{1, 0, 0}, t.clears())
+}
+
+// clears are the corners of what cuts keep clear of: natches and marks.
+func (t *turned) clears() (out [][]solid.Vec) {
+	panels := t.panels(t.md.Solids())
+	for i, a := range t.section {
+		c := t.section[(i+1)%len(t.section)]
+		way := -1.0
+		if a.R > c.R {
+			way = 1
+		}
+		if s, ok := t.ringSign(a, c, way); ok && a.edge == rimEdge && t.marks != "" {
+			out = append(out, s.corners(nil))
+		}
+		if panels[i].ok {
+			out = append(out, panels[i].sign.corners(nil))
+		}
+		for _, n := range t.natches {
+			if sin, cos := solid.SinCosDeg(n.Azimuth); a.edge == seamEdge {
+				out = append(out, around(solid.Vec{n.At.R * cos, n.At.R * sin, a.Z}, n.Radius))
+			}
+		}
+	}
+	return out
 }
 
 // levels are the least and the greatest height of the section.

@@ -297,6 +297,21 @@ func (e *endBoard) jointAt(v float64) bool {
 	return true
 }
 
+// clears are the corners of what cuts keep clear of.
+func (e *endBoard) clears() (out [][]solid.Vec) {
+	for _, n := range e.natches() {
+		out = append(out, around(e.at(e.ahead(n), e.across(n), e.z), n.Radius))
+	}
+	for _, l := range e.letters() {
+		var list []solid.Vec
+		for _, q := range l[0] {
+			list = append(list, e.at(q[0], -e.way*q[1], e.z))
+		}
+		out = append(out, list)
+	}
+	return out
+}
+
 func (e *endBoard) jointAlong(u float64) bool {
 	for _, n := range e.natches() {
 		if math.Abs(e.ahead(n)-u) < n.Radius+boardRoom {

@@ -2,6 +2,7 @@ package tooling
 
 import (
 	"math"
+	"slices"
 
 	"moldwright/core/job"
 	"moldwright/core/mold"
@@ -129,37 +130,14 @@ func noted(note, more words.Text) words.Text {
 }
 
 // stavesFor are the staves of a cottle: as many as asked, or the fewest more
-// that fit the bed.
+// that fit the bed; where no number does, those asked for divided by planes.
 func stavesFor(j *job.Job, md *mold.Mold, p *mold.Part, up solid.Vec) []Piece {
-	var out []Piece
+	var first []Piece
 	ways := staveCuts(md, j.Mold.Staves)
-	asked := len(ways[0]) - 1
 	for i, cuts := range ways {
-		var list []Piece
-		n := len(cuts) - 1
-		fit, rubs := true, false
-		for k := range n {
-			s := newStave(j, md, p, k, cuts)
-			piece := Piece{Label: capLabel(p.Name, "stave"), Part: p.Name, Kind: "stave", up: up}
-			piece.number(k + 1)
-			piece.Draft, piece.Verdict = sideways(md, s.from, s.to, j.Rules)
-			rubs = rubs || piece.Verdict != parting.Clear
-			if piece.Verdict != parting.Clear {
-				piece.Note = words.Say("It rubs as it is taken off sideways; ask for more staves.")
-			}
-			if n > asked {
-				piece.Note = words.Say("The cottle is made in %d staves to fit the bed.", n)
-			}
-			if k == 0 {
-				piece.Note = noted(piece.Note, fillTo())
-			}
-			for _, course := range s.inCourses(j, piece) {
-				fit = fit && course.FitsBed
-				list = append(list, course)
-			}
-		}
-		if out == nil {
-			out = list
+		list, fit, rubs := stavesAt(j, md, p, up, cuts, len(cuts) > len(ways[0]), (*stave).inCourses)
+		if i == 0 {
+			first = list
 		}
 		if fit && (i == 0 || !rubs) {
 			return list
@@ -168,7 +146,58 @@ func stavesFor(j *job.Job, md *mold.Mold, p *mold.Part, up solid.Vec) []Piece {
 			break // more staves are no lower
 		}
 	}
-	return out
+	if slices.ContainsFunc(first, func(p Piece) bool { return !p.FitsBed }) {
+		first, _, _ = stavesAt(j, md, p, up, ways[0], false, (*stave).hewn)
+	}
+	return first
+}
+
+// stavesAt are the staves of a cottle that parts at the azimuths in cuts, each
+// divided where it does not fit; it tells whether all fit and whether one rubs.
+// more are those of a cottle that parts into more than were asked for.
+func stavesAt(j *job.Job, md *mold.Mold, p *mold.Part, up solid.Vec, cuts []float64, more bool, divided func(*stave, *job.Job, Piece) []Piece) (list []Piece, fit, rubs bool) {
+	n := len(cuts) - 1
+	fit = true
+	for k := range n {
+		s := newStave(j, md, p, k, cuts)
+		piece := Piece{Label: capLabel(p.Name, "stave"), Part: p.Name, Kind: "stave", up: up}
+		piece.number(k + 1)
+		piece.Draft, piece.Verdict = sideways(md, s.from, s.to, j.Rules)
+		rubs = rubs || piece.Verdict != parting.Clear
+		if piece.Verdict != parting.Clear {
+			piece.Note = words.Say("It rubs as it is taken off sideways; ask for more staves.")
+		}
+		if more {
+			piece.Note = words.Say("The cottle is made in %d staves to fit the bed.", n)
+		}
+		if k == 0 {
+			piece.Note = noted(piece.Note, fillTo())
+		}
+		for _, part := range divided(s, j, piece) {
+			fit = fit && part.FitsBed
+			list = append(list, part)
+		}
+	}
+	return list, fit, rubs
+}
+
+// hewn is the stave, divided by planes where it does not fit.
+func (s *stave) hewn(j *job.Job, p Piece) []Piece {
+	list, mark := s.plan(s.md.Solids().Turn)
+	p.build = s.build
+	whole := p
+	whole.measure(j, s.corners(list, mark), s.volume(list))
+	whole.Overhang = s.overhang(list, mark)
+	var clear [][]solid.Vec
+	if mark >= 0 {
+		corners := s.sign(list, mark).corners(nil)
+		for i := range corners {
+			corners[i][2] = s.seam + s.way*corners[i][2]
+		}
+		clear = append(clear, corners)
+	}
+	sin, cos := solid.SinCosDeg((s.from + s.to) / 2)
+	return orHewn(j, s.md, []Piece{whole}, p, solid.Vec{sin, -cos, 0}, clear)
 }
 
 // inCourses is the stave whole, or in the fewest courses that are no higher than

@@ -199,11 +199,12 @@ func TestSurveyOfTheCottle(t *testing.T) {
 	}
 }
 
-// Pieces larger than the bed are divided into the fewest that fit, or say that
-// they do not.
+// Pieces larger than the bed are divided into the fewest that fit. They say so where
+// nothing can fit: on a bed of the size of a joint's keys, which no job may name.
 func TestFitToTheBed(t *testing.T) {
 	divided, refused := 0, 0
-	each(t, func(name string, j *job.Job, md *mold.Mold) {
+	tiny := false
+	check := func(name string, j *job.Job, md *mold.Mold) {
 		for _, p := range Kit(j, md) {
 			if !p.HasMesh() {
 				continue
@@ -213,7 +214,9 @@ func TestFitToTheBed(t *testing.T) {
 				t.Errorf("%s, %s: %.1f fits: %v", name, p.Name, p.Size, p.FitsBed)
 			}
 			if !p.FitsBed {
-				refused++
+				if refused++; !tiny {
+					t.Errorf("%s, %s is refused", name, p.Name)
+				}
 				if p.Note.IsZero() {
 					t.Errorf("%s, %s does not fit and says nothing", name, p.Name)
 				}
@@ -221,7 +224,14 @@ func TestFitToTheBed(t *testing.T) {
 				divided++
 			}
 		}
-	})
+	}
+	each(t, check)
+	tiny = true
+	j := job.Defaults()
+	j.Form.Size = job.SizeMold
+	j.Form.Outer = pots["jar"]
+	j.Printer.Bed = [3]float64{6, 6, 6}
+	layouts(t, &j, func(md *mold.Mold) { check("a bed of 6 mm", &j, md) })
 	if divided == 0 || refused == 0 {
 		t.Errorf("%d divided and %d refused", divided, refused)
 	}

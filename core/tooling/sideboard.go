@@ -266,6 +266,14 @@ func (s *sideBoard) mark() (m sign, row int, ok bool) {
 	return m, 0, false
 }
 
+// clears are the corners of what cuts keep clear of.
+func (s *sideBoard) clears() [][]solid.Vec {
+	if mark, _, ok := s.mark(); ok {
+		return [][]solid.Vec{mark.corners(nil)}
+	}
+	return nil
+}
+
 // levelKeys are the keys in a level joint, in (along, d).
 func (s *sideBoard) levelKeys(out bool) []key {
 	return boardKeys(s.near, s.far, boardWall/2, s.clear, out)

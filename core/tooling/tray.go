@@ -40,6 +40,7 @@ type tray struct {
 	clear    float64 // of keys in their sockets
 	unmarked bool    // a joint takes the place of the mark on the flanks
 	markOff  float64 // of the mark from the middle of the flank, along the pull
+	markAt   float64 // and along the axis
 }
 
 // newTray is the tray of a side part; past is how far in mm the pot's surface
@@ -156,6 +157,12 @@ func (t *tray) volume() float64 {
 		pot += (a.R*a.R + a.R*c.R + c.R*c.R) * (c.Z - a.Z) * math.Pi / 3
 	}
 	return (area*(t.to-t.from)+pot*(sector[1]-sector[0])/360*t.md.SectionShare(&sector))/1000 - t.md.DimpleVolume(&sector, t.from, t.to)
+}
+
+// sideways is how far a point in the mold lies across the pull.
+func (t *tray) sideways(p solid.Vec) float64 {
+	sin, cos := solid.SinCosDeg(t.mid)
+	return p[1]*cos - p[0]*sin
 }
 
 // back is how far from the axis the plaster reaches along the pull, with what

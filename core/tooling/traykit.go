@@ -10,6 +10,7 @@ import (
 	"slices"
 
 	"moldwright/core/job"
+	"moldwright/core/mold"
 	"moldwright/core/parting"
 	"moldwright/core/solid"
 	"moldwright/core/words"
@@ -54,6 +55,80 @@ func fewest(most [2]int, split func(m, n int) []Piece) []Piece {
 		}
 	}
 	return whole
+}
+
+// hewn is the tray as it is divided, or by planes where that does not fit or takes
+// more pieces than its underside would have to be cut into.
+func (t *tray) hewn(j *job.Job, p Piece, list []Piece) []Piece {
+	d := &hewn{j: j, md: t.md, p: p, axes: [3]solid.Vec{{0, 0, 1}, t.at(0, -1, 0), p.up}}
+	most := mostHewn + 1
+	if list[0].FitsBed {
+		if most = len(list); most <= 2 {
+			return list
+		}
+	}
+	d.bare = func(so *mold.Solids) (*solid.Mesh, error) {
+		bare := *t
+		bare.unmarked = true
+		return bare.build(so)
+	}
+	d.marked = func(tree *split, so *mold.Solids) (*solid.Mesh, error) { return t.markClear(tree).build(so) }
+	sin, cos := solid.SinCosDeg(t.half)
+	for _, n := range t.p.Natches {
+		for k, seam := range [2]mold.Seam{mold.Start, mold.End} {
+			if w := float64(2*k - 1); n.Seam == seam {
+				d.avoid = append(d.avoid, d.extent(around(t.at(n.At.R*cos, w*n.At.R*sin, n.At.Z), n.Radius)))
+			}
+		}
+	}
+	if best := d.fewest(most); best != nil {
+		return best
+	}
+	return list
+}
+
+// around are corners of a box about a natch, with some room.
+func around(at solid.Vec, radius float64) (out []solid.Vec) {
+	radius++
+	for i := range 8 {
+		p := at
+		for k := range 3 {
+			p[k] += radius * float64(2*(i>>k&1)-1)
+		}
+		out = append(out, p)
+	}
+	return out
+}
+
+// markClear is the tray with its mark at the place on the flanks nearest to their
+// middle that keeps clear of the cuts, or without one where there is none.
+func (t *tray) markClear(tree *split) *tray {
+	foot, ground := t.side()
+	out := *t
+	ends := append(tree.places(0), t.from, t.to)
+	slices.Sort(ends)
+	_, wide := lettering(mold.Letter(t.p.Name) + "^")
+	off := func(x float64) float64 { return math.Abs(x - (t.from+t.to)/2) }
+	across, found := 0.0, false
+	for i := range ends[1:] {
+		mid := (ends[i] + ends[i+1]) / 2
+		if ends[i+1]-ends[i] >= wide+2*markRoom && (!found || off(mid) < off(across)) {
+			across, found = mid, true
+		}
+	}
+	out.markAt = across - (t.from+t.to)/2
+	most := (foot[0] - ground[0] - bandLeast) / 2 // as far as it may be moved
+	for d := 0.0; found && d <= most; d++ {
+		for _, o := range [2]float64{d, -d} {
+			mid := (foot[0]+ground[0])/2 + o
+			if !slices.ContainsFunc(tree.places(2), func(u float64) bool { return math.Abs(u-mid) < markHigh/2+2*markRaised+1 }) {
+				out.markOff = o
+				return &out
+			}
+		}
+	}
+	out.unmarked = true
+	return &out
 }
 
 // cuts divides a stretch into n, ends included, each cut as near to even as ok
@@ -106,11 +181,7 @@ func trayKit(j *job.Job, t *tray, sides bool) []Piece {
 		}
 		return list
 	})
-	if !out[0].FitsBed {
-		if layers := t.deep(j, piece, split); layers != nil {
-			out = layers
-		}
-	}
+	out = t.hewn(j, piece, out)
 	for _, end := range [2]struct {
 		label words.Text
 		z, w  float64
@@ -118,7 +189,7 @@ func trayKit(j *job.Job, t *tray, sides bool) []Piece {
 		board := Piece{Label: end.label, Part: t.p.Name, Kind: "board", up: solid.Vec{0, 0, -end.w}, Draft: 90, Verdict: parting.Clear}
 		e := endBoard{tray: t, z: end.z, way: end.w, j: j}
 		e.from, e.to, e.near, e.far = -e.reach(), e.reach(), t.floor(), t.back()
-		out = append(out, fewest([2]int{mostBoards, mostBoards}, func(n, m int) []Piece {
+		list := fewest([2]int{mostBoards, mostBoards}, func(n, m int) []Piece {
 			across, along := cuts(e.from, e.to, m, e.jointAt), cuts(e.near, e.far, n, e.jointAlong)
 			if across == nil || along == nil {
 				return nil
@@ -132,7 +203,9 @@ func trayKit(j *job.Job, t *tray, sides bool) []Piece {
 				}
 			}
 			return list
-		})...)
+		})
+		board.build = e.build
+		out = append(out, orHewn(j, t.md, list, board, piece.up, e.clears())...)
 	}
 	if !sides {
 		return out
@@ -145,7 +218,7 @@ func trayKit(j *job.Job, t *tray, sides bool) []Piece {
 		board := Piece{Label: words.Say("side board"), Part: t.p.Name, Kind: "board", up: in, Draft: 90, Verdict: parting.Clear,
 			Note: words.Say("It serves each side part in turn.")}
 		board.number(k + 1)
-		out = append(out, fewest([2]int{mostBoards, mostBoards}, func(m, n int) []Piece {
+		list := fewest([2]int{mostBoards, mostBoards}, func(m, n int) []Piece {
 			levels := cuts(s.from, s.to, m, s.jointAt)
 			ends := cuts(s.near, s.far, n, s.jointAlong)
 			if levels == nil || ends == nil {
@@ -160,7 +233,9 @@ func trayKit(j *job.Job, t *tray, sides bool) []Piece {
 				}
 			}
 			return list
-		})...)
+		})
+		board.build = s.build
+		out = append(out, orHewn(j, t.md, list, board, solid.Vec{0, 0, 1}, s.clears())...)
 	}
 	return out
 }

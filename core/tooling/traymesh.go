@@ -121,7 +121,7 @@ func (t *tray) flankSign(w float64) (sign, bool) {
 	if t.unmarked || foot[0]-ground[0] < bandLeast || t.to-t.from < wide+2*markRoom {
 		return sign{}, false
 	}
-	o, up, out := t.at((foot[0]+ground[0])/2+t.markOff, w*foot[1], (t.from+t.to)/2), t.at(1, 0, 0), t.at(0, w, 0)
+	o, up, out := t.at((foot[0]+ground[0])/2+t.markOff, w*foot[1], (t.from+t.to)/2+t.markAt), t.at(1, 0, 0), t.at(0, w, 0)
 	return sign{list: list, o: o, x: crossed(up, out), y: up, n: out, lean: 1}, true
 }
 

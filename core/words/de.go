@@ -289,6 +289,7 @@ var german = []entry{
 	{"Give this level stretch to a lower or an upper part.", "Diese waagerechte Strecke einem Unter- oder Oberteil geben."},
 	{"Giving side parts to a form that only has a belly.", "Einer Gestalt, die nur einen Bauch hat, Seitenteile geben."},
 	{"Glaze on it, inside and out", "Glasur darauf, innen und außen"},
+	{"Glue what lies above one another first, then these columns side by side, then the rows.", "Zuerst kleben, was übereinander liegt, dann diese Säulen nebeneinander, dann die Reihen."},
 	{"Granary", "Speicher"},
 	{"Gypsum among rotting waste gives off hydrogen sulfide; follow local rules for its disposal.", "Gips zwischen faulenden Abfällen gibt Schwefelwasserstoff ab; bei der Entsorgung die örtlichen Regeln befolgen."},
 	{"Half of the height: {z} mm.", "Halbe Höhe: {z} mm."},

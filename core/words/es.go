@@ -288,6 +288,7 @@ var spanish = []entry{
 	{"Give this level stretch to a lower or an upper part.", "Dé este tramo horizontal a una parte inferior o superior."},
 	{"Giving side parts to a form that only has a belly.", "Dar partes laterales a una forma que solo tiene panza."},
 	{"Glaze on it, inside and out", "Vidriado sobre ella, dentro y fuera"},
+	{"Glue what lies above one another first, then these columns side by side, then the rows.", "Pegue primero lo que va uno sobre otro, luego esas columnas lado a lado, luego las filas."},
 	{"Granary", "Granero"},
 	{"Gypsum among rotting waste gives off hydrogen sulfide; follow local rules for its disposal.", "El yeso entre residuos en putrefacción desprende sulfuro de hidrógeno; siga las normas locales para desecharlo."},
 	{"Half of the height: {z} mm.", "Media altura: {z} mm."},

@@ -290,6 +290,7 @@ var french = []entry{
 	{"Give this level stretch to a lower or an upper part.", "Donner ce tronçon plat à une partie inférieure ou supérieure."},
 	{"Giving side parts to a form that only has a belly.", "Donner des parties latérales à une forme qui n’a qu’une panse."},
 	{"Glaze on it, inside and out", "Émail, dedans et dehors"},
+	{"Glue what lies above one another first, then these columns side by side, then the rows.", "Coller d'abord ce qui se superpose, puis ces colonnes côte à côte, puis les rangées."},
 	{"Granary", "Grenier"},
 	{"Gypsum among rotting waste gives off hydrogen sulfide; follow local rules for its disposal.", "Le gypse mêlé à des déchets qui pourrissent dégage de l’hydrogène sulfuré ; suivre les règles locales pour son élimination."},
 	{"Half of the height: {z} mm.", "La moitié de la hauteur : {z} mm."},

@@ -1,0 +1,242 @@
+package tooling
+
+// The keys of a cut: cones that stand out of the one side and their sockets in the
+// other, each within a tube through the uncut print that no surface of it comes
+// into, neither the print's own nor a socket of another cut. The tube reaches from
+// a little below the cone's foot to a wall beyond the socket's tip, so that a key
+// lies in sound matter on both sides.
+
+import (
+	"math"
+	"slices"
+
+	"moldwright/core/form"
+	"moldwright/core/solid"
+)
+
+const keyFoot = 1.0 // mm of matter behind the foot of a cone
+
+// keysAt are the keys of a cut through a mesh: up to two wherever a region of the
+// cut lies between the other cuts that meet it.
+func (d *hewn) keysAt(m *solid.Mesh, s *split, at float64, within extent) (out []key, err error) {
+	one, two := (s.axis+1)%3, (s.axis+2)%3
+	lines := [2][]float64{{within.lo[one], within.hi[one]}, {within.lo[two], within.hi[two]}}
+	for k, axis := range [2]int{one, two} {
+		for _, side := range [2]*split{s.below, s.above} {
+			lines[k] = append(lines[k], side.places(axis)...)
+		}
+		slices.Sort(lines[k])
+		lines[k] = slices.Compact(lines[k])
+	}
+	spare := keyWall + d.j.Printer.Clearance*math.Sqrt2
+	_, cuts, err := solid.Beyond(m, d.axes[s.axis], at)
+	if err != nil {
+		return nil, err
+	}
+	tube := d.tubeAbout(m, s.axis)
+	sizes := [3]float64{keyOf(d.j.Printer.Bed[s.axis]), keyMost / 3, keyMost / 6}
+	var over [3][][]form.Point // levels above the tips of their sockets
+	for i, most := range sizes {
+		if over[i], err = d.section(m, s.axis, at+most+spare); err != nil {
+			return nil, err
+		}
+	}
+	for _, c := range cuts {
+		here := d.loops(s.axis, []solid.Cut{c})
+		for i := range len(lines[0]) - 1 {
+			for k := range len(lines[1]) - 1 {
+				cell := [2][2]float64{{lines[0][i], lines[0][i+1]}, {lines[1][k], lines[1][k+1]}}
+				var mine []key
+				for size, most := range sizes {
+					if len(mine) > 0 {
+						break
+					}
+					for range 2 {
+						p, room := roomiestIn(cell, [2][][]form.Point{here, over[size]}, mine)
+						k := key{at: p, radius: math.Min(most, room-spare)}
+						if k.radius < keyLeast {
+							break
+						}
+						k.radius = math.Min(k.radius, tube.room(k.at, at-keyFoot, at+k.radius+2*spare)-spare)
+						if k.radius < keyLeast {
+							break
+						}
+						mine = append(mine, k)
+					}
+				}
+				out = append(out, mine...)
+			}
+		}
+	}
+	return out, nil
+}
+
+// section are the loops of a level across an axis.
+func (d *hewn) section(m *solid.Mesh, axis int, at float64) ([][]form.Point, error) {
+	_, cuts, err := solid.Beyond(m, d.axes[axis], solid.Clearing(m, d.axes[axis], at))
+	if err != nil {
+		return nil, err
+	}
+	return d.loops(axis, cuts), nil
+}
+
+// loops are the outlines and holes of cuts, thinned to what matters to a key.
+func (d *hewn) loops(axis int, cuts []solid.Cut) (out [][]form.Point) {
+	const coarse = 0.1 // mm
+	for _, c := range cuts {
+		for _, pts := range c.Points {
+			loop := make([]form.Point, 0, len(pts)+1)
+			for i := range len(pts) + 1 {
+				q := d.flat(axis, pts[i%len(pts)])
+				loop = append(loop, form.Point{R: q[0], Z: q[1]})
+			}
+			thin, _ := form.Thin(loop, make([]bool, len(loop)), coarse)
+			out = append(out, thin)
+		}
+	}
+	return out
+}
+
+// roomiestIn is the place in a cell, within each of the sets of loops, that is
+// farthest from their edges and the cell's, up to the room that the largest key
+// takes and then farthest from the keys that are there; and its distance from the
+// edges. The best of a grid, then of finer ones around it.
+func roomiestIn(cell [2][2]float64, sets [2][][]form.Point, others []key) (best [2]float64, room float64) {
+	lo, hi := [2]float64{math.Inf(1), math.Inf(1)}, [2]float64{math.Inf(-1), math.Inf(-1)}
+	for _, l := range sets[0] {
+		for _, q := range l {
+			lo, hi = [2]float64{min(lo[0], q.R), min(lo[1], q.Z)}, [2]float64{max(hi[0], q.R), max(hi[1], q.Z)}
+		}
+	}
+	for k := range 2 {
+		if lo[k], hi[k] = max(lo[k], cell[k][0]), min(hi[k], cell[k][1]); lo[k] >= hi[k] {
+			return best, 0
+		}
+	}
+	depth := func(p [2]float64) float64 {
+		least := min(p[0]-cell[0][0], cell[0][1]-p[0], p[1]-cell[1][0], cell[1][1]-p[1])
+		for _, set := range sets {
+			in, near := false, math.Inf(1)
+			for _, l := range set {
+				for i := 1; i < len(l); i++ {
+					a, c := l[i-1], l[i]
+					if (a.Z > p[1]) != (c.Z > p[1]) && p[0] < a.R+(p[1]-a.Z)/(c.Z-a.Z)*(c.R-a.R) {
+						in = !in
+					}
+					ur, uz, vr, vz := c.R-a.R, c.Z-a.Z, p[0]-a.R, p[1]-a.Z
+					if l := float64(ur*ur) + float64(uz*uz); l > 0 {
+						t := max(0, min(1, (float64(ur*vr)+float64(uz*vz))/l))
+						vr, vz = vr-float64(t*ur), vz-float64(t*uz)
+					}
+					near = min(near, float64(vr*vr)+float64(vz*vz))
+				}
+			}
+			if near = math.Sqrt(near); !in {
+				near = -near
+			}
+			least = min(least, near)
+		}
+		return least
+	}
+	most := math.Inf(-1)
+	for n := 12; n >= 6; n -= 3 {
+		from, step := lo, [2]float64{(hi[0] - lo[0]) / float64(n), (hi[1] - lo[1]) / float64(n)}
+		for i := range n {
+			for k := range n {
+				p := [2]float64{from[0] + (float64(i)+0.5)*step[0], from[1] + (float64(k)+0.5)*step[1]}
+				apart := math.Inf(1)
+				for _, o := range others {
+					apart = math.Min(apart, math.Hypot(p[0]-o.at[0], p[1]-o.at[1])-o.radius)
+				}
+				d := math.Min(depth(p), apart/2)
+				score := math.Min(d, keyMost+2*keyWall)
+				if len(others) > 0 {
+					score += 0.02 * apart
+				}
+				if score > most {
+					best, room, most = p, d, score
+				}
+			}
+		}
+		for k := range 2 {
+			lo[k], hi[k] = max(cell[k][0], best[k]-step[k]), min(cell[k][1], best[k]+step[k])
+		}
+	}
+	return best, room
+}
+
+// keyPlace is the foot of a key in the mold.
+type keyPlace struct {
+	at     solid.Vec
+	radius float64
+}
+
+// in tells whether the key is one of the body's.
+func (k keyPlace) in(m *solid.Mesh) bool {
+	return slices.ContainsFunc(m.V, func(v solid.Vec) bool { return norm(minus(v, k.at)) < k.radius+0.1 })
+}
+
+// tube asks how near a mesh comes to lines along an axis.
+type tube struct {
+	m    *solid.Mesh
+	flat [][3]float64 // by vertex: across the axis, and along it
+}
+
+func (d *hewn) tubeAbout(m *solid.Mesh, axis int) *tube {
+	t := &tube{m: m, flat: make([][3]float64, len(m.V))}
+	for i, p := range m.V {
+		q := d.flat(axis, p)
+		t.flat[i] = [3]float64{q[0], q[1], dotted(p, d.axes[axis])}
+	}
+	return t
+}
+
+// room is how near the mesh comes, across the axis, to the line through a place,
+// between two places along it.
+func (t *tube) room(at [2]float64, from, to float64) float64 {
+	least := 2 * keyMost
+	var poly, next [][3]float64
+	for _, f := range t.m.T {
+		a, b, c := t.flat[f[0]], t.flat[f[1]], t.flat[f[2]]
+		if min(a[2], b[2], c[2]) > to || max(a[2], b[2], c[2]) < from ||
+			min(a[0], b[0], c[0])-at[0] > least || at[0]-max(a[0], b[0], c[0]) > least ||
+			min(a[1], b[1], c[1])-at[1] > least || at[1]-max(a[1], b[1], c[1]) > least {
+			continue
+		}
+		poly = append(poly[:0], a, b, c)
+		for _, end := range [2]struct{ at, way float64 }{{from, 1}, {to, -1}} {
+			next = clipped(next[:0], poly, 2, end.at, end.way)
+			poly, next = next, poly
+		}
+		in := len(poly) > 2
+		side := 0.0
+		o := form.Point{R: at[0], Z: at[1]}
+		for i, p := range poly {
+			q := poly[(i+1)%len(poly)]
+			least = math.Min(least, toChord(o, form.Point{R: p[0], Z: p[1]}, form.Point{R: q[0], Z: q[1]}))
+			turn := (p[0]-at[0])*(q[1]-at[1]) - (p[1]-at[1])*(q[0]-at[0])
+			in = in && turn*side >= 0 && turn != 0
+			side = turn
+		}
+		if in {
+			return 0
+		}
+	}
+	return least
+}
+
+// encloses tells whether a place lies in a region of a cut across an axis.
+func (d *hewn) encloses(axis int, c solid.Cut, at [2]float64) bool {
+	in := false
+	for _, pts := range c.Points {
+		a := d.flat(axis, pts[len(pts)-1])
+		for _, p := range pts {
+			c := d.flat(axis, p)
+			if (a[1] > at[1]) != (c[1] > at[1]) && at[0] < a[0]+(at[1]-a[1])/(c[1]-a[1])*(c[0]-a[0]) {
+				in = !in
+			}
+			a = c
+		}
+	}
+	return in
+}
