@@ -24,18 +24,19 @@ func (l *ledger) between(k kind, clear bool) []float64 {
 	before, after := []*table{l.caps[release.Down]}, []*table{l.caps[release.Up]}
 	from, to := spot{}, spot{l.end, 0}
 	seats, last := l.rooms(k.sides)
+	limits := l.limits()
 	if k.lower {
-		from, to = l.lowerFrom(), l.freeTo()
+		from, to = limits.lower.from, limits.lower.to
 	} else {
 		before, last = l.sides[k.sides].tables, 0
 	}
 	if k.upper {
-		from, to = later(from, l.freeFrom()), earlier(to, l.upperTo())
+		from, to = later(from, limits.upper.from), earlier(to, limits.upper.to)
 	} else {
 		after = l.sides[k.sides].tables
 	}
 	best, height := math.Inf(-1), 0.0
-	for _, s := range seats {
+	for _, s := range seatsOn(seats, from, to) {
 		if s.group != last {
 			continue
 		}
@@ -110,8 +111,8 @@ func (e *end) least(t int) float64 {
 func (l *ledger) pairBetween(k kind, clear bool) []float64 {
 	down, up, sides := l.caps[release.Down], l.caps[release.Up], l.sides[k.sides].tables
 	lower, upper := []*table{down}, []*table{up}
-	lowerFrom, lowerTo, upperFrom, upperTo := l.lowerFrom(), l.freeTo(), l.freeFrom(), l.upperTo()
 	seats, _ := l.rooms(k.sides)
+	limits := l.limits()
 	var front []end
 	most, low, high := math.Inf(-1), 0.0, 0.0
 	consider := func(a, b *end) {
@@ -160,15 +161,18 @@ func (l *ledger) pairBetween(k kind, clear bool) []float64 {
 		}
 	}
 	group := 0
-	for _, s := range seats {
+	for _, s := range seatsOn(seats, limits.lower.from, limits.upper.to) {
 		if s.group != group {
 			front, group = front[:0], s.group
 		}
+		if s.span > limits.lower.to.span && len(front) == 0 {
+			break // no lower seam is left for what comes
+		}
 		lo, hi := s, s
-		lo.from(lowerFrom, l)
-		lo.to(lowerTo, l)
-		hi.from(upperFrom, l)
-		hi.to(upperTo, l)
+		lo.from(limits.lower.from, l)
+		lo.to(limits.lower.to, l)
+		hi.from(limits.upper.from, l)
+		hi.to(limits.upper.to, l)
 		if clear {
 			lo.narrow(l.excess(down, 0), l.excess(down, s.span), l.excess(down, s.span+1))
 			hi.narrow(-l.excess(up, l.end), -l.excess(up, s.span), -l.excess(up, s.span+1))

@@ -29,6 +29,7 @@ type ledger struct {
 	wall    *form.Wall              // that has dimples
 	told    map[stretch]Part        // without name and pull
 	room    [maxSides + 1]*rooms    // by the number of side parts, once found
+	caught  *limits                 // once found
 }
 
 // way is a pull; where it is Out, with the number of side parts and, where

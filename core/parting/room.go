@@ -59,7 +59,11 @@ func (l *ledger) rooms(sides int) ([]seat, int) {
 	}
 	var held []reach
 	if sides > 0 {
-		held = l.heldOut(sides)
+		if held = l.heldOut(sides); len(held) == 0 {
+			seats, last := l.rooms(0)
+			l.room[sides] = &rooms{seats, last}
+			return seats, last
+		}
 	}
 	wide := l.s.Outermost()
 	seats := make([]seat, 0, len(l.open)+len(wide))
@@ -175,6 +179,24 @@ func (l *ledger) heldOn(w way, i int, out []reach) []reach {
 		}
 	}
 	return out
+}
+
+// seatsOn are the seats, in order, on spans from one spot to another.
+func seatsOn(seats []seat, from, to spot) []seat {
+	a := sort.Search(len(seats), func(k int) bool { return seats[k].span >= from.span })
+	b := sort.Search(len(seats), func(k int) bool { return seats[k].span > to.span })
+	return seats[min(a, b):b]
+}
+
+// limits are the stretches on which the end of a lower part and the beginning of an
+// upper one may lie.
+type limits struct{ lower, upper reach }
+
+func (l *ledger) limits() *limits {
+	if l.caught == nil {
+		l.caught = &limits{reach{l.lowerFrom(), l.freeTo()}, reach{l.freeFrom(), l.upperTo()}}
+	}
+	return l.caught
 }
 
 // freeTo is where the first catch of a lower part begins to count.
