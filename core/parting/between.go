@@ -72,7 +72,7 @@ func (l *ledger) between(k kind, clear bool) []float64 {
 func rubTo(tables []*table, s *seat, at float64) float64 {
 	sum := 0.0
 	for _, t := range tables {
-		rub := t.below[0]
+		rub := t.rub
 		sum += rub[s.span] + at*(rub[s.span+1]-rub[s.span])
 	}
 	return sum / float64(len(tables))
@@ -303,5 +303,5 @@ func (l *ledger) anywhere() []float64 {
 
 // excess is the area in mm2 that rubs before point p, less the share that may.
 func (l *ledger) excess(t *table, p int) float64 {
-	return t.below[0][p] - l.rules.RubShare/100*t.area[p]
+	return t.rub[p] - l.rules.RubShare/100*t.area[p]
 }

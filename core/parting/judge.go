@@ -224,17 +224,17 @@ func (l *ledger) tell(w way, a, b int) Part {
 	}
 	cm2 := share / 100
 	area := t.area[b] - t.area[a]
-	below := func(e int) float64 { return t.below[e][b] - t.below[e][a] }
-	p.Area, p.RubArea = area*cm2, below(0)*cm2
+	rub := t.rub[b] - t.rub[a]
+	p.Area, p.RubArea = area*cm2, rub*cm2
 	if area > 0 {
-		p.RubShare = 100 * below(0) / area
+		p.RubShare = 100 * rub / area
 	}
-	for e := 1; e < len(bandEdges); e++ { // table column e holds bandEdges[e-1]
+	for e, from := range bandEdges[:len(bandEdges)-1] {
 		to := area // face-on counts in the last band
-		if e < len(bandEdges)-1 {
-			to = below(e + 1)
+		if e+2 < len(bandEdges) {
+			to = t.under(e+1, a, b)
 		}
-		p.Bands = append(p.Bands, Band{bandEdges[e-1], bandEdges[e], (to - below(e)) * cm2})
+		p.Bands = append(p.Bands, Band{from, bandEdges[e+1], (to - t.under(e, a, b)) * cm2})
 	}
 	p.Catches = l.catches(w, a, b)
 	p.ClayForgives = len(p.Catches) > 0

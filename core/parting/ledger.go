@@ -2,6 +2,7 @@ package parting
 
 import (
 	"math"
+	"math/bits"
 
 	"moldwright/core/form"
 	"moldwright/core/release"
@@ -54,29 +55,33 @@ func (l *ledger) of(w way) *table {
 // table tells how the surface stands to one way, as if it went all round.
 type table struct {
 	area []float64 // area[k] is the surface in mm2 before point k
-	// below[e][k] is the area in mm2 before point k with less draft than edge
-	// e: the least draft, then the edges of the bands.
-	below [][]float64
+	rub  []float64 // rub[k] is what of it has less than the least draft
+	// below is what of it has less draft than each of the edges of the bands: a row
+	// of so many for each point.
+	below []float64
+	edges int
 	least []float64 // of each span, degrees, or where sines tells so its sine
 	sines bool
 }
 
+// newTable has room for so many spans and edges, the least draft among them.
 func newTable(spans, edges int) *table {
 	n := spans + 1
 	room := make([]float64, n*(edges+1)+spans)
-	t := &table{area: room[:n:n], below: make([][]float64, edges), least: room[n*(edges+1):]}
-	for e := range t.below {
-		t.below[e] = room[n*(e+1) : n*(e+2) : n*(e+2)]
-	}
-	return t
+	return &table{area: room[:n:n], rub: room[n : 2*n : 2*n], below: room[2*n : n*(edges+1)], edges: edges - 1, least: room[n*(edges+1):]}
 }
 
-// add enters what was measured of span i, sum the areas below the edges so far.
+// add enters what was measured of span i, sum the areas below the least draft and
+// the edges so far.
 func (t *table) add(i int, area, least float64, sum []float64) {
-	t.area[i+1], t.least[i] = t.area[i]+area, least
-	for e, v := range sum {
-		t.below[e][i+1] = v
-	}
+	t.area[i+1], t.least[i], t.rub[i+1] = t.area[i]+area, least, sum[0]
+	copy(t.below[(i+1)*t.edges:], sum[1:])
+}
+
+// under is the area in mm2 on spans a to b-1 with less draft than an edge of the
+// bands.
+func (t *table) under(edge, a, b int) float64 {
+	return t.below[b*t.edges+edge] - t.below[a*t.edges+edge]
 }
 
 // leastDraft is the least draft in degrees on spans a to b-1, at most 90.
@@ -204,10 +209,7 @@ func (l *ledger) outDepth(n, a, b int) float64 {
 	if a >= b {
 		return 0
 	}
-	j := 0
-	for 2<<j <= b-a {
-		j++
-	}
+	j := bits.Len(uint(b-a)) - 1 // the longest row that fits
 	t := l.sides[n].out
 	if x := t[j][b-1<<j]; x > t[j][a] {
 		return x
@@ -268,19 +270,19 @@ func (l *ledger) try(k kind, k1, k2 int, depth float64) trial {
 	t := trial{k1: k1, k2: k2, depth: depth}
 	if k.lower {
 		c := l.caps[release.Down]
-		t.part(c.area[k1]-c.area[0], c.below[0][k1]-c.below[0][0])
+		t.part(c.area[k1]-c.area[0], c.rub[k1]-c.rub[0])
 	}
 	if k.sides > 0 {
 		tables := l.sides[k.sides].tables
 		share := 1 / float64(len(tables))
 		for _, s := range tables {
-			rub := s.below[0]
+			rub := s.rub
 			t.part(share*(s.area[k2]-s.area[k1]), share*(rub[k2]-rub[k1]))
 		}
 	}
 	if k.upper {
 		c := l.caps[release.Up]
-		t.part(c.area[l.end]-c.area[k2], c.below[0][l.end]-c.below[0][k2])
+		t.part(c.area[l.end]-c.area[k2], c.rub[l.end]-c.rub[k2])
 	}
 	switch {
 	case t.depth > CatchDepth:

@@ -122,7 +122,13 @@ func along(m *form.Meridian, a, b int, rules Rules) []fall {
 		due, band := slope*math.Abs(q.Z-p.Z), form.BandArea(p, q)
 		gain += due
 		area += band
-		lack = max(lack, min(due, due-(q.R-p.R))/band)
+		short := due // of what the span should gain
+		if q.R > p.R {
+			short -= q.R - p.R
+		}
+		if short /= band; short > lack {
+			lack = short
+		}
 		if d := bare - q.R; d > catch.e {
 			catch = fall{d, bareAt, k + step}
 		}
@@ -140,7 +146,9 @@ func along(m *form.Meridian, a, b int, rules Rules) []fall {
 		if worst.e < catch.e {
 			worst = catch
 		}
-		worst.e = max(0, (worst.e-CatchDepth)/2)
+		if worst.e = (worst.e - CatchDepth) / 2; worst.e < 0 {
+			worst.e = 0
+		}
 		out[k+step] = worst
 	}
 	return out

@@ -172,7 +172,7 @@ func (l *ledger) changes(k int) bool {
 		}
 	}
 	for _, pull := range [2]release.Pull{release.Down, release.Up} {
-		rub := l.caps[pull].below[0]
+		rub := l.caps[pull].rub
 		if (rub[k] > rub[k-1]) != (rub[k+1] > rub[k]) {
 			return true
 		}
@@ -225,11 +225,11 @@ func (l *ledger) clearPair(k kind) (k1, k2 int, ok bool) {
 // deep catch at which the lower part rubs least more than the sides would, taken
 // together.
 func (l *ledger) leastPair(k kind, depth float64) (k1, k2 int, ok bool) {
-	down, up, sides := l.caps[release.Down].below[0], l.caps[release.Up].below[0], l.sides[k.sides]
+	down, up, sides := l.caps[release.Down].rub, l.caps[release.Up].rub, l.sides[k.sides]
 	side := make([]float64, l.end+1) // rubbing of the sides before a point
 	for _, t := range sides.tables {
 		for p := range side {
-			side[p] += t.below[0][p] / float64(len(sides.tables))
+			side[p] += t.rub[p] / float64(len(sides.tables))
 		}
 	}
 	best, least := -1, math.Inf(1)

@@ -39,8 +39,15 @@ func (f *Facing) Span(m *form.Meridian, i int) float64 {
 	p, q, sp := m.Pts[i], m.Pts[i+1], m.Spans[i]
 	f.area = form.BandArea(p, q)
 	f.r = [3]float64{p.R, (p.R + q.R) / 2, q.R}
-	f.n = [3]float64{f.sine(sp.A0), f.sine((sp.A0 + sp.A1) / 2), f.sine(sp.A1)}
-	if f.even = math.Abs(sp.A1-sp.A0) < fine; !f.even {
+	half := (sp.A1 - sp.A0) / 2
+	f.even = 2*math.Abs(half) < fine
+	f.n[0] = f.sine(sp.A0)
+	if f.even {
+		f.n[2] = f.sine(sp.A1)
+		f.n[1] = (f.n[0] + f.n[2]) / 2 * (1 + half*half/2) // the sine in the middle, to 1e-11
+	} else {
+		f.n[1] = f.sine((sp.A0 + sp.A1) / 2)
+		f.n[2] = f.sine(sp.A1)
 		f.reaches(0)
 		f.reaches(2)
 	}
