@@ -160,7 +160,7 @@ const oval = vase(500);
 oval.form.section = { kind: "oval", ratio: 0.8 };
 // one budget for 500 points; the others in proportion, at least as much as for 100
 for (const [what, name, j, budget] of [["100-point", "Plan100", vase(100), 5], ["500-point", "Plan500", job, 5], ["2000-point", "Plan2000", vase(2000), 20], ["500-point oval", "Plan500Oval", oval, 5]]) {
-  const { times } = await inWorker("plan", { job: j }, 60, name);
+  const { times } = await inWorker("plan", { language: "en", job: j }, 60, name);
   const warm = times.slice(10), t = median(warm);
   add(`plan of a ${what} profile`, both(warm), `${budget} ms median`, t <= budget, ratio(name, warm));
 }
