@@ -13,7 +13,7 @@ export const chosen = (plan: Plan): Scheme => plan.schemes.find((s) => s.id === 
 export function VerdictLine() {
   const { plan, faults: [fault], job, answered, ready } = now();
   const s = plan && chosen(plan);
-  const said = useRested(fault ? `${w.cannotPlan} ${fault.message}` : plan ? plan.verdict : "");
+  const said = useRested(fault ? `${w.cannotPlan} ${fault.message}` : plan ? unbroken(plan.verdict) : "");
   return (
     <div class={`verdict ${fault ? "fault" : s?.verdict ?? "none"}`} aria-busy={answered !== job}>
       {(fault || s) && <span class="sign"><Icon name={fault ? "catches" : s!.verdict} /></span>}

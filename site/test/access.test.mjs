@@ -69,8 +69,8 @@ for (const colorScheme of ["light", "dark"]) {
 
 onPage("a screen reader hears the verdict once a drag or a row of keys rests, not at every step of it", async (page) => {
   const status = page.locator(".verdict [role=status]");
-  const shown = () => page.locator(".verdict p").innerText();
-  await until(async () => await status.innerText() === await shown(), "true");
+  const shown = () => page.locator(".verdict p").textContent();
+  await until(async () => await status.textContent() === await shown(), "true");
   await page.evaluate(() => {
     window.heard = [];
     window.seen = new Set();
