@@ -107,14 +107,9 @@ func crossings(raw []Point) []cut {
 	t := NewTree(raw)
 	for i := range len(raw) - 1 {
 		p, q := raw[i], raw[i+1]
-		across := box{p.R, p.Z, -q.R, -q.Z}
-		if q.R < p.R {
-			across[0], across[2] = q.R, -p.R
-		}
-		if q.Z < p.Z {
-			across[1], across[3] = q.Z, -p.Z
-		}
-		t.visit(1, &across, func(j int) {
+		r0, r1 := sorted(p.R, q.R)
+		z0, z1 := sorted(p.Z, q.Z)
+		t.Visit(r0, r1, z0, z1, func(j int) {
 			if j <= i+1 {
 				return
 			}

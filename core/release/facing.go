@@ -134,9 +134,8 @@ func (f *Facing) share(k, e int, half float64) float64 {
 	return x
 }
 
-// acos is math.Acos, some five times as fast for the small sines that most edges
-// have to a wall that stands steep: there the series of the arc sine is shorter
-// than 1e-14 of its sum.
+// acos is math.Acos. For the small sines that most edges have to a wall that stands
+// steep, the series of the arc sine is quicker; it ends within 2e-14 radians.
 func acos(x float64) float64 {
 	if x > 0.2 || x < -0.2 {
 		return math.Acos(x)

@@ -105,23 +105,24 @@ const edge = 1e-3
 // (+1, -1), nearer than within, and how far off it is, mm; -1 where there is
 // none.
 func (f *frame) first(t *form.Tree, v vec, dir int, within float64) (chord int, dist float64) {
-	p := f.from(v)
+	dr, dz := f.across(dir)
+	return t.First(f.from(v), dr, dz, within)
+}
+
+// across is direction dir across the pull, along r and z.
+func (f *frame) across(dir int) (dr, dz int) {
 	if f.pull == Out { // x is the height
-		return t.First(p, 0, dir, within)
+		return 0, dir
 	}
-	return t.First(p, dir, 0, within)
+	return dir, 0
 }
 
 // walled tells whether the pot stands across the pull from v in direction dir,
 // nearer than within.
 func (f *frame) walled(t *form.Tree, v vec, dir int, within float64) bool {
-	p, last := f.from(v), &f.hit[(dir+1)/2]
-	chord := 0
-	if f.pull == Out {
-		chord = t.Hits(p, 0, dir, within, *last)
-	} else {
-		chord = t.Hits(p, dir, 0, within, *last)
-	}
+	last := &f.hit[(dir+1)/2]
+	dr, dz := f.across(dir)
+	chord := t.Hits(f.from(v), dr, dz, within, *last)
 	if chord >= 0 {
 		*last = chord
 	}

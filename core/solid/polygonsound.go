@@ -86,7 +86,7 @@ func uncrossed(p [][2]float64, loops [][]int32) error {
 			k++
 		}
 	}
-	order := rising(begin)
+	order := Rising(begin)
 	for x, i := range order {
 		e := &edges[i]
 		for _, j := range order[x+1:] {
@@ -115,10 +115,10 @@ func edgesTouch(e, f *edge, n int32) bool {
 	return segmentsMeet(*e.a, *e.b, *f.a, *f.b)
 }
 
-// rising are the places of the keys in rising order, equal ones as they stand.
+// Rising are the places of the keys in rising order, equal ones as they stand.
 // Loops come as arcs and walls, which rise and fall in long runs, so runs are
 // merged, neighbour with neighbour.
-func rising(key []float64) []int32 {
+func Rising(key []float64) []int32 {
 	n := len(key)
 	room := make([]int32, 2*n)
 	list, next := room[:n:n], room[n:]

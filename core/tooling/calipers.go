@@ -35,59 +35,20 @@ func hull(points [][2]float64) [][2]float64 {
 }
 
 // rising are the points from left to right, and upward where they stand one above
-// the other. They come as rings and arcs, which rise and fall in long runs, so
-// runs are merged, neighbour with neighbour: some five times fewer steps than
-// sorting them takes.
+// the other. They come as rings and arcs, whose runs solid.Rising merges.
 func rising(points [][2]float64) [][2]float64 {
-	n := len(points)
-	room := make([][2]float64, 2*n)
-	list, next := room[:n:n], room[n:]
-	copy(list, points)
-	ends := make([]int, 0, 32) // of the runs
-	for i := 0; i < n; {
-		from := i
-		for i++; i < n && !before(&list[i], &list[i-1]); i++ {
-		}
-		if i == from+1 { // it does not rise: turn it round as far as it falls
-			for ; i < n && before(&list[i], &list[i-1]); i++ {
-			}
-			for a, b := from, i-1; a < b; a, b = a+1, b-1 {
-				list[a], list[b] = list[b], list[a]
-			}
-		}
-		ends = append(ends, i)
+	x := make([]float64, len(points))
+	for i := range points {
+		x[i] = points[i][0]
 	}
-	for len(ends) > 1 {
-		from, kept := 0, ends[:0]
-		for k := 0; k < len(ends); k += 2 {
-			mid := ends[k]
-			to := mid
-			if k+1 < len(ends) {
-				to = ends[k+1]
-			}
-			merge(next[from:to], list[from:mid], list[mid:to])
-			kept, from = append(kept, to), to
+	list := make([][2]float64, len(points))
+	for k, i := range solid.Rising(x) {
+		list[k] = points[i]
+		for ; k > 0 && list[k-1][0] == list[k][0] && list[k-1][1] > list[k][1]; k-- {
+			list[k-1], list[k] = list[k], list[k-1]
 		}
-		ends, list, next = kept, next, list
 	}
 	return list
-}
-
-// before tells whether a comes before b from left to right.
-func before(a, b *[2]float64) bool { return a[0] < b[0] || a[0] == b[0] && a[1] < b[1] }
-
-// merge puts two rising lists into one.
-func merge(out, a, b [][2]float64) {
-	i, j := 0, 0
-	for k := range out {
-		if j == len(b) || i < len(a) && !before(&b[j], &a[i]) {
-			out[k] = a[i]
-			i++
-		} else {
-			out[k] = b[j]
-			j++
-		}
-	}
 }
 
 // calipers hold a hull and its corners that lie outermost to the right, left,
