@@ -9,7 +9,6 @@ import (
 	"bytes"
 	"encoding/json"
 	"math"
-	"slices"
 	"strconv"
 )
 
@@ -124,44 +123,39 @@ func appendNumber(b []byte, v float64) []byte {
 		}
 		return append(b, j...)
 	}
-	k := int(n)
-	if k == 0 {
-		return append(b, '0')
-	}
-	b = slices.Grow(b, mostThousandths)
-	at := len(b)
-	b = b[:at+mostThousandths]
-	put := func(c int) {
-		b[at] = byte('0' + c)
-		at++
-	}
-	if k < 0 {
-		b[at] = '-'
-		at++
-		k = -k
-	}
-	whole, part := k/1000, k%1000
-	scale := 1
-	for scale <= whole/10 {
-		scale *= 10
-	}
-	for ; scale > 0; scale /= 10 {
-		put(whole / scale % 10)
-	}
-	if part > 0 {
-		b[at] = '.'
-		at++
-		put(part / 100)
-		if part%100 > 0 {
-			put(part / 10 % 10)
-			if part%10 > 0 {
-				put(part % 10)
-			}
-		}
-	}
-	return b[:at]
+	return appendDecimal(b, n, 1000)
 }
 
-// mostThousandths is how many signs appendNumber's whole numbers of thousandths
-// take at most: a minus, six digits before the point, and three after it.
-const mostThousandths = 11
+// appendDecimal writes n / one, n a whole number below 1e15 and one a power of ten
+// to 1e6, without zeros at its end.
+func appendDecimal(b []byte, n float64, one int64) []byte {
+	k := int64(math.Abs(n))
+	whole, part := uint32(k/one), uint32(k%one)
+	var room [20]byte
+	at := len(room)
+	put := func(c byte) {
+		at--
+		room[at] = c
+	}
+	if part > 0 {
+		least := uint32(one) // of the decimals yet to be written
+		for ; part%10 == 0; part /= 10 {
+			least /= 10
+		}
+		for ; least > 1; least /= 10 {
+			put('0' + byte(part%10))
+			part /= 10
+		}
+		put('.')
+	}
+	for {
+		put('0' + byte(whole%10))
+		if whole /= 10; whole == 0 {
+			break
+		}
+	}
+	if n < 0 {
+		put('-')
+	}
+	return append(b, room[at:]...)
+}

@@ -172,35 +172,7 @@ func appendFloat(b []byte, v float64) []byte {
 	if !(math.Abs(n) < 1e15) {
 		return appendNumber(b, v)
 	}
-	k := int64(math.Abs(n))
-	whole, part := uint32(k/1e6), uint32(k%1e6)
-	var room [20]byte
-	at := len(room)
-	put := func(c byte) {
-		at--
-		room[at] = c
-	}
-	if part > 0 {
-		digits := 6
-		for ; part%10 == 0; part /= 10 {
-			digits--
-		}
-		for ; digits > 0; digits-- {
-			put('0' + byte(part%10))
-			part /= 10
-		}
-		put('.')
-	}
-	for {
-		put('0' + byte(whole%10))
-		if whole /= 10; whole == 0 {
-			break
-		}
-	}
-	if n < 0 {
-		put('-')
-	}
-	return append(b, room[at:]...)
+	return appendDecimal(b, n, 1e6)
 }
 
 // appendString writes a string as the library does that leaves < > & as they

@@ -171,13 +171,8 @@ func (d *hewn) grid(coarse *solid.Mesh, box extent, way [2]int, most int, banned
 		if !ok || len(column) == 0 {
 			return
 		}
-		c := d.extent(column[0].V)
-		for _, m := range column[1:] {
-			e := d.extent(m.V)
-			for k := range 3 {
-				c.lo[k], c.hi[k] = min(c.lo[k], e.lo[k]), max(c.hi[k], e.hi[k])
-			}
-		}
+		merged := solid.Merge(column...)
+		c := d.extent(merged.V)
 		var near []extent
 		for _, a := range d.avoid {
 			if a.lo[0] < c.hi[0] && a.hi[0] > c.lo[0] && a.lo[1] < c.hi[1] && a.hi[1] > c.lo[1] {
@@ -198,15 +193,14 @@ func (d *hewn) grid(coarse *solid.Mesh, box extent, way [2]int, most int, banned
 			}
 		}
 		*leaf = *chain(2, layers, func() *split { return &split{axis: -1} })
-		err := leaf.fall(d, solid.Merge(column...), within, nil, func(_ *split, bodies []*solid.Mesh, in extent) {
+		err := leaf.fall(d, merged, within, nil, func(_ *split, bodies []*solid.Mesh, in extent) {
 			for _, m := range bodies {
 				ok = ok && d.fits(m, in, box)
 				d.flake(m, in, box, flaked)
 			}
 			n += len(bodies)
 		})
-		ok = ok && n < most
-		ok = ok && err == nil
+		ok = ok && n < most && err == nil
 	})
 	if !ok || err != nil {
 		return nil, 0

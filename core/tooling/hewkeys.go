@@ -113,28 +113,17 @@ func roomiestIn(cell [2][2]float64, sets [2][][]form.Point, others []key) (best 
 			return best, 0
 		}
 	}
+	var edges [2]depths
+	for i, set := range sets {
+		for _, l := range set {
+			edges[i].edges = append(edges[i].edges, chordsOf(l)...)
+		}
+	}
 	depth := func(p [2]float64) float64 {
 		least := min(p[0]-cell[0][0], cell[0][1]-p[0], p[1]-cell[1][0], cell[1][1]-p[1])
-		for _, set := range sets {
-			in, near := false, math.Inf(1)
-			for _, l := range set {
-				for i := 1; i < len(l); i++ {
-					a, c := l[i-1], l[i]
-					if (a.Z > p[1]) != (c.Z > p[1]) && p[0] < a.R+(p[1]-a.Z)/(c.Z-a.Z)*(c.R-a.R) {
-						in = !in
-					}
-					ur, uz, vr, vz := c.R-a.R, c.Z-a.Z, p[0]-a.R, p[1]-a.Z
-					if l := float64(ur*ur) + float64(uz*uz); l > 0 {
-						t := max(0, min(1, (float64(ur*vr)+float64(uz*vz))/l))
-						vr, vz = vr-float64(t*ur), vz-float64(t*uz)
-					}
-					near = min(near, float64(vr*vr)+float64(vz*vz))
-				}
-			}
-			if near = math.Sqrt(near); !in {
-				near = -near
-			}
-			least = min(least, near)
+		for i := range edges {
+			d, _ := edges[i].depth(form.Point{R: p[0], Z: p[1]}, math.Inf(-1))
+			least = min(least, d)
 		}
 		return least
 	}

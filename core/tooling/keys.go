@@ -136,7 +136,8 @@ func roomiest(loop []form.Point, others []key) (best form.Point, room float64) {
 	return best, room
 }
 
-// depths tells how deep points lie inside a loop.
+// depths tells how deep points lie inside a loop, or inside several with their
+// holes.
 type depths struct {
 	edges []chord
 	near  int // an edge that lay near the last point, and so may to the next
@@ -180,7 +181,7 @@ func (s *depths) depth(p form.Point, need float64) (float64, bool) {
 	if need > clearly {
 		floor = (need - clearly) * (need - clearly)
 	}
-	if s.edges[s.near].apart(p) < floor {
+	if floor > 0 && s.edges[s.near].apart(p) < floor {
 		return 0, false
 	}
 	in, least := false, math.Inf(1) // squared
