@@ -53,8 +53,8 @@ func (j *Job) Check() Faults {
 		bad("form.outer", "The job has no profile; give form.outer at least 3 points.")
 	}
 	j.checkSection(bad, number)
-	if j.Form.Inner != nil {
-		bad("form.inner", "An inner surface is given; only drain-cast forms can be planned, so leave form.inner null.")
+	if n := len(j.Form.Inner); j.Form.Inner != nil && n < 3 {
+		bad("form.inner", "The inner surface has %d nodes; it needs at least 3, from the axis inside the floor to the rim, or leave form.inner null.", n)
 	}
 	if t := j.Form.Traced; t != nil {
 		number("form.traced.errorBand", t.ErrorBand, 0, 1000, words.Say("the error band of a trace in mm"))

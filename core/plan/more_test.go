@@ -161,6 +161,21 @@ func TestAirInPlaster(t *testing.T) {
 	near(t, "volume", q.Volume, math.Pi*(58*58-40*40)*4/1000, 1e-6)
 }
 
+// A form with an inner surface of its own is planned from its file, as a user opens
+// it, and one with too few nodes is named.
+func TestSolidCastFromItsFile(t *testing.T) {
+	ask := func(inner string) string {
+		reply, _ := Call("plan", []byte(`{"job":{"form":{"size":"mold","outer":[{"r":0,"z":0,"corner":true},{"r":40,"z":0,"corner":true},{"r":50,"z":60,"corner":true}],"inner":`+inner+`}}}`), nil, nil)
+		return string(reply)
+	}
+	if r := ask(`[{"r":0,"z":6,"corner":true},{"r":34,"z":6,"corner":true},{"r":42,"z":60,"corner":true}]`); !strings.Contains(r, `"chosen":"core"`) || !strings.Contains(r, `"order":["core","lower"]`) {
+		t.Errorf("got %.300s", r)
+	}
+	if r := ask(`[{"r":0,"z":6}]`); !strings.Contains(r, `"field":"form.inner"`) {
+		t.Errorf("got %.300s", r)
+	}
+}
+
 // A dish cast solid: a lower part and a core, which fill the block with the
 // clay and the feed hole; the core is lifted first, and the clay between is
 // what the two profiles bound.
