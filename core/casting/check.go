@@ -113,7 +113,7 @@ func (c *checker) settings(s *job.Casting) {
 	c.orNone(f+"absorption", s.Absorption, 1, 100, words.Say("Absorption in percent of the dry mass"), words.Say("Data sheets give 36 to 41."))
 	c.within(f+"settingExpansion", s.SettingExpansion, 0, 2, words.Say("Setting expansion in percent"), words.Say("Data sheets give about 0.2."))
 	c.within(f+"halfRateWater", s.HalfRateWater, 0.5, 50, words.Say("Water at half the rate, in percent of the dry mold"), words.Say("5 is published."))
-	c.within(f+"dryingRate", s.DryingRate, 1e-5, 1, words.Say("The drying rate in g a cm2 a minute"), words.Say("0.01 is published for a typical shop."))
+	c.within(f+"dryingRate", s.DryingRate, 1e-5, 1, words.Say("The drying rate in g per cm2 and minute"), words.Say("0.01 is published for a typical shop."))
 	c.within(f+"glaze", s.Glaze, 0, 10, words.Say("The thickness of the fired glaze in mm"), words.Say("0.2 to 0.5 is usual, 0 is none."))
 	c.within(f+"glazeDensity", s.GlazeDensity, 1, 8, words.Say("The density of the fired glaze in g/ml"), words.Say("About 2.4 is usual."))
 	c.within(f+"bandTension", s.BandTension, 1, 1e4, words.Say("The tension of a band in N"), words.Say("Hang a weight on it: 5 kg is about 50 N."))

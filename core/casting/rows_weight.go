@@ -129,7 +129,7 @@ var forceRows = []rowSpec{
 		func(f *Figures) float64 { return f.CottleHoop }, func(f *Figures) bool { return f.CottleHoop > 0 },
 	},
 	{
-		Row{GroupForces, "cottleHoopFoot", words.Say("The same at its foot, a metre of height"), 0, words.Plain("N/m"), 0,
+		Row{GroupForces, "cottleHoopFoot", words.Say("The same at its foot, per metre of height"), 0, words.Plain("N/m"), 0,
 			words.Plain("ρ g H r"),
 			srcHydro, StatusDerived},
 		func(f *Figures) float64 { return f.CottleHoopFoot }, func(f *Figures) bool { return f.CottleHoop > 0 },

@@ -230,7 +230,7 @@ var english = map[string]words.Template{
 	"size.unchanged":     "{v} {unit} is the length as given; the clay shrinks on the way.",
 	"size.wrongWay":      "The wrong way round: the mold is larger than the finished pot, never smaller.",
 	"size.enlarged":      "That adds {s} % of the finished size. The percentage is taken on the wet length, so divide by 1 less the shrinkage.",
-	"size.divided":       "That divides by 1 and the shrinkage. The percentage is taken on the wet length, so multiply by 1 less the shrinkage.",
+	"size.divided":       "That divides by 1 plus the shrinkage. The percentage is taken on the wet length, so multiply by 1 less the shrinkage.",
 	"size.added":         "That adds the two shrinkages. Firing shrinkage is taken on the dry length, which is shorter already: multiply what is left by what is left.",
 	"size.onlyDrying":    "That takes the drying only; the clay shrinks again in the fire.",
 	"size.onlyFiring":    "That takes the firing only; the clay has shrunk in drying before.",
@@ -324,7 +324,7 @@ var english = map[string]words.Template{
 	"fault.manyFiles":  "There are {n} results; read at most {most} at once.",
 	"long.title":       "The title has {n} letters; use at most {most}.",
 	"long.note":        "The note has {n} letters; use at most {most}.",
-	"long.student":     "The student has {n} letters; use at most {most}.",
+	"long.student":     "The student's name has {n} letters; use at most {most}.",
 	"fault.answers":    "There are {n} answers for {of} questions.",
 	"fault.tries":      "Question {n} holds {tries} tries; at most {most} are kept.",
 

@@ -381,7 +381,8 @@ func quote(s string) string {
 	if strings.Contains(s, `"`) && !strings.ContainsAny(s, "`\n") {
 		return "`" + s + "`"
 	}
-	return strconv.Quote(s)
+	// spaces that do not break are kept as they are, to be read
+	return strings.NewReplacer(`\u00a0`, "\u00a0", `\u202f`, "\u202f").Replace(strconv.Quote(s))
 }
 
 var rows = regexp.MustCompile(`(?s)(= \[\]entry\{).*`)

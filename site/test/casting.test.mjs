@@ -80,8 +80,8 @@ onPage("test bars: published worked example, then into the job", async (page) =>
   await fill(page, "Bar 2, Fired", "87.5");
   await until(() => page.locator(".bars [role=status]").innerText(), /2 bars spread by 0\.00 %/);
   await page.getByRole("button", { name: "Remove bar 2" }).click();
-  await page.getByRole("button", { name: "Use these percents" }).click();
-  await until(() => page.locator(".bars [role=status]").innerText(), /percents in use/);
+  await page.getByRole("button", { name: "Use these percentages" }).click();
+  await until(() => page.locator(".bars [role=status]").innerText(), /percentages in use/);
   const { clay } = await savedJob(page);
   assert.deepEqual([clay.dryingShrinkage, clay.firingShrinkage], [6.25, 6.66]);
   await tab(page, "form");

@@ -7,7 +7,7 @@ const nth = ["Erster", "Zweiter", "Dritter", "Vierter", "Fünfter", "Sechster", 
 
 export const casting: Like<typeof en> = {
   // Werte
-  how: "wie", howOf: (label) => `Wie zustande kommt: ${label}`, figureSource: "Quelle",
+  how: "wie", howOf: (label) => `Wie berechnet: ${label}`, figureSource: "Quelle",
   more: (n) => (n === 1 ? "Ein weiterer Wert" : `${n} weitere Werte`),
   caution: "Vorsicht", cautionsHere: "Vorsicht",
   defaultIs: (v) => `wenn nicht gemessen: ${v}`,
@@ -47,7 +47,7 @@ export const casting: Like<typeof en> = {
   addBar: "Stab hinzufügen", removeBar: (i) => `Stab ${i} entfernen`,
   barsResult: (d, f, t) => `Trocknen ${d}, Brennen ${f}, gesamt ${t}.`,
   barsSpread: (s, n) => `Die Summen der ${n} Stäbe streuen um ${s}.`,
-  barsUse: "Diese Werte nehmen", barsUsed: "Schwindung von Schwindungsstäben", barsSaid: "Die Schwindung der Schwindungsstäbe gilt jetzt.",
+  barsUse: "Diese Werte übernehmen", barsUsed: "Schwindung von Schwindungsstäben", barsSaid: "Die Schwindung der Schwindungsstäbe gilt jetzt.",
   barsInUse: "Diese Werte gelten.",
   ownTitle: "Eigene Messungen",
   ownHint: "Alles rechnet mit dem, was hier steht. Den eigenen Wert eintragen, sobald er gemessen ist.",

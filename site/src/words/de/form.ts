@@ -16,7 +16,7 @@ export const form: Like<typeof en> = {
   rowsUnits: "Die Zeilen sind in", rowsAsk: "wählen", rowsAcross: "Die erste Zahl ist der",
   acrossRadius: "Radius", acrossDiameter: "Durchmesser",
   rowsUse: "Zeilen übernehmen", rowsStep: "Zeilen eingegeben",
-  rowsNeedUnit: "Die Einheit der Zeilen wählen: mm, cm oder in.",
+  rowsNeedUnit: "Die Einheit der Zeilen wählen: mm, cm oder Zoll (in).",
   atLine: (n) => `Zeile ${n}`,
   shrinkage: "Schwindung des Tons", drying: "Trocknen", firing: "Brennen", atRelease: "Beim Lösen aus der Form",
   shrinkageHint: "Prozent der Länge. Trocknen bezieht sich auf die nasse Länge, Brennen auf die trockene.",

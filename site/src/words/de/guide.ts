@@ -8,7 +8,7 @@ export const guide: Like<typeof en> = {
   title: "Ein erster Auftrag",
   offer: "Neu hier? Ein erster Auftrag, Schritt für Schritt, dauert fünf Minuten. Vom Eigenen geht nichts verloren.",
   start: "Den ersten Auftrag beginnen", notNow: "Nicht jetzt",
-  again: "Fünf Minuten, acht Schritte, mit der wirklichen Seite. Das eigene Gefäß lässt sich am Ende zurückholen.",
+  again: "Fünf Minuten, acht Schritte, auf der echten Seite. Das eigene Gefäß lässt sich am Ende zurückholen.",
   step: (i, n) => `Schritt ${i} von ${n}`,
   done: "Getan", show: "Zeigen, wo", skip: "Schritt auslassen", next: "Nächster Schritt", leave: "Verlassen", finish: "Fertig",
   over: "Das war ein ganzer Auftrag: Gefäß, Teile, Werkzeug, Gießen, Blätter und eine Datei, die alles zurückbringt.",
@@ -18,18 +18,18 @@ export const guide: Like<typeof en> = {
   steps: {
     pot: {
       todo: "Den Schilfbecher auf die Werkbank stellen: „Muster“ öffnen und ihn wählen.",
-      seen: "Die Zeile über der Zeichnung ist das Urteil: ein Teil, und frei. Es gilt immer dem Gefäß auf der Werkbank.",
+      seen: "Die Zeile über der Zeichnung ist das Urteil: ein Teil, und frei. Es gilt immer für das Gefäß auf der Werkbank.",
     },
     move: {
-      todo: "Den Rand nach innen ziehen: seinen Knoten auf der Zeichnung zur Achse ziehen, oder ihn wählen und mit gehaltener Umschalttaste die linke Pfeiltaste drücken, bis ein Teil nicht mehr reicht.",
+      todo: "Den Rand nach innen ziehen: Seinen Knoten auf der Zeichnung zur Achse ziehen, oder ihn wählen und mit gehaltener Umschalttaste die linke Pfeiltaste drücken, bis ein Teil nicht mehr reicht.",
       seen: "Die Wand neigt sich am Rand jetzt nach innen. Ein Unterteil allein würde dort haken oder schleifen, deshalb verlangt das Urteil mehr Teile.",
     },
     free: {
-      todo: "Das Gefäß wieder löslich machen: „Lösen“ öffnen, die nächste Gestalt suchen, die sich in einem Teil löst, und sie nehmen; oder „Rückgängig“ drücken.",
+      todo: "Dafür sorgen, dass sich das Gefäß wieder löst: „Lösen“ öffnen, die nächste Gestalt suchen, die sich in einem Teil löst, und sie übernehmen; oder „Rückgängig“ drücken.",
       seen: "Ein Teil reicht wieder. Die nächste Gestalt ändert die Radien so wenig wie möglich.",
     },
     apart: {
-      todo: "„Teile“ öffnen und die Form auseinandernehmen: den Regler unter der Zeichnung ganz durchziehen.",
+      todo: "„Teile“ öffnen und die Form auseinandernehmen: Den Regler unter der Zeichnung ganz durchziehen.",
       seen: "Der Gips geht in Zugrichtung ab und trifft auf nichts. Wo er festsitzt, hält der Regler an und sagt es.",
     },
     tooling: {

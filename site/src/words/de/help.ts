@@ -22,7 +22,7 @@ export const help: Like<typeof en> = {
   hereAbove: (z) => `${z} über dem Fuß`,
   hereBetween: (a, b) => `von ${a} bis ${b} über dem Fuß`,
   hereNone: "keine",
-  hereNoSeam: "keine: die Form ist ein Teil",
+  hereNoSeam: "keine, die Form ist ein Teil",
   hereParts: (n) => (n === 1 ? "ein Teil" : `${n} Teile`),
   hereAsked: (draft) => `mindestens ${draft} verlangt`,
   hereDeepest: (depth, z) => `${depth} tief, ${z} über dem Fuß`,
@@ -51,7 +51,7 @@ export const help: Like<typeof en> = {
     },
     catch: {
       name: "Haken, Hinterschnitt", forms: ["hakt", "haken", "hakende", "Hinterschnitt", "Hinterschnitte"],
-      says: ["Eine Stelle, an der das Gefäß einem abgehenden Teil im Weg steht. Ihre Tiefe ist die Verschiebung quer zum Zug, die den Gips löst.", "Weder Gips noch Druck gibt nach: das Gefäß muss sich dort ändern, oder ein anderes Teil muss anders gezogen werden."],
+      says: ["Eine Stelle, an der das Gefäß einem abgehenden Teil im Weg steht. Ihre Tiefe ist die Verschiebung quer zum Zug, die den Gips löst.", "Weder Gips noch Druck gibt nach: Das Gefäß muss sich dort ändern, oder ein anderes Teil muss anders gezogen werden."],
     },
     rub: {
       name: "Schleifen", forms: ["schleift", "schleifen", "schleifend", "schleifende"],
@@ -59,7 +59,7 @@ export const help: Like<typeof en> = {
     },
     trap: {
       name: "Falle", forms: ["Falle", "Fallen"],
-      says: ["Raum neben dem Gefäß, den kein Zug löst, weder nach unten noch nach oben noch nach außen. Gips darin ist nie herauszuziehen: das Gefäß muss sich ändern."],
+      says: ["Raum neben dem Gefäß, den kein Zug löst, weder nach unten noch nach oben noch nach außen. Gips darin ist nie herauszuziehen: Das Gefäß muss sich ändern."],
     },
     letGo: {
       name: "Schwindung beim Lösen", forms: ["lederhart"],
@@ -79,11 +79,11 @@ export const help: Like<typeof en> = {
     },
     partingLine: {
       name: "Teilungslinie", forms: ["Teilungslinie", "Teilungslinien", "Teilungshöhe", "Teilungshöhen"],
-      says: ["Die Linie am Gefäß, an der zwei Formteile sich treffen: hier endet ein Zug und der nächste beginnt."],
+      says: ["Die Linie am Gefäß, an der zwei Formteile sich treffen: Hier endet ein Zug und der nächste beginnt."],
     },
     seam: {
       name: "Naht", forms: ["Naht", "Nähte", "Nähten"],
-      says: ["Die Fuge zwischen zwei Teilen und der Grat, den sie am Gussstück lässt. Sie ist immer zu sehen: auf eine Kante des Gefäßes legen und abschneiden, solange der Ton ungebrannt ist."],
+      says: ["Die Fuge zwischen zwei Teilen und der Grat, den sie am Gussstück lässt. Sie ist immer zu sehen: Auf eine Kante des Gefäßes legen und verputzen, solange der Ton ungebrannt ist."],
     },
     lower: { name: "Unterteil", forms: ["Unterteil", "Unterteils"], says: ["Das Formteil unter dem Gefäß. Es wird gerade nach unten gezogen."] },
     upper: { name: "Oberteil", forms: ["Oberteil", "Oberteils"], says: ["Das Formteil über dem Gefäß. Es wird gerade nach oben gezogen."] },
@@ -94,7 +94,7 @@ export const help: Like<typeof en> = {
     core: { name: "Kern", forms: ["Kern", "Kerns"], says: ["Das Teil, das das Innere eines voll gegossenen Gefäßes formt. Es wird nach oben herausgezogen."] },
     block: {
       name: "Block", forms: ["Block", "Blocks", "Gipsblock"],
-      says: ["Der Gipskörper, den alle Teile zusammen bilden, wenn die Form geschlossen ist. Eine gleichmäßig dicke Wand gießt gleichmäßig."],
+      says: ["Der Gipskörper, den alle Teile zusammen bilden, wenn die Form geschlossen ist. Gips, der überall gleich dick ist, saugt überall gleich."],
     },
     natch: {
       name: "Schloss und Schlossmulde", forms: ["Schloss", "Schlösser", "Schlossmulde", "Schlossmulden"],
@@ -156,7 +156,7 @@ export const help: Like<typeof en> = {
     },
     wall: {
       name: "Wand", forms: ["Wand", "Wandstärke"],
-      says: ["Die Dicke des Tons, nass gemessen. Sie wächst mit der Wurzel der Zeit in der Form: doppelt so dick dauert viermal so lang."],
+      says: ["Die Dicke des Tons, nass gemessen. Sie wächst mit der Wurzel der Zeit in der Form: Doppelt so dick dauert viermal so lang."],
     },
     bands: {
       name: "Spannbänder", forms: ["Spannbänder", "Spannband", "Bänder", "Band"],

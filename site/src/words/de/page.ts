@@ -16,7 +16,7 @@ export const page: Like<typeof en> = {
   title: "Moldwright",
   skip: "Zu den Karten springen",
   language: "Sprache",
-  noScript: "Moldwright berechnet die Form auf dieser Seite selbst und braucht dafür JavaScript. Nichts wird irgendwohin geschickt.",
+  noScript: "Moldwright berechnet die Form auf dieser Seite selbst und braucht dafür JavaScript. Es wird nichts verschickt.",
   tabs: {
     form: "Gefäß", release: "Lösen", parts: "Teile", tooling: "Werkzeug", casting: "Gießen", sheets: "Blätter", class: "Klasse",
   },
@@ -28,9 +28,9 @@ export const page: Like<typeof en> = {
   redone: (s) => `Wiederholt: ${s}.`,
   saved: "Gespeichert", notSaved: "Nicht gespeichert",
   noStorage: "Dieser Browser behält zwischen Besuchen nichts. Den Auftrag in einer Datei speichern.",
-  linkCopied: "Link kopiert. Er trägt den ganzen Auftrag und wird niemandem geschickt.",
-  linkShown: "Der Link steht jetzt in der Adresszeile. Er trägt den ganzen Auftrag.",
-  badLink: "Der Link trägt keinen ganzen Auftrag; vielleicht wurde er abgeschnitten. Noch einmal danach fragen.",
+  linkCopied: "Link kopiert. Er enthält den ganzen Auftrag und wird niemandem geschickt.",
+  linkShown: "Der Link steht jetzt in der Adresszeile. Er enthält den ganzen Auftrag.",
+  badLink: "Der Link enthält keinen ganzen Auftrag; vielleicht wurde er abgeschnitten. Noch einmal danach fragen.",
   source, large,
   stepOpened: (from) => `Geöffnet: ${source(from)}`,
   notOpened: (from, why) => `${large(from)} wurde nicht geöffnet: ${why} Das Gefäß auf der Werkbank ist unverändert.`,
@@ -41,7 +41,7 @@ export const page: Like<typeof en> = {
   // der Rechenkern
   coreStopped: "Angehalten. Vom Auftrag ging nichts verloren.",
   coreTooMuch: (why) => `Das war zu viel für den Rechenkern (${why}). Der Auftrag ist erhalten; das zuletzt Getane ändern.`,
-  coreNoStart: (why) => `Der Rechenkern startet in diesem Browser nicht (${why}). Den Auftrag speichern und die Seite in einem aktuellen Browser öffnen; startete sie hier schon einmal, ist wohl ihre Datei beschädigt: sie neu holen.`,
+  coreNoStart: (why) => `Der Rechenkern startet in diesem Browser nicht (${why}). Den Auftrag speichern und die Seite in einem aktuellen Browser öffnen; startete sie hier schon einmal, ist wohl ihre Datei beschädigt: Sie neu holen.`,
   coreEnded: "der Rechenkern ist beendet",
 
   // Felder

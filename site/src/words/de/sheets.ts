@@ -6,7 +6,7 @@ import type { Like } from "../like";
 export const sheets: Like<typeof en> = {
   paper: "Papier", getPdf: "PDF herunterladen", getSvg: "SVG herunterladen",
   pages: (n) => `${n} ${n === 1 ? "Seite" : "Seiten"}`,
-  making: "Das Blatt wird gezeichnet…",
+  making: "Das Blatt wird gezeichnet …",
 
   sheets: {
     profile: ["Profil, wahre Größe", "Das Gefäß, eine Schiene oder das Positiv darauflegen."],

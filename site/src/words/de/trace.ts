@@ -14,7 +14,7 @@ export const trace: Like<typeof en> = {
 
   // Nachzeichnen
   traceTitle: "Ein Bild nachzeichnen",
-  opening: "Das Bild wird geöffnet…", outlining: "Der Umriss wird gesucht…", tracing: "Wird nachgezeichnet…",
+  opening: "Das Bild wird geöffnet …", outlining: "Der Umriss wird gesucht …", tracing: "Wird nachgezeichnet …",
   notPicture: (name) => `${name} ist kein Bild, das dieser Browser lesen kann. JPEG, PNG oder WebP nehmen. Das Gefäß auf der Werkbank ist unverändert.`,
   pictureHuge: (name, mp) => `${name} hat ${mp} Millionen Pixel; mehr als 100 Millionen werden nicht geöffnet. Das Bild verkleinern und noch einmal versuchen. Das Gefäß auf der Werkbank ist unverändert.`,
   pictureScaled: (a, b) => `Das Bild mit ${a} Pixeln wurde auf ${b} verkleinert; das reicht für einen Umriss gut aus.`,
@@ -24,10 +24,10 @@ export const trace: Like<typeof en> = {
   lengthMM: "Maß",
   barHint: "Beide Enden von etwas anklicken, dessen Länge bekannt ist, etwa eines Lineals neben dem Gefäß.",
   barFront: "Es steht vor der Mitte des Gefäßes um",
-  takeForm: "Gestalt nehmen", traceStep: (name) => `Gefäß nachgezeichnet: ${name}`,
+  takeForm: "Gestalt übernehmen", traceStep: (name) => `Gefäß nachgezeichnet: ${name}`,
   noLength: "Der Umriss steht. Eine bekannte Länge angeben, und das Profil folgt.",
   nextLength: "Eine bekannte Länge eintippen; das Profil folgt.",
-  nextTake: "Diese Gestalt nehmen oder erst den Umriss richten.",
+  nextTake: "Diese Gestalt übernehmen oder erst den Umriss richten.",
   nextFault: "Neben dem Bild steht, was nicht stimmt; dort richten.",
   resultSize: (h, d, n) => `${h} hoch, ${d} breit, ${n} Knoten.`,
   band: (b) => `Die Radien stimmen auf etwa ${b}.`,
@@ -35,7 +35,7 @@ export const trace: Like<typeof en> = {
   sides: (d) => `Links und rechts unterscheiden sich um ${d}.`,
   lean: (d) => `Eine Neigung von ${d} wurde ausgeglichen.`,
   cameraLine: (d, from, h, hf) => `Perspektive herausgerechnet für ein Objektiv in ${d} Abstand (${from}), ${h} über dem Tisch (${hf}).`,
-  cameraNone: "Die Perspektive blieb drin.",
+  cameraNone: "Die Perspektive wurde nicht herausgerechnet.",
   cameraFrom: {
     given: "wie eingetippt", focal: "aus der Brennweite in der Datei", row: "aus seiner Bildzeile", ellipses: "an Rand und Fuß gesehen",
     middle: "halbe Gefäßhöhe angenommen", none: "nicht bekannt",
@@ -46,9 +46,9 @@ export const trace: Like<typeof en> = {
 
   // Marken auf dem Bild
   marksTitle: "Wenn der Umriss nicht stimmt", tool: "Was eine Berührung des Bildes tut",
-  tools: { pot: "Dieses Gefäß", crop: "Zuschneiden", away: "Wegwischen", back: "Herholen", edge: "Kantenpunkte", axis: "Achse", bar: "Bekannte Länge" },
+  tools: { pot: "Dieses Gefäß", crop: "Zuschneiden", away: "Wegwischen", back: "Zurückholen", edge: "Kantenpunkte", axis: "Achse", bar: "Bekannte Länge" },
   toolHints: {
-    pot: "Bei mehreren Gefäßen das gemeinte berühren. In der Nähe durch Ziehen umherwandern.",
+    pot: "Bei mehreren Gefäßen das gemeinte berühren. Vergrößert lässt sich das Bild durch Ziehen verschieben.",
     crop: "Einen Kasten um das Gefäß ziehen oder zwei gegenüberliegende Ecken berühren.",
     away: "Übermalen, was nicht das Gefäß ist: einen Henkel, eine Hand, einen Schatten. Die Kante des Gefäßes frei lassen, wo sie gut ist.",
     back: "Übermalen, was zum Gefäß gehört, aber ausgelassen wurde.",
@@ -66,7 +66,7 @@ export const trace: Like<typeof en> = {
   top: "Oben ist es", tops: { auto: "wie der Umriss zeigt", open: "offen, mit Rand", closed: "geschlossen" },
   cameraTitle: "Wo die Kamera stand", distance: "Objektiv bis Gefäßmitte", lens: "Objektiv über dem Tisch",
   cameraHint: "Muss nicht sein. Beim Abstand genügt ungefähr; bei der Höhe genauer sein.", cameraEmpty: "unbekannt",
-  tolerance: "Kurve genau auf", toleranceEmpty: "von selbst",
+  tolerance: "Kurve genau auf", toleranceEmpty: "automatisch",
 
   // Zeichnungen
   svgTitle: "Welche Linie ist das Profil?", svgFrom: (from) => `Aus: ${page.source(from)}.`,
@@ -77,6 +77,6 @@ export const trace: Like<typeof en> = {
   svgSize: (wd, h) => `${wd} breit, ${h} hoch`,
   svgNot: (why) => `Kein Profil. ${why}`, svgMore: (n) => `${n} weitere Linien sind kleiner und nicht gezeigt.`,
   svgAxis: "Achse bei x der Zeichnung", svgAxisEmpty: "gefunden",
-  svgAxisHint: "Rechts oder links der Achse ist es dasselbe Gefäß: eine linke Hälfte wird gespiegelt.",
-  svgUse: "Diese Linie nehmen", svgStep: (from) => `Gefäß aus Zeichnung: ${page.source(from)}`, svgLeave: "Verlassen",
+  svgAxisHint: "Rechts oder links der Achse ist es dasselbe Gefäß: Eine linke Hälfte wird gespiegelt.",
+  svgUse: "Diese Linie übernehmen", svgStep: (from) => `Gefäß aus Zeichnung: ${page.source(from)}`, svgLeave: "Verlassen",
 };

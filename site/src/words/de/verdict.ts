@@ -13,14 +13,14 @@ export const thePart = (name: string): string => ({ lower: "das Unterteil", uppe
 export const largePart = (name: string): string => thePart(name).charAt(0).toUpperCase() + thePart(name).slice(1);
 
 export const verdict: Like<typeof en> = {
-  starting: "Die Werkbank wird eingerichtet…",
+  starting: "Die Werkbank wird eingerichtet …",
   parts: (n) => `${count[n] ?? n} ${n === 1 || n === 0 ? "Teil" : "Teile"}:`,
   verdict: { clear: "Frei", rubs: "Schleift", catches: "Hakt" },
   partName,
   cannotPlan: "Noch kein Plan.", tryAgain: "Nochmals versuchen",
   stillShown: "Die Zeichnung zeigt das letzte Gefäß, das sich planen ließ.",
   next: "Weiter",
-  nextFault: "Die Gestalt richten: die Stelle ist oben genannt.",
+  nextFault: "Die Gestalt richten: Die Stelle ist oben genannt.",
   nextCatch: "Ansehen, wo es hakt und welche Änderung des Gefäßes es löst.",
   nextRub: "Ansehen, wo es schleift, und der Wand dort mehr Formschräge geben.",
   nextClear: "Drucken, worum der Gips gegossen wird.",
@@ -31,15 +31,15 @@ export const verdict: Like<typeof en> = {
 
   atHeight: (z) => `bei ${z}`,
   betweenHeights: (a, b) => `zwischen ${a} und ${b}`,
-  robustAny: "Gilt, so falsch die Radien auch sind.",
+  robustAny: "Gilt, wie weit die Radien auch danebenliegen.",
   robust: {
     fewer: (scheme, mm) => `Gilt, solange jeder Radius auf ${mm} stimmt; darüber hinaus ginge vielleicht auch: ${scheme}.`,
     catches: (at, mm) => `Gilt, solange jeder Radius auf ${mm} stimmt; darüber hinaus könnte die Wand ${at} haken.`,
     rubs: (at, mm) => `Gilt, solange jeder Radius auf ${mm} stimmt; darüber hinaus könnte die Wand ${at} schleifen.`,
   },
   robustNone: {
-    fewer: (scheme) => `Steht auf der Kippe: beim kleinsten Fehler eines Radius ginge vielleicht auch: ${scheme}.`,
-    catches: (at) => `Steht auf der Kippe: beim kleinsten Fehler eines Radius könnte die Wand ${at} haken.`,
-    rubs: (at) => `Steht auf der Kippe: beim kleinsten Fehler eines Radius könnte die Wand ${at} schleifen.`,
+    fewer: (scheme) => `Steht auf der Kippe: Beim kleinsten Fehler eines Radius ginge vielleicht auch: ${scheme}.`,
+    catches: (at) => `Steht auf der Kippe: Beim kleinsten Fehler eines Radius könnte die Wand ${at} haken.`,
+    rubs: (at) => `Steht auf der Kippe: Beim kleinsten Fehler eines Radius könnte die Wand ${at} schleifen.`,
   },
 };

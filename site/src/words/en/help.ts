@@ -165,7 +165,7 @@ export const help = {
     },
     shrinkage: {
       name: "shrinkage", forms: ["shrinkage"],
-      says: ["Clay grows smaller in drying and again in firing. Drying is counted on the wet length, firing on the dry length, so that the two percents cannot just be added."],
+      says: ["Clay grows smaller in drying and again in firing. Drying is counted on the wet length, firing on the dry length, so that the two percentages cannot just be added."],
     },
     oversize: {
       name: "oversize", forms: ["oversize", "enlarged"],

@@ -64,7 +64,7 @@ export const trace = {
   top: "The top is", tops: { auto: "as the outline shows", open: "open, with a rim", closed: "closed" },
   cameraTitle: "Where the camera stood", distance: "Lens to the middle of the pot", lens: "Lens above the table",
   cameraHint: "Optional. Roughly right is enough for the distance; take more care over the height.", cameraEmpty: "not known",
-  tolerance: "Curve within", toleranceEmpty: "by itself",
+  tolerance: "Curve within", toleranceEmpty: "automatic",
 
   // drawings
   svgTitle: "Which line is the profile?", svgFrom: (from: From) => `From ${page.source(from)}.`,

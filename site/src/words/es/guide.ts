@@ -22,7 +22,7 @@ export const guide = {
       seen: "Ahora la pared se inclina hacia dentro cerca del borde. Una sola parte inferior se engancharía o rozaría ahí, por lo que el veredicto pide más partes.",
     },
     free: {
-      todo: "Haga que vuelva a desmoldarse: abra Desmolde, busque la forma más próxima que se desmolda en una parte y tómela; o pulse Deshacer.",
+      todo: "Haga que vuelva a desmoldarse: abra Desmolde, busque la forma más próxima que se desmolda en una parte y úsela; o pulse Deshacer.",
       seen: "Vuelve a bastar una parte. La forma más próxima cambia los radios lo menos posible.",
     },
     apart: {

@@ -91,7 +91,7 @@ export const help = {
     core: { name: "macho", forms: ["macho"], says: ["La parte que da forma al interior de una vasija que se cuela maciza. Se saca de ella hacia arriba."] },
     block: {
       name: "bloque", forms: ["bloque"],
-      says: ["El cuerpo de yeso que forman juntas todas las partes con el molde cerrado. Una pared de grosor uniforme cuela de manera uniforme."],
+      says: ["El cuerpo de yeso que forman juntas todas las partes con el molde cerrado. Un yeso de grosor uniforme absorbe de manera uniforme."],
     },
     natch: {
       name: "llave y alojamiento", forms: ["llave", "llaves", "alojamiento", "alojamientos"],

@@ -29,7 +29,7 @@ export const release = {
   nearHint: "Solo cambian los radios, y lo menos posible. La línea fantasma del dibujo es esa forma.",
   nearIn: { one: "En una parte", two: "En una parte inferior y una superior" },
   nearChange: (most: string, z: string, rms: string) => `Mayor cambio ${most}, a ${z} sobre el pie; ${rms} en el conjunto (media cuadrática).`,
-  nearNone: "Se desmolda tal como está.", nearTake: "Tomar esta forma", nearTakeIn: { one: "Tomar esta forma: en una parte", two: "Tomar esta forma: en una parte inferior y una superior" },
+  nearNone: "Se desmolda tal como está.", nearTake: "Usar esta forma", nearTakeIn: { one: "Usar esta forma: en una parte", two: "Usar esta forma: en una parte inferior y una superior" },
   nearSteps: { one: "forma más próxima tomada, en una parte", two: "forma más próxima tomada, en una parte inferior y una superior" },
   nearGhost: "Línea fantasma", ghosts: { one: "una parte", two: "dos partes", none: "ninguna" }, nearWait: "Calculando…", ghost: "forma más próxima",
   remediesTitle: "Pequeños cambios que ahorran una parte", remediesFind: "Buscar pequeños cambios",

@@ -23,10 +23,10 @@ export const trace = {
   lengthMM: "Medida",
   barHint: "Pulse los dos extremos de algo cuya longitud conozca, como una regla junto a la vasija.",
   barFront: "Está por delante del centro de la vasija a",
-  takeForm: "Tomar esta forma", traceStep: (name: string) => `forma calcada de ${name}`,
+  takeForm: "Usar esta forma", traceStep: (name: string) => `forma calcada de ${name}`,
   noLength: "El contorno está. Dé una longitud conocida, y el perfil sigue.",
   nextLength: "Escriba una longitud conocida; el perfil sigue.",
-  nextTake: "Tome esta forma, o corrija antes el contorno.",
+  nextTake: "Use esta forma, o corrija antes el contorno.",
   nextFault: "Vea junto a la imagen qué está mal, y corríjalo ahí.",
   resultSize: (h: string, d: string, n: number) => `${h} de alto, ${d} de ancho, ${n} nodos.`,
   band: (b: string) => `Los radios son exactos a unos ${b}.`,
@@ -37,7 +37,7 @@ export const trace = {
   cameraNone: "La perspectiva quedó sin corregir.",
   cameraFrom: {
     given: "como se escribió", focal: "por la distancia focal del archivo", row: "por su fila en la imagen", ellipses: "visto en borde y pie",
-    middle: "tomado como media vasija", none: "no conocido",
+    middle: "tomado como media vasija", none: "desconocida",
   },
   notSeenTitle: "Lo que la cámara no vio",
   notSeen: (a: string, b: string, why: string) => `De ${a} a ${b} sobre el pie: ${why}.`,
@@ -64,8 +64,8 @@ export const trace = {
   side: "Perfil de", sidesOf: { mean: "los dos lados", left: "el lado izquierdo", right: "el lado derecho" },
   top: "Por arriba es", tops: { auto: "como muestra el contorno", open: "abierta, con borde", closed: "cerrada" },
   cameraTitle: "Dónde estaba la cámara", distance: "Del objetivo al centro de la vasija", lens: "Objetivo sobre la mesa",
-  cameraHint: "Opcional. Para la distancia basta lo aproximado; ponga más cuidado en la altura.", cameraEmpty: "ignorada",
-  tolerance: "Curva a menos de", toleranceEmpty: "por sí sola",
+  cameraHint: "Opcional. Para la distancia basta lo aproximado; ponga más cuidado en la altura.", cameraEmpty: "desconocida",
+  tolerance: "Curva a menos de", toleranceEmpty: "automática",
 
   // drawings
   svgTitle: "¿Qué línea es el perfil?", svgFrom: (from: From) => `De: ${page.source(from)}.`,

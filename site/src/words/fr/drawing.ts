@@ -5,15 +5,15 @@ import type { Like } from "../like";
 
 export const drawing: Like<typeof en> = {
   drawing: "Dessin du pot et de son moule : élévation à gauche, coupe à droite",
-  drawingHint: "Tirer un nœud, ou le choisir et presser les flèches : 0,1 mm, avec Maj 1 mm, avec Alt 0,01 mm. Entrée change un angle en courbe et retour, Inser ajoute un nœud, Suppr en ôte un. Plus et moins : zoom ; 0 : vue entière.",
+  drawingHint: "Faire glisser un nœud, ou le choisir et utiliser les flèches : 0,1 mm, avec Maj 1 mm, avec Alt 0,01 mm. Entrée change un angle en courbe et retour, Inser ajoute un nœud, Suppr en supprime un. Plus et moins : zoom ; 0 : vue entière.",
   nodeLabel: (i, n, r, z, kind) => `Nœud ${i} sur ${n}, rayon ${r}, hauteur ${z}, ${kind}`,
   node: (i) => `Nœud ${i}`,
   noNode: "Choisir un nœud sur le dessin ou dans le tableau pour le déplacer.",
   corner: "angle", smooth: "lisse", nodeTurn: (i, corner) => (corner ? `Nœud ${i} : angle, le rendre lisse` : `Nœud ${i} : lisse, en faire un angle`),
   nodeRadius: (i) => `Nœud ${i}, rayon, mm`, nodeHeight: (i) => `Nœud ${i}, hauteur, mm`,
-  addAfter: "Ajouter après", remove: "Ôter", addAfterNode: (i) => `Ajouter après ${i}`, removeNode: (i) => `Ôter ${i}`,
+  addAfter: "Ajouter après", remove: "Supprimer", addAfterNode: (i) => `Ajouter après ${i}`, removeNode: (i) => `Supprimer ${i}`,
   moved: (i) => `nœud ${i} déplacé`, added: (i) => `nœud ajouté après ${i}`,
-  removed: (i) => `nœud ${i} ôté`, turned: (i) => `nœud ${i} angle ou lisse`,
+  removed: (i) => `nœud ${i} supprimé`, turned: (i) => `nœud ${i} angle ou lisse`,
   elevation: "élévation", section: "coupe", trimLine: "ligne de coupe",
   seam: (z) => `couture ${z}`,
   catchMark: (d) => `accroche ${d}`, trapMark: (d) => `piège ${d}`,

@@ -5,26 +5,26 @@ import type { Like } from "../like";
 
 export const guide: Like<typeof en> = {
   title: "Un premier projet",
-  offer: "Première visite ? Un premier projet, pas à pas, prend cinq minutes. Rien de ce qui est là n’est perdu.",
+  offer: "Première visite ? Un premier projet, pas à pas, prend cinq minutes. Rien de ce qui est là n’est perdu.",
   start: "Commencer", notNow: "Pas maintenant",
-  again: "Cinq minutes, huit étapes, avec la vraie page. Votre pot peut être rapporté à la fin.",
+  again: "Cinq minutes, huit étapes, avec la vraie page. Votre pot peut être repris à la fin.",
   step: (i, n) => `Étape ${i} sur ${n}`,
   done: "Fait", show: "Montrer où", skip: "Passer l’étape", next: "Étape suivante", leave: "Quitter", finish: "Finir",
-  over: "C’était un projet entier : forme, parties, outillage, coulage, feuilles, et un fichier qui rapporte le tout.",
-  left: "Le premier projet est quitté.",
-  back: (name) => `Rapporter ${name}`, keep: "Garder ce qui est sur l’établi",
-  broughtBack: "le pot d’avant le premier projet rapporté",
+  over: "C’était un projet entier : forme, parties, outillage, coulage, feuilles, et un fichier qui redonne le tout.",
+  left: "Le premier projet a été quitté.",
+  back: (name) => `Reprendre ${name}`, keep: "Garder ce qui est sur l’établi",
+  broughtBack: "reprise du pot d’avant le premier projet",
   steps: {
     pot: {
       todo: "Mettre le Gobelet des roseaux sur l’établi : ouvrir Exemples et le choisir.",
       seen: "La ligne au-dessus du dessin est le verdict : une partie, et libre. C’est toujours celui du pot sur l’établi.",
     },
     move: {
-      todo: "Rentrer le bord : tirer son nœud vers l’axe sur le dessin, ou le choisir et tenir Maj avec la flèche gauche, jusqu’à ce qu’une partie ne suffise plus.",
+      todo: "Rentrer le bord : faire glisser son nœud vers l’axe sur le dessin, ou le choisir et tenir Maj avec la flèche gauche, jusqu’à ce qu’une partie ne suffise plus.",
       seen: "La paroi penche maintenant vers l’intérieur près du bord. Une partie inférieure seule y accrocherait ou frotterait, le verdict demande donc plus de parties.",
     },
     free: {
-      todo: "La faire démouler de nouveau : ouvrir Démoulage, chercher la forme la plus proche qui se démoule en une partie et la prendre ; ou presser Annuler.",
+      todo: "Faire que le pot se démoule de nouveau : ouvrir Démoulage, chercher la forme la plus proche qui se démoule en une partie et l’adopter ; ou choisir Annuler.",
       seen: "Une partie suffit de nouveau. La forme la plus proche change les rayons aussi peu que possible.",
     },
     apart: {

@@ -8,12 +8,12 @@ import type { Like } from "../like";
 export const help: Like<typeof en> = {
   open: "Aide",
   title: "Aide",
-  ask: (word) => `Qu’est-ce que « ${word} » ?`,
+  ask: (word) => `Qu’est-ce que « ${word} » ?`,
   here: "Sur l’établi :",
   kinds: "Ce qu’elles sont :",
   allWords: "Tous les mots",
   wordsTitle: "Les mots du métier",
-  wordsHint: "Un mot souligné de points, et tout point d’interrogation, peut être interrogé là où il est.",
+  wordsHint: "Un mot souligné de points, et tout point d’interrogation, peut se demander là où il est.",
   find: "Chercher un mot",
   foundNone: "Cette page n’emploie pas de mot pareil.",
   groups: { release: "Le démoulage", mold: "Parties du moule", kit: "Ce qui est imprimé", casting: "Plâtre, barbotine et pièce", form: "Forme et taille" },
@@ -63,7 +63,7 @@ export const help: Like<typeof en> = {
     },
     letGo: {
       name: "retrait au démoulage", forms: ["consistance cuir"],
-      says: ["Arrivée à consistance cuir, ferme mais encore humide, la pièce a eu un peu de retrait et s’est détachée du plâtre. Une accroche pas plus profonde est pardonnée ; le positif rigide ne pardonne rien."],
+      says: ["Arrivée à consistance cuir, ferme mais encore humide, la pièce a eu un peu de retrait et s’est détachée du plâtre. Une accroche pas plus profonde est pardonnée ; le positif rigide ne pardonne rien."],
     },
     ripple: {
       name: "strie", forms: ["strie", "stries"],
@@ -71,7 +71,7 @@ export const help: Like<typeof en> = {
     },
     ghost: {
       name: "forme la plus proche, ligne fantôme", forms: ["forme la plus proche", "ligne fantôme"],
-      says: ["La forme la plus proche de la vôtre qui se démoule. Seuls les rayons changent, et aussi peu que possible. La ligne brisée sur le dessin est cette forme."],
+      says: ["La forme la plus proche de la vôtre qui se démoule. Seuls les rayons changent, et aussi peu que possible. La ligne en tirets sur le dessin est cette forme."],
     },
     pocket: {
       name: "poche", forms: ["poche", "poches"],
@@ -94,7 +94,7 @@ export const help: Like<typeof en> = {
     core: { name: "noyau", forms: ["noyau"], says: ["La partie qui forme l’intérieur d’un pot coulé plein. Il s’en tire vers le haut."] },
     block: {
       name: "bloc", forms: ["bloc"],
-      says: ["Le corps de plâtre que forment toutes les parties ensemble quand le moule est fermé. Une paroi d’épaisseur égale tire également."],
+      says: ["Le corps de plâtre que forment toutes les parties ensemble quand le moule est fermé. Un plâtre partout de même épaisseur absorbe partout de même."],
     },
     natch: {
       name: "clé et logement", forms: ["clé", "clés", "logement", "logements"],
@@ -131,12 +131,12 @@ export const help: Like<typeof en> = {
     },
     stave: {
       name: "élément de coffrage", forms: ["élément de coffrage", "éléments de coffrage", "coffrage", "coffrages"],
-      says: ["Un morceau du coffrage, le mur qu’on dresse autour d’un positif pour tenir le plâtre frais. Un élément seul se tire vers le haut ; deux ou plus s’ôtent de côté."],
+      says: ["Un morceau du coffrage, le mur qu’on dresse autour d’un positif pour tenir le plâtre frais. Un élément seul se tire vers le haut ; deux ou plus s’enlèvent de côté."],
     },
     collar: { name: "collerette", forms: ["collerette"], says: ["Un anneau qui coiffe le haut des éléments et les tient ensemble contre la poussée du plâtre frais."] },
     tray: {
       name: "bac", forms: ["bac"],
-      says: ["Une forme imprimée pour une partie latérale, ouverte au dos. On y coule le plâtre et on l’arase ; des planches amovibles en ferment les bouts et les côtés."],
+      says: ["Une forme imprimée pour une partie latérale, ouverte au dos. On y coule le plâtre et on l’arase ; des planches amovibles en ferment les bouts et les côtés."],
     },
     clearance: {
       name: "jeu", forms: ["jeu"],
@@ -168,10 +168,10 @@ export const help: Like<typeof en> = {
     },
     shrinkage: {
       name: "retrait", forms: ["retrait"],
-      says: ["La terre rapetisse au séchage puis encore à la cuisson. Le séchage se compte sur la longueur humide, la cuisson sur la longueur sèche ; les deux pour cent ne peuvent donc s’additionner simplement."],
+      says: ["La terre rapetisse au séchage puis encore à la cuisson. Le séchage se compte sur la longueur humide, la cuisson sur la longueur sèche ; les deux pourcentages ne s’additionnent donc pas simplement."],
     },
     oversize: {
-      name: "surdimension", forms: ["surdimension", "à la taille cuite"],
+      name: "agrandissement", forms: ["agrandissement", "à la taille cuite"],
       says: ["De combien le moule est plus grand que le pot cuit, pour que le pot soit à la bonne taille. Une terre à 12 % de retrait demande 113,6 %, non 112 %."],
     },
     testBar: {
@@ -185,7 +185,7 @@ export const help: Like<typeof en> = {
     },
     node: {
       name: "nœud", forms: ["nœud", "nœuds"],
-      says: ["Un point par où passe le profil. Un angle est vif, un nœud lisse est rond ; entre deux angles la paroi est droite."],
+      says: ["Un point par où passe le profil. Un angle est vif, un nœud lisse est rond ; entre deux angles la paroi est droite."],
     },
   },
 };

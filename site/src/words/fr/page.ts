@@ -15,7 +15,7 @@ export const page: Like<typeof en> = {
   title: "Moldwright",
   skip: "Aller aux volets",
   language: "Langue",
-  noScript: "Moldwright calcule le moule dans cette page même et a besoin de JavaScript pour cela. Rien n’est envoyé nulle part.",
+  noScript: "Moldwright calcule le moule dans cette page même et a besoin de JavaScript pour cela. Rien n’est envoyé.",
   tabs: {
     form: "Forme", release: "Démoulage", parts: "Parties", tooling: "Outils", casting: "Coulage", sheets: "Feuilles", class: "Classe",
   },
@@ -27,9 +27,9 @@ export const page: Like<typeof en> = {
   redone: (s) => `Rétabli : ${s}.`,
   saved: "Enregistré", notSaved: "Non enregistré",
   noStorage: "Ce navigateur ne garde rien d’une visite à l’autre. Enregistrer le projet dans un fichier.",
-  linkCopied: "Lien copié. Il porte tout le projet et n’est envoyé à personne.",
-  linkShown: "Le lien est maintenant dans la barre d’adresse. Il porte tout le projet.",
-  badLink: "Le lien ne porte pas de projet entier ; il a peut-être été coupé. Le redemander.",
+  linkCopied: "Lien copié. Il contient tout le projet et n’est envoyé à personne.",
+  linkShown: "Le lien est maintenant dans la barre d’adresse. Il contient tout le projet.",
+  badLink: "Le lien ne contient pas de projet entier ; il a peut-être été coupé. Le redemander.",
   source, large,
   stepOpened: (from) => `ouverture ${ofSource(from)}`,
   notOpened: (from, why) => `${large(from)} n’a pas été ouvert : ${why} Le pot sur l’établi n’a pas changé.`,
@@ -39,7 +39,7 @@ export const page: Like<typeof en> = {
 
   // the core
   coreStopped: "Arrêté. Rien du projet n’est perdu.",
-  coreTooMuch: (why) => `C’était trop pour le calcul (${why}). Le projet est gardé ; changer la dernière chose faite.`,
+  coreTooMuch: (why) => `C’était trop pour le calcul (${why}). Le projet est gardé ; changer la dernière chose faite.`,
   coreNoStart: (why) => `Le calcul ne démarre pas dans ce navigateur (${why}). Enregistrer le projet, puis ouvrir la page dans un navigateur récent ; si elle y démarrait déjà, son fichier est peut-être endommagé : aller le chercher de nouveau.`,
   coreEnded: "le calcul s’est arrêté",
 

@@ -34,9 +34,9 @@ export const verdict: Like<typeof en> = {
   betweenHeights: (a, b) => `entre ${a} et ${b}`,
   robustAny: "Valable, quelle que soit l’erreur des rayons.",
   robust: {
-    fewer: (scheme, mm) => `Valable tant que chaque rayon est juste à ${mm} ; au-delà, cela pourrait aller avec ${scheme}.`,
-    catches: (at, mm) => `Valable tant que chaque rayon est juste à ${mm} ; au-delà, la paroi pourrait accrocher ${at}.`,
-    rubs: (at, mm) => `Valable tant que chaque rayon est juste à ${mm} ; au-delà, la paroi pourrait frotter ${at}.`,
+    fewer: (scheme, mm) => `Valable tant que chaque rayon est juste à ${mm} ; au-delà, cela pourrait aller avec ${scheme}.`,
+    catches: (at, mm) => `Valable tant que chaque rayon est juste à ${mm} ; au-delà, la paroi pourrait accrocher ${at}.`,
+    rubs: (at, mm) => `Valable tant que chaque rayon est juste à ${mm} ; au-delà, la paroi pourrait frotter ${at}.`,
   },
   robustNone: {
     fewer: (scheme) => `Tout juste valable : à la moindre erreur d’un rayon, cela pourrait aller avec ${scheme}.`,
