@@ -79,12 +79,12 @@ func (t *Tree) visit(k int, b *box, f func(int)) {
 }
 
 // First is the chord that a ray from p first meets, and how far off, mm; -1
-// and within where it meets none nearer than within. The ray runs level (dr is
+// and infinity where it meets none. The ray runs level (dr is
 // 1 or -1, dz 0) or upright (dr 0, dz 1 or -1). Chords that lie along the ray
 // do not count.
-func (t *Tree) First(p Point, dr, dz int, within float64) (chord int, dist float64) {
+func (t *Tree) First(p Point, dr, dz int) (chord int, dist float64) {
 	ray := newRay(p, dr, dz)
-	chord, dist = -1, min(within, missed)
+	chord, dist = -1, missed
 	var stack [64]struct { // what is yet to be looked into, the nearest on top
 		k   int
 		gap float64
@@ -111,7 +111,7 @@ func (t *Tree) First(p Point, dr, dz int, within float64) (chord int, dist float
 		}
 		if top == 0 {
 			if chord < 0 {
-				dist = within
+				dist = math.Inf(1)
 			}
 			return chord, dist
 		}

@@ -1,7 +1,6 @@
 package release
 
 import (
-	"math"
 	"slices"
 
 	"moldwright/core/form"
@@ -81,7 +80,7 @@ func (s *Survey) level(f *frame, x, y float64, out []place) []place {
 		for _, dir := range [2]int{1, -1} {
 			from := x
 			for range 3 { // into the edge and out of it, then the far wall
-				chord, d := f.first(s.tree, vec{from, at}, dir, math.Inf(1))
+				chord, d := f.first(s.tree, vec{from, at}, dir)
 				if chord < 0 {
 					break
 				}
@@ -102,11 +101,10 @@ func (s *Survey) level(f *frame, x, y float64, out []place) []place {
 const edge = 1e-3
 
 // first is the first chord of the pot across the pull from v in direction dir
-// (+1, -1), nearer than within, and how far off it is, mm; -1 where there is
-// none.
-func (f *frame) first(t *form.Tree, v vec, dir int, within float64) (chord int, dist float64) {
+// (+1, -1), and how far off it is, mm; -1 where there is none.
+func (f *frame) first(t *form.Tree, v vec, dir int) (chord int, dist float64) {
 	dr, dz := f.across(dir)
-	return t.First(f.from(v), dr, dz, within)
+	return t.First(f.from(v), dr, dz)
 }
 
 // across is direction dir across the pull, along r and z.

@@ -42,6 +42,17 @@ type Cut struct {
 	Outline Loop
 	Holes   []Loop
 	Points  [][]Vec // of the outline, then of the holes
+	in      plane
+	flat    [][][2]float64 // Points in that plane
+}
+
+// Encloses tells whether a point of the plane lies in the region.
+func (c *Cut) Encloses(p Vec) bool {
+	in := false
+	for _, l := range c.flat {
+		in = in != contains(l, c.in.flat(p))
+	}
+	return in
 }
 
 // Beyond starts a solid with what of a closed mesh lies beyond a plane, dot(p,
@@ -103,16 +114,14 @@ func Beyond(m *Mesh, normal Vec, atMM float64) (*Builder, []Cut, error) {
 
 // regions gathers open edges to loops, and holes to the outlines that they lie in.
 func regions(b *Builder, next map[int32]int32, starts []int32, facing Vec) ([]Cut, error) {
-	f := plane{x: unit(cross(facing, leastAxis(facing)))}
-	f.y = cross(facing, f.x)
+	f := planeFacing(facing)
 	flatten := func(l Loop) (out [][2]float64) {
 		for _, i := range l {
-			out = append(out, [2]float64{dot(b.mesh.V[i], f.x), dot(b.mesh.V[i], f.y)})
+			out = append(out, f.flat(b.mesh.V[i]))
 		}
 		return out
 	}
 	var cuts []Cut
-	var flats [][][2]float64
 	var holes []Loop
 	seen := map[int32]bool{}
 	for _, s := range starts {
@@ -135,18 +144,18 @@ func regions(b *Builder, next map[int32]int32, starts []int32, facing Vec) ([]Cu
 		}
 		flat := flatten(l)
 		if loopArea(flat, all) > 0 {
-			cuts, flats = append(cuts, Cut{Outline: l}), append(flats, flat)
+			cuts = append(cuts, Cut{Outline: l, in: f, flat: [][][2]float64{flat}})
 		} else {
 			holes = append(holes, l)
 		}
 	}
 	for _, h := range holes {
-		p := flatten(h[:1])[0]
-		at := slices.IndexFunc(flats, func(l [][2]float64) bool { return contains(l, p) })
+		p := flatten(h)
+		at := slices.IndexFunc(cuts, func(c Cut) bool { return contains(c.flat[0], p[0]) })
 		if at < 0 {
 			return nil, errors.New("a hole of a cut lies in no outline")
 		}
-		cuts[at].Holes = append(cuts[at].Holes, h)
+		cuts[at].Holes, cuts[at].flat = append(cuts[at].Holes, h), append(cuts[at].flat, p)
 	}
 	for i := range cuts {
 		for _, l := range append([]Loop{cuts[i].Outline}, cuts[i].Holes...) {
@@ -158,17 +167,6 @@ func regions(b *Builder, next map[int32]int32, starts []int32, facing Vec) ([]Cu
 		}
 	}
 	return cuts, nil
-}
-
-func leastAxis(n Vec) (e Vec) {
-	least := 0
-	for k := range n {
-		if math.Abs(n[k]) < math.Abs(n[least]) {
-			least = k
-		}
-	}
-	e[least] = 1
-	return e
 }
 
 // contains tells whether a point lies inside a loop.

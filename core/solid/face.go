@@ -92,6 +92,17 @@ func (b *Builder) End(side Side, rings []Loop, holes ...Circle) []Hole {
 // Face is the planar polygon of the given loops of vertices, seen from outside
 // along -normal: the outline counterclockwise, holes clockwise.
 func (b *Builder) Face(normal Vec, outline Loop, holes ...Loop) {
+	b.cover(planeFacing(normal), append([]Loop{outline}, holes...), nil)
+}
+
+// plane is a frame of a face. With flip the face is seen from behind it.
+type plane struct {
+	o, x, y Vec
+	flip    bool
+}
+
+// planeFacing is a plane through the origin, seen from beyond it along -normal.
+func planeFacing(normal Vec) plane {
 	n := unit(normal)
 	least := 0
 	for k := range n {
@@ -102,13 +113,16 @@ func (b *Builder) Face(normal Vec, outline Loop, holes ...Loop) {
 	e := Vec{}
 	e[least] = 1
 	x := unit(cross(e, n))
-	b.cover(plane{x: x, y: cross(n, x)}, append([]Loop{outline}, holes...), nil)
+	return plane{x: x, y: cross(n, x)}
 }
 
-// plane is a frame of a face. With flip the face is seen from behind it.
-type plane struct {
-	o, x, y Vec
-	flip    bool
+// flat is a point in the coordinates of the plane.
+func (f *plane) flat(v Vec) [2]float64 {
+	x, y, z := v[0]-f.o[0], v[1]-f.o[1], v[2]-f.o[2]
+	return [2]float64{
+		float64(x*f.x[0]) + float64(y*f.x[1]) + float64(z*f.x[2]),
+		float64(x*f.y[0]) + float64(y*f.y[1]) + float64(z*f.y[2]),
+	}
 }
 
 // cover triangulates the loops, which are oriented as seen in the frame.
@@ -134,12 +148,7 @@ func (b *Builder) cover(f plane, loops []Loop, circles []Circle) []Hole {
 		for k, i := range l {
 			in[k] = int32(len(ids))
 			ids = append(ids, i)
-			v := &b.mesh.V[i]
-			x, y, z := v[0]-f.o[0], v[1]-f.o[1], v[2]-f.o[2]
-			points = append(points, [2]float64{
-				float64(x*f.x[0]) + float64(y*f.x[1]) + float64(z*f.x[2]),
-				float64(x*f.y[0]) + float64(y*f.y[1]) + float64(z*f.y[2]),
-			})
+			points = append(points, f.flat(b.mesh.V[i]))
 		}
 		local = append(local, in)
 	}

@@ -59,12 +59,7 @@ func TestEndBoardsDivideBothWays(t *testing.T) {
 					t.Errorf("%s: %v", at, err)
 					continue
 				}
-				if r := solid.Check(m); !r.Sound() || r.Shells != 1 {
-					t.Errorf("%s: %v, %d shells", at, r.Err(), r.Shells)
-				}
-				if bad, where := solid.SelfIntersects(m); bad {
-					t.Errorf("%s passes through itself at %.2f", at, m.V[m.T[where[0]][0]])
-				}
+				sound(t, at, m)
 				for k, size := range m.Size() {
 					if math.Abs(size-p.Size[k]) > 0.01 {
 						t.Errorf("%s: size %.2f, the plan says %.2f", at, m.Size(), p.Size)

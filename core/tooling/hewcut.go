@@ -89,7 +89,7 @@ func (s *split) fall(d *hewn, m *solid.Mesh, within extent, keyed *[]keyPlace, v
 		for _, c := range cuts {
 			var list []key
 			for _, k := range keys {
-				if d.encloses(s.axis, c, k.at) {
+				if c.Encloses(d.spot(s.axis, at, k.at)) {
 					k.out = way < 0 // cones stand out along the axis
 					list = append(list, k)
 				}

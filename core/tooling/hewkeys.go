@@ -213,19 +213,3 @@ func (t *tube) room(at [2]float64, from, to float64) float64 {
 	}
 	return least
 }
-
-// encloses tells whether a place lies in a region of a cut across an axis.
-func (d *hewn) encloses(axis int, c solid.Cut, at [2]float64) bool {
-	in := false
-	for _, pts := range c.Points {
-		a := d.flat(axis, pts[len(pts)-1])
-		for _, p := range pts {
-			c := d.flat(axis, p)
-			if (a[1] > at[1]) != (c[1] > at[1]) && at[0] < a[0]+(at[1]-a[1])/(c[1]-a[1])*(c[0]-a[0]) {
-				in = !in
-			}
-			a = c
-		}
-	}
-	return in
-}

@@ -185,9 +185,6 @@ func stavesAt(j *job.Job, md *mold.Mold, p *mold.Part, up solid.Vec, cuts []floa
 func (s *stave) hewn(j *job.Job, p Piece) []Piece {
 	list, mark := s.plan(s.md.Solids().Turn)
 	p.build = s.build
-	whole := p
-	whole.measure(j, s.corners(list, mark), s.volume(list))
-	whole.Overhang = s.overhang(list, mark)
 	var clear [][]solid.Vec
 	if mark >= 0 {
 		corners := s.sign(list, mark).corners(nil)
@@ -197,7 +194,7 @@ func (s *stave) hewn(j *job.Job, p Piece) []Piece {
 		clear = append(clear, corners)
 	}
 	sin, cos := solid.SinCosDeg((s.from + s.to) / 2)
-	return orHewn(j, s.md, []Piece{whole}, p, solid.Vec{sin, -cos, 0}, clear)
+	return orHewn(j, s.md, []Piece{s.measured(j, p, list, mark)}, p, solid.Vec{sin, -cos, 0}, clear)
 }
 
 // inCourses is the stave whole, or in the fewest courses that are no higher than
@@ -214,15 +211,20 @@ func (s *stave) inCourses(j *job.Job, p Piece) []Piece {
 		course := *s
 		course.lo, course.hi = heights[i], heights[i+1]
 		q := p
-		q.build = course.build
 		if n > 1 {
 			q.share(i, n)
 		}
-		q.measure(j, course.corners(list, mark), course.volume(list))
-		q.Overhang = course.overhang(list, mark)
-		out = append(out, q)
+		out = append(out, course.measured(j, q, list, mark))
 	}
 	return out
+}
+
+// measured is this course of the stave, of its plan, with its size and weight.
+func (s *stave) measured(j *job.Job, p Piece, list []staveCorner, mark int) Piece {
+	p.build = s.build
+	p.measure(j, s.corners(list, mark), s.volume(list))
+	p.Overhang = s.overhang(list, mark)
+	return p
 }
 
 // sideways is the release survey of a stave taken off along its middle: the

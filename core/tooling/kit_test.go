@@ -100,13 +100,8 @@ func TestEveryPiece(t *testing.T) {
 				t.Errorf("%s: %v", at, err)
 				continue
 			}
-			r := solid.Check(m)
-			if !r.Sound() || r.Shells != 1 {
-				t.Errorf("%s: %v, %d shells", at, r.Err(), r.Shells)
+			if !sound(t, at, m) {
 				continue
-			}
-			if bad, where := solid.SelfIntersects(m); bad {
-				t.Errorf("%s passes through itself at %.2f", at, m.V[m.T[where[0]][0]])
 			}
 			lo, _ := m.Bounds()
 			if math.Abs(lo[2]) > 1e-9 {
@@ -235,4 +230,18 @@ func TestFitToTheBed(t *testing.T) {
 	if divided == 0 || refused == 0 {
 		t.Errorf("%d divided and %d refused", divided, refused)
 	}
+}
+
+// sound fails where a piece is not one closed body, oriented and clear of itself.
+func sound(t *testing.T, name string, m *solid.Mesh) bool {
+	t.Helper()
+	if r := solid.Check(m); !r.Sound() || r.Shells != 1 {
+		t.Errorf("%s: %v, %d shells", name, r.Err(), r.Shells)
+		return false
+	}
+	bad, at := solid.SelfIntersects(m)
+	if bad {
+		t.Errorf("%s passes through itself at %.2f", name, m.V[m.T[at[0]][0]])
+	}
+	return !bad
 }

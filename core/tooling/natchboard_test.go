@@ -69,12 +69,7 @@ func TestRingFormsTheSocketsUnderACore(t *testing.T) {
 					continue
 				}
 				found++
-				if r := solid.Check(m); !r.Sound() || r.Shells != 1 {
-					t.Errorf("%s: %v", p.Name, r.Err())
-				}
-				if bad, _ := solid.SelfIntersects(m); bad {
-					t.Errorf("%s passes through itself", p.Name)
-				}
+				sound(t, md.Scheme.ID+", "+p.Name, m)
 				if got := steepest(m); got > 45.001 || p.Draft < j.Rules.LeastDraft {
 					t.Errorf("%s: overhang %.1f, draft %.1f", p.Name, got, p.Draft)
 				}

@@ -49,9 +49,7 @@ func TestWideFacesArePartedWithin(t *testing.T) {
 				if err != nil {
 					t.Fatalf("%s: %v", at, err)
 				}
-				if r := solid.Check(m); !r.Sound() || r.Shells != 1 {
-					t.Errorf("%s: %v", at, r.Err())
-				}
+				sound(t, at, m)
 				if got := steepest(m); got > 46 {
 					t.Errorf("%s: overhang of %.1f degrees", at, got)
 				}

@@ -83,12 +83,7 @@ func TestTraysAndBoardsComeOff(t *testing.T) {
 				t.Errorf("%s, %s: %v", name, p.Name, err)
 				continue
 			}
-			if r := solid.Check(m); !r.Sound() || r.Shells != 1 {
-				t.Errorf("%s, %s: %v, %d shells", name, p.Name, r.Err(), r.Shells)
-			}
-			if bad, at := solid.SelfIntersects(m); bad {
-				t.Errorf("%s, %s passes through itself at %.2f", name, p.Name, m.V[m.T[at[0]][0]])
-			}
+			sound(t, name+", "+p.Name, m)
 			if got := steepest(m); got > math.Min(p.Overhang, 45)+1 && p.Verdict == parting.Clear {
 				t.Errorf("%s, %s: overhang of %.1f degrees", name, p.Name, got)
 			}
@@ -170,12 +165,7 @@ func TestDeepTraysAreLayered(t *testing.T) {
 					if err != nil {
 						t.Fatalf("%s: %v", at, err)
 					}
-					if r := solid.Check(m); !r.Sound() || r.Shells != 1 {
-						t.Errorf("%s: %v, %d shells", at, r.Err(), r.Shells)
-					}
-					if bad, where := solid.SelfIntersects(m); bad {
-						t.Errorf("%s passes through itself at %.2f", at, m.V[m.T[where[0]][0]])
-					}
+					sound(t, at, m)
 					if p.unkeyed != strings.Contains(p.Note.In(words.English), "no room for keys") {
 						t.Errorf("%s: %s", at, p.Note)
 					}
