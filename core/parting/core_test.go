@@ -28,8 +28,8 @@ func dish(t *testing.T, inner ...job.Node) (m, in *form.Meridian, all []Scheme, 
 // cored judges a form with an inner surface and adds a core to one part.
 func cored(t *testing.T, inner ...job.Node) Scheme {
 	t.Helper()
-	_, in, all, rules := dish(t, inner...)
-	return WithCore(all[Index(all, "one")], release.New(in), rules)
+	m, in, all, rules := dish(t, inner...)
+	return WithCore(all[Index(all, "one")], Core(release.NewCore(in, m), rules))
 }
 
 // A dish cast solid between a lower part and a core. The inside opens upward by
@@ -63,7 +63,7 @@ func robustCore(t *testing.T, inner ...job.Node) (r Robustness, clear bool) {
 	t.Helper()
 	m, in, all, rules := dish(t, inner...)
 	for i := range all {
-		all[i] = WithCore(all[i], release.New(in), rules)
+		all[i] = WithCore(all[i], Core(release.NewCore(in, m), rules))
 		clear = clear || all[i].Verdict == Clear
 	}
 	k := Choose(all, 0, func(int) float64 { return 0 })

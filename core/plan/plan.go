@@ -124,9 +124,9 @@ func Make(j *job.Job) (*Plan, error) {
 		return nil, err
 	}
 	if core != nil {
-		inside := release.New(core)
+		inside := parting.Core(release.NewCore(core, m), parting.RulesOf(j))
 		for i := range schemes {
-			schemes[i] = parting.WithCore(schemes[i], inside, parting.RulesOf(j))
+			schemes[i] = parting.WithCore(schemes[i], inside)
 		}
 	}
 	w := &work{job: j, meridian: m, survey: survey, base: mold.NewBase(m, end, schemes, core)}

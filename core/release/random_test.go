@@ -6,6 +6,7 @@ import (
 	"math/rand/v2"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"sync"
 	"testing"
@@ -33,8 +34,12 @@ const (
 // and tells the first disagreement, or "". dense asks at very many, and takes
 // the traps' sizes exactly.
 func compare(m *form.Meridian, g *rand.Rand, dense bool) string {
-	s, w := New(m), newTwin(m)
-	places := 10
+	return New(m).like(newTwin(m), g, dense)
+}
+
+// like asks them.
+func (s *Survey) like(w *twin, g *rand.Rand, dense bool) string {
+	m, places := s.M, 10
 	if dense {
 		places = 40 * len(m.Spans)
 	}
@@ -107,12 +112,12 @@ func (s *Survey) besideLike(w *twin, pull Pull, span int, t float64) string {
 		return fmt.Sprintf("depth: pull %d span %d t %.9f (%.6f %.6f): %.6f, twin %.6f", pull, span, t, at.R, at.Z, fast, slow)
 	}
 	deepest := 0.0
-	for k, x := range s.Samples[pull] {
-		if x.Span != span || x.T > t {
-			continue
-		}
-		if next := s.Samples[pull][k+1]; next.Span == span && next.T >= t {
-			deepest = max(deepest, x.Depth, next.Depth)
+	on := s.Samples[pull]
+	from, _ := slices.BinarySearchFunc(on, span, func(x Sample, span int) int { return x.Span - span })
+	to, _ := slices.BinarySearchFunc(on, span+1, func(x Sample, span int) int { return x.Span - span })
+	for k, x := range on[from:to] { // the ones beside it, or at the span's end
+		if before, after := x.T <= t, x.T >= t; before && (from+k+1 == to || on[from+k+1].T >= t) || after && (k == 0 || on[from+k-1].T <= t) {
+			deepest = max(deepest, x.Depth)
 		}
 	}
 	if slow > deepest+depthTol && !hair(w, plaster, pull, deepest+depthTol) {
@@ -281,14 +286,18 @@ func TestAgainstTwin(t *testing.T) {
 // shrink drops nodes and rounds coordinates as long as the same kind of
 // disagreement stays.
 func shrink(nodes []job.Node, class string) []job.Node {
-	fails := func(n []job.Node) bool {
+	return shrinkBy(nodes, func(n []job.Node) bool {
 		m, err := formtest.Build(n)
 		if err != nil {
 			return false
 		}
 		bad := compare(m, formtest.Rand(1, 1), true)
 		return strings.HasPrefix(bad, class)
-	}
+	})
+}
+
+// shrinkBy does so for any disagreement.
+func shrinkBy(nodes []job.Node, fails func([]job.Node) bool) []job.Node {
 	if !fails(nodes) {
 		return nodes
 	}

@@ -57,7 +57,7 @@ type Survey struct {
 	M       *form.Meridian
 	Samples [3][]Sample // by Pull
 	frames  [3]frame
-	body    []form.Point // the meridian, and of an open form the disc at its rim
+	body    []form.Point // the meridian, and of an open form the disc at its rim, of a core the clay
 	tree    *form.Tree   // of body
 	runs    []interval   // the heights of its runs up and down, where they are few
 }
@@ -101,6 +101,18 @@ func New(m *form.Meridian) *Survey {
 	if !m.Closed { // the positive is solid up to the rim
 		body = append(slices.Clip(body), form.Point{R: 0, Z: m.Rim().Z})
 	}
+	return survey(m, body)
+}
+
+// NewCore surveys the inner surface of a solid-cast form, as form.BuildInner gives it,
+// within the clay that its outer surface bounds: a core comes free of the clay, its
+// outer wall's lip too, and not through it.
+func NewCore(inner, outer *form.Meridian) *Survey {
+	return survey(inner, append(slices.Concat(inner.Pts, outer.Pts), inner.Pts[0]))
+}
+
+// survey is that of the meridian m, with which the outline of the body begins.
+func survey(m *form.Meridian, body []form.Point) *Survey {
 	s := &Survey{M: m, body: body, tree: form.NewTree(body), runs: runs(body)}
 	for _, pull := range Pulls {
 		f := &s.frames[pull]

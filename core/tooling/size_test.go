@@ -29,9 +29,9 @@ func laid(j *job.Job) (all []parting.Scheme, lay func(k int) *mold.Mold) {
 		return nil, nil
 	}
 	if core != nil {
-		inside := release.New(core)
+		inside := parting.Core(release.NewCore(core, m), parting.RulesOf(j))
 		for i := range all {
-			all[i] = parting.WithCore(all[i], inside, parting.RulesOf(j))
+			all[i] = parting.WithCore(all[i], inside)
 		}
 	}
 	base := mold.NewBase(m, end, all, core)
