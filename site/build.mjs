@@ -1,6 +1,7 @@
 // Makes dist/moldwright.html: the page with its script, style, fonts, worker and
 // core inside. The core must stand in dist/ already, with its wasm_exec.js. It is
-// packed; so is the view in space, which is unpacked when it is first opened.
+// packed; so are the plan of the sample, with which a first visit begins, and the
+// view in space, which is unpacked when it is first opened.
 // Nothing in the page is fetched, and its Content-Security-Policy says so: the
 // scripts and the one style are named by their hashes.
 import { createHash } from "node:crypto";
@@ -10,6 +11,7 @@ import { fileURLToPath } from "node:url";
 import { gzipSync } from "node:zlib";
 import { build, transform } from "esbuild";
 import { startCore } from "./tools/core.mjs";
+import { firstPlan } from "./tools/first-plan.mjs";
 import { words } from "./tools/words.mjs";
 
 const here = dirname(fileURLToPath(import.meta.url));
@@ -18,15 +20,14 @@ const read = (...p) => readFileSync(join(here, ...p), "utf8");
 const base64 = (...p) => readFileSync(join(here, ...p)).toString("base64");
 
 /** The sample of a first visit goes into the page as the core completes it, so
- *  that the page need not ask before it asks for the plan. */
+ *  that the page need not ask before it asks for the plan; and with it that plan. */
+const wasm = await startCore();
+const sample = wasm.ask("read", { kind: "job", text: read("samples/harbour-jar.json") });
+if (!sample.job) throw new Error(`the sample does not read: ${sample.error.message}`);
 const completed = {
   name: "completed",
   setup(b) {
-    b.onLoad({ filter: /harbour-jar\.json$/ }, async ({ path }) => {
-      const { job, error } = (await startCore()).ask("read", { kind: "job", text: readFileSync(path, "utf8") });
-      if (!job) throw new Error(`the sample does not read: ${error.message}`);
-      return { contents: JSON.stringify(job), loader: "json" };
-    });
+    b.onLoad({ filter: /harbour-jar\.json$/ }, () => ({ contents: JSON.stringify(sample.job), loader: "json" }));
   },
 };
 
@@ -58,17 +59,18 @@ const core = pack(readFileSync(join(dist, "core.wasm"))).match(new RegExp(`.{1,$
   .map((piece) => `<script type="text/plain" class="core">${piece}</script>`).join("\n");
 const spaceJs = await bundle("space/scene.ts");
 const space = pack(spaceJs);
+const { tables, languages } = await words();
+const plan = pack(JSON.stringify(firstPlan(wasm, sample.job, Object.keys(languages), (l) => tables[l].samples[sample.job.name][0])));
 const icon = `data:image/svg+xml;base64,${base64("src/icon.svg")}`;
 const csp = [
   "default-src 'none'", `script-src ${hash(first)} ${hash(js)} ${hash(spaceJs)} 'wasm-unsafe-eval'`, `style-src ${hash(css)}`, "font-src data:",
   "img-src data: blob:", "worker-src blob:", "connect-src 'none'", "base-uri 'none'", "form-action 'none'",
 ].join("; ");
 
-const { tables } = await words();
 // each language once: one that is not written yet says it in English
 const noscript = Object.entries(tables).filter(([l, t]) => l === "en" || t.noScript !== tables.en.noScript)
   .map(([l, t]) => `<p class="noscript" lang="${l}">${t.noScript}</p>`).join("");
-const parts = { csp, noscript, icon, css, js, worker, first, space, core };
+const parts = { csp, noscript, icon, css, js, worker, first, plan, space, core };
 const page = read("index.html").replace(/\{\{(\w+)\}\}/g, (_, k) => parts[k]);
 writeFileSync(join(dist, "moldwright.html"), page);
 console.log(`dist/moldwright.html ${(page.length / 1e6).toFixed(2)} MB`);

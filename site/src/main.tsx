@@ -1,20 +1,23 @@
 // The start: while the browser still reads the packed core, which comes last in
 // the file, the page is painted with the job of the last visit, of the link or
-// of the sample, and the worker is made ready to unpack it.
+// of the sample, which brings its plan with it, and the worker is made ready to
+// unpack it.
 import { render } from "preact";
 import { App } from "./app";
 import { foresee, onLink, openClass } from "./class/open";
 import { room } from "./class/room";
 import { Core } from "./core";
 import type { First } from "./first";
+import type { Plan } from "./contract";
 import { fromLink, listen, read, save } from "./files";
+import { type FirstPlan, replyIn } from "./first-plan";
 import { beginLanguage } from "./language";
 import { named, samples } from "./samples";
 import { begin, now, redo, say, set, undo, unsaved } from "./state";
-import { feed } from "./packed";
+import { feed, unpacked } from "./packed";
 import { keepNow, left } from "./keep/autosave";
 import { opened as linked, putLink } from "./keep/tab";
-import { w } from "./words";
+import { language, w } from "./words";
 
 const root = document.getElementById("page")!;
 
@@ -26,7 +29,8 @@ function run(): void {
   const core = new Core((window as unknown as { moldwrightFirst: First }).moldwrightFirst, feed, (progress) => set({ progress }), (slow) => { if (slow !== now().slow) set({ slow }); });
   core.start();
   foresee();
-  const started = begin(last, named(samples[0]!), core, paint);
+  // on the way to a link the sample is passed by
+  const started = begin(last, named(samples[0]!), location.hash ? null : firstPlan, core, paint);
   paint();
   listen();
   addEventListener("keydown", keys);
@@ -40,6 +44,11 @@ function run(): void {
   addEventListener("beforeunload", leaving);
   // For the browser tests: the core as the page holds it, and that what an address carries has been opened.
   Object.defineProperty(window, "moldwrightPage", { value: { core, opened } });
+}
+
+/** The sample's plan in the language of the page. */
+async function firstPlan(): Promise<Plan> {
+  return JSON.parse(replyIn(language, JSON.parse(await unpacked("plan")) as FirstPlan)) as Plan;
 }
 
 async function openLink(): Promise<void> {

@@ -1,7 +1,14 @@
 // The packed core, which stands last in the page as text, in pieces: each goes to
 // the worker as soon as the browser has read it, so that unpacking and compiling
 // run while the rest is still being read. The text stays in the page alone, for
-// another worker, and no copy of it is kept.
+// another worker, and no copy of it is kept. Other packed text is unpacked here.
+import { decode } from "./pairs";
+
+/** The text that stands packed in the page under an id. */
+export function unpacked(id: string): Promise<string> {
+  const packed = decode(document.getElementById(id)!.textContent!.trim());
+  return new Response(new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip"))).text();
+}
 
 const pieces = () => document.querySelectorAll("script.core");
 

@@ -71,10 +71,10 @@ export const steps = (): History => history;
 export const coreOf = (): Core => core;
 
 /** Starts with the first of what is left of earlier visits that reads as a job,
- *  or else with the sample, which is complete. The core completes the others, since
- *  an older one may lack keys that are saved now. A version that does not read stays
- *  among the kept. */
-export async function begin(left: Found[] | undefined, job: Job, c: Core, render: () => void): Promise<void> {
+ *  or else with the sample, which is complete, and with its plan where that is at
+ *  hand. The core completes the others, since an older one may lack keys that are
+ *  saved now. A version that does not read stays among the kept. */
+export async function begin(left: Found[] | undefined, job: Job, plan: (() => Promise<Plan>) | null, c: Core, render: () => void): Promise<void> {
   core = c;
   draw = render;
   history = new History(job);
@@ -91,16 +91,17 @@ export async function begin(left: Found[] | undefined, job: Job, c: Core, render
     if (!("error" in reply)) return onBench(reply.job, v);
     if (v === left![0]) say(w.keep.unread(v.kept.name || w.keep.nameless, reply.error.message));
   }
+  if (plan && !left?.length) return onBench(job, undefined, await plan());
   // the panels are drawn while the core starts, not while the page is still being read
   if (document.readyState === "loading") await new Promise((read) => document.addEventListener("DOMContentLoaded", read, { once: true }));
   onBench(job);
 }
 
-function onBench(job: Job, v?: Found): void {
+function onBench(job: Job, v?: Found, plan?: Plan): void {
   history = new History(job);
   begins(job, v?.entry.pot ?? null);
   const bytes = canonical(job);
-  set({ job, ready: true, saved: v?.kept.saved ? bytes : null, given: !v || v.kept.given ? bytes : null });
+  set({ job, ready: true, saved: v?.kept.saved ? bytes : null, given: !v || v.kept.given ? bytes : null, ...(plan && { plan, planned: job, answered: job }) });
   replan();
 }
 

@@ -33,8 +33,9 @@ export async function launch() {
 /** How long a state is waited for, ms: only a test that fails takes as long, so a slow machine has room. */
 export const PATIENCE = 30_000;
 
-/** A page opened and planned, in storage of its own; errors and requests are collected. */
-export async function open(browser, { width = 1280, height = 800, init, ...options } = {}) {
+/** A page opened and planned, in storage of its own; errors and requests are collected.
+ *  first is awaited between the making of its window and its opening. */
+export async function open(browser, { width = 1280, height = 800, init, first, ...options } = {}) {
   const context = await browser.newContext({ viewport: { width, height }, acceptDownloads: true, ...options });
   context.setDefaultTimeout(PATIENCE);
   const page = await context.newPage();
@@ -43,6 +44,7 @@ export async function open(browser, { width = 1280, height = 800, init, ...optio
   page.on("console", (m) => { if (m.type() === "error") seen.errors.push(m.text()); });
   context.on("request", (r) => { if (!/^(data|blob):/.test(r.url()) && r.url() !== address) seen.requests.push(r.url()); });
   if (init) await page.addInitScript(init);
+  await first?.();
   await page.goto(address);
   await planned(page);
   return { context, page, seen };

@@ -1,8 +1,8 @@
 // Unpacks the view in space when it is first opened, and meshes for it. The
 // packed script stands in the page as text; the page's policy knows it by its
 // hash, so that it and nothing else can be run so.
-import { decode } from "../pairs";
 import type { Job, SolidFile } from "../contract";
+import { unpacked } from "../packed";
 import { coreOf, parse } from "../state";
 import { w } from "../words";
 import type { Open } from "./scene";
@@ -12,9 +12,8 @@ let loading: Promise<Open> | null = null;
 
 export function load(): Promise<Open> {
   loading ??= (async () => {
-    const packed = decode(document.getElementById("space")!.textContent!.trim());
     const script = document.createElement("script");
-    script.textContent = await new Response(new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip"))).text();
+    script.textContent = await unpacked("space");
     document.head.append(script);
     if (!scope.moldwrightSpace) throw new Error(w.spaceNoStart);
     return scope.moldwrightSpace;
