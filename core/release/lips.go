@@ -8,10 +8,10 @@ import (
 
 // nick is how far in mm to either side of an edge's level the samples stand;
 // touch how near the place that lets go a wall may stand and still be that
-// place: much less, so that both sides of an edge are told apart.
+// place: less, as drop is, so that both sides of an edge are told apart.
 const (
-	nick  = 1e-6
-	touch = 1e-8
+	nick  = 4e-6
+	touch = drop
 )
 
 // lips are the places on the contour, in order along it, at which depth may

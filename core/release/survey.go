@@ -62,6 +62,12 @@ type Survey struct {
 	runs    []interval   // the heights of its runs up and down, where they are few
 }
 
+// drop is how far along the pull, in mm, pot may reach past a place and not hold it:
+// the rounding noise of coordinates, by which else what lies level would catch by the
+// whole width of a shelf. A hook goes to nothing with its drop, so that this frees
+// nothing that a bench could tell.
+const drop = 1e-6
+
 // Free is the depth in mm below which a place counts as free: the noise of the
 // arithmetic, far below anything a bench can tell.
 const Free = 1e-5
@@ -242,17 +248,18 @@ func (s *Survey) take(f *frame, w *wall, t float64, c *Sample) {
 // outside tells that p lies beside the contour, farther from the axis than it.
 func (s *Survey) depth(f *frame, p form.Point, outside bool, c *Sample) {
 	v := f.to(p)
+	y := v.y - drop
 	k := f.env.find(v.x)
-	if k < 0 || f.env.on(f.env.pieces[k].chord, v.x) >= v.y { // free
+	if k < 0 || f.env.on(f.env.pieces[k].chord, v.x) >= y { // free
 		return
 	}
 	c.Depth, c.hook.shut = math.Inf(1), true
 	for _, dir := range [2]int{1, -1} {
-		if dir < 0 && f.pull != Out && f.env.upTo[k] < v.y {
+		if dir < 0 && f.pull != Out && f.env.upTo[k] < y {
 			continue // the axis: the other side of the pot is the same pot
 		}
-		to := f.env.from(k, v.x, v.y, dir)
-		if to.beyond && dir < 0 && f.pull != Out {
+		to := f.env.from(k, v.x, y, dir)
+		if dir < 0 && f.pull != Out && (to.beyond || to.at <= touch) {
 			continue // the same
 		}
 		d := math.Abs(to.at - v.x)

@@ -3,8 +3,11 @@ package release
 import (
 	"math"
 	"slices"
+	"testing"
 
 	"moldwright/core/form"
+	"moldwright/core/form/formtest"
+	"moldwright/core/job"
 )
 
 // twin answers every question of a survey slowly, straight from what the words
@@ -49,6 +52,10 @@ func (w *twin) crosses(p form.Point, pull Pull) int {
 }
 
 func (w *twin) inside(p form.Point) bool { return w.crosses(p, Out)%2 == 1 }
+
+// noise is what coordinates may be wrong by, mm: pot that stands no farther in the way
+// holds nothing, and a wall no nearer than that before a free place leaves it free.
+const noise = 1e-6
 
 func (w *twin) free(p form.Point, pull Pull) bool { return w.crosses(p, pull) == 0 }
 
@@ -104,11 +111,11 @@ func (w *twin) wall(p form.Point, x float64, pull Pull) bool {
 			continue
 		}
 		at := xa + (py-ya)/(yb-ya)*(xb-xa)
-		if at > math.Min(px, x)+1e-7 && at < math.Max(px, x)-1e-7 {
+		if way := math.Copysign(1, x-px); (at-px)*way > 1e-7 && (x-at)*way > noise {
 			return true
 		}
 		// the place itself lies 1e-9 off the contour, on one side of it
-		if math.Abs(at-px) <= 1e-7 && (at-px)*(x-px) > 0 && math.Abs(at-px) < math.Abs(x-px) && math.Abs(x-px) > 1e-6 {
+		if math.Abs(at-px) <= 1e-7 && (at-px)*(x-px) > 0 && math.Abs(at-px) < math.Abs(x-px) && math.Abs(x-px) > noise {
 			return true
 		}
 	}
@@ -123,13 +130,13 @@ func (w *twin) depth(p form.Point, pull Pull) float64 {
 	if w.free(p, pull) {
 		return 0
 	}
-	for _, s := range w.shadow(ahead, pull) {
+	for _, s := range w.shadow(ahead+noise, pull) {
 		if x < s.a || x > s.b {
 			continue
 		}
 		same, any := math.Inf(1), math.Inf(1)
 		for _, to := range [2]float64{s.a, s.b} {
-			if to <= 0 && pull != Out {
+			if to <= noise && pull != Out {
 				continue // the axis is no way out
 			}
 			any = math.Min(any, math.Abs(to-x))
@@ -251,12 +258,12 @@ func (w *twin) trapsExactly() measure {
 // shut tells whether the gap at p has no free place on its own level.
 func (w *twin) shut(p form.Point, pull Pull) bool {
 	x, ahead := turned(p, pull)
-	for _, s := range w.shadow(ahead, pull) {
+	for _, s := range w.shadow(ahead+noise, pull) {
 		if x < s.a || x > s.b {
 			continue
 		}
 		for _, to := range [2]float64{s.a, s.b} {
-			if to <= 0 && pull != Out {
+			if to <= noise && pull != Out {
 				continue // the axis is no way out
 			}
 			if !w.wall(p, to, pull) {
@@ -265,4 +272,56 @@ func (w *twin) shut(p form.Point, pull Pull) bool {
 		}
 	}
 	return true
+}
+
+// What stands in the way by no more than the rounding of coordinates holds nothing,
+// and what stands more is told by its whole depth. By hand: a groove 5 mm deep whose
+// lower lip ends level with a corner of its back wall, or above it by a hair; then
+// the plaster along the back wall below has no way out on its own level, until the
+// wall above the lip ends.
+func TestRoundingNoiseHoldsNothing(t *testing.T) {
+	for _, c := range []struct{ by, depth float64 }{{0, 5}, {3e-9, 5}, {0.5e-6, 5}, {3e-6, 10}, {1e-3, 10}} {
+		m, err := formtest.Build([]job.Node{formtest.Corner(0, 0), formtest.Corner(35, 0), formtest.Corner(35, 10+c.by), formtest.Corner(30, 5),
+			formtest.Corner(30, 10), formtest.Corner(35, 15), formtest.Corner(40, 25)})
+		if err != nil {
+			t.Fatal(err)
+		}
+		s, w := New(m), newTwin(m)
+		deepest, slow := 0.0, 0.0
+		for _, x := range s.Samples[Out] {
+			if x.Span != 3 {
+				continue
+			}
+			deepest = max(deepest, x.Depth)
+			wall := s.wall(3)
+			_, plaster := wall.beside(x.T)
+			slow = max(slow, w.depth(plaster, Out))
+		}
+		if math.Abs(deepest-c.depth) > 0.001 || math.Abs(slow-c.depth) > 0.001 {
+			t.Errorf("a lip higher by %g mm: %.6f mm, twin %.6f, want %g", c.by, deepest, slow, c.depth)
+		}
+	}
+}
+
+// A flange of a hair, by hand: plaster on top of it has its whole width to go to come
+// down past its edge, and none where the flange is no thicker than noise.
+func TestFlangeOfAHair(t *testing.T) {
+	for _, c := range []struct{ thick, depth float64 }{{3e-9, 0}, {0.9e-6, 0}, {1e-4, 20}} {
+		m, err := formtest.Build([]job.Node{formtest.Corner(0, 0), formtest.Corner(20, 0), formtest.Corner(20, 30), formtest.Corner(40, 30),
+			formtest.Corner(20, 30+c.thick), formtest.Corner(20, 60)})
+		if err != nil {
+			t.Fatal(err)
+		}
+		s, w := New(m), newTwin(m)
+		for _, x := range s.Samples[Down] {
+			if x.Span != 3 || x.T < 0.999 {
+				continue
+			}
+			wall := s.wall(3)
+			_, plaster := wall.beside(x.T)
+			if slow := w.depth(plaster, Down); math.Abs(x.Depth-c.depth) > 0.001 || math.Abs(slow-c.depth) > 0.001 {
+				t.Errorf("a flange of %g mm: %.6f mm at %v, twin %.6f, want %g", c.thick, x.Depth, x.P, slow, c.depth)
+			}
+		}
+	}
 }
