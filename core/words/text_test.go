@@ -2,6 +2,9 @@ package words
 
 import (
 	"encoding/json"
+	"fmt"
+	"math"
+	"regexp"
 	"testing"
 )
 
@@ -49,6 +52,48 @@ func TestTextInLanguages(t *testing.T) {
 	} {
 		if w.text.In(English) != w.en || w.text.String() != w.en || w.text.In(German) != w.de || w.text.In(French) != w.fr {
 			t.Errorf("%q, %q, %q; want %q, %q, %q", w.text.In(English), w.text.In(German), w.text.In(French), w.en, w.de, w.fr)
+		}
+	}
+}
+
+// Plain verbs are written as package fmt writes them, in every format of the
+// catalogs and in some that none should hold.
+func TestFormatsAreWrittenAsByFmt(t *testing.T) {
+	formats := []string{"", "%", "%%", "%%%s%%", "%s%d%.0f%%", "%.12f", "%.", "%.3", "% d", "%+.1f", "%[2]s %[1]s", "%5s", "%x", "é%.9fé", "%!", "%z", "%s%s%s"}
+	for _, l := range []Language{German, French, Spanish} {
+		for _, e := range l.catalog() {
+			formats = append(formats, e.key, e.words)
+		}
+	}
+	numbers := []float64{0, math.Copysign(0, -1), 2.5, -0.04, 1234567.891, 1e21, 5e-324, math.Inf(1), math.Inf(-1), math.NaN(), 0.05, 0.15, 99.95}
+	verb := regexp.MustCompile(`%[-+# 0-9.]*(?:\[[0-9]+\])?(.)`)
+	for n, format := range formats {
+		for more := range 2 { // one argument too many
+			var args []any
+			for k, m := range verb.FindAllStringSubmatch(format, -1) {
+				switch m[1] {
+				case "%":
+				case "d":
+					args = append(args, 7-100*(n+k))
+				case "s", "q", "v":
+					args = append(args, [2]any{"a %s b", Join("", Plain("5.5"), Say("the upper part"))}[(n+k)%2])
+				default:
+					args = append(args, numbers[(n+k)%len(numbers)])
+				}
+			}
+			if more > 0 {
+				args = append(args, "more")
+			}
+			for _, l := range []Language{English, German} {
+				text := Text{format: format, args: args}
+				want := ""
+				if text.bound() {
+					want = fmt.Sprintf(l.format("", format), l.args(args)...)
+				}
+				if got := text.In(l); got != want {
+					t.Errorf("%q is written as %q, by fmt as %q", format, got, want)
+				}
+			}
 		}
 	}
 }
