@@ -1,14 +1,16 @@
 package plan
 
-// Writing a reply. encoding/json writes all of it but what is most of a plan:
-// its schemes, see encode_schemes.go, and its drawing, which has thousands of
-// numbers of few decimals. Those are put down as whole numbers of the last
-// decimal, several times faster, and the bytes are the same.
+// Writing a reply. encoding/json writes all but plans, which are sent many times a
+// second: their schemes are written in encode_schemes.go, what is told in words and
+// figures in encode_rest.go, and their drawing, thousands of numbers, here. Numbers of
+// schemes end with the sixth decimal, and signs beyond ASCII are escaped; but for that
+// the bytes are those of encoding/json.
 
 import (
 	"bytes"
 	"encoding/json"
 	"math"
+	"reflect"
 	"strconv"
 )
 
@@ -18,20 +20,19 @@ func encode(out any) ([]byte, error) {
 	if !ok {
 		return library(out)
 	}
-	rest := *p
-	rest.Schemes = nil
-	b, err := library(&rest)
-	if err != nil {
-		return nil, err
-	}
-	// in a string its quotes would be escaped, so this is the key
-	at := bytes.Index(b, []byte(`"schemes":null`)) + len(`"schemes":`)
 	d := &p.Drawing
-	reply := make([]byte, 0, len(b)+4000*len(p.Schemes)+4000+40*len(d.Contour)+100*len(d.Stretches)) // nearly always enough
-	reply = appendSchemes(append(reply, b[:at]...), p.Schemes)
-	reply = append(reply, b[at+len("null"):len(b)-len("}\n")]...)
-	reply = append(reply, `,"drawing":`...)
-	return append(d.append(reply), "}\n"...), nil
+	b := make([]byte, 0, 4000*len(p.Schemes)+22000+40*len(d.Contour)+100*len(d.Stretches)) // nearly always enough
+	v := reflect.ValueOf(p).Elem()
+	for _, f := range planLayout().fields {
+		b = append(b, f.key...)
+		if f.of == schemes {
+			b = appendSchemes(b, p.Schemes)
+		} else {
+			b = f.append(b, v.Field(f.at))
+		}
+	}
+	b = d.append(append(b, `,"drawing":`...))
+	return append(b, "}\n"...), nil
 }
 
 // library is what encoding/json writes of a value, one line with its end.
@@ -90,6 +91,9 @@ func (d *Drawing) append(b []byte) []byte {
 }
 
 func appendThree(b []byte, v *[3]float64) []byte {
+	if *v == ([3]float64{}) && !math.Signbit(v[0]+v[1]+v[2]) { // most depths; three zeros below nought add up to one
+		return append(b, "[0,0,0]"...)
+	}
 	b = appendNumber(append(b, '['), v[0])
 	b = appendNumber(append(b, ','), v[1])
 	return append(appendNumber(append(b, ','), v[2]), ']')
@@ -109,53 +113,4 @@ func appendLine(b []byte, line [][2]float64) []byte {
 		b = append(appendNumber(append(b, ','), p[1]), ']')
 	}
 	return append(b, ']')
-}
-
-// appendNumber writes a number as encoding/json does: the shortest digits that
-// read back as the same. For a quotient of a whole number by 1000 those are the
-// whole number's own, as long as it has no more than 15.
-func appendNumber(b []byte, v float64) []byte {
-	n := math.RoundToEven(v * 1000)
-	if math.Abs(n) >= 1e9 || n/1000 != v || v == 0 && math.Signbit(v) {
-		j, err := json.Marshal(v)
-		if err != nil {
-			panic(err) // not finite: Call tells it as a fault of the program
-		}
-		return append(b, j...)
-	}
-	return appendDecimal(b, n, 1000)
-}
-
-// appendDecimal writes n / one, n a whole number below 1e15 and one a power of ten
-// to 1e6, without zeros at its end.
-func appendDecimal(b []byte, n float64, one int64) []byte {
-	k := int64(math.Abs(n))
-	whole, part := uint32(k/one), uint32(k%one)
-	var room [20]byte
-	at := len(room)
-	put := func(c byte) {
-		at--
-		room[at] = c
-	}
-	if part > 0 {
-		least := uint32(one) // of the decimals yet to be written
-		for ; part%10 == 0; part /= 10 {
-			least /= 10
-		}
-		for ; least > 1; least /= 10 {
-			put('0' + byte(part%10))
-			part /= 10
-		}
-		put('.')
-	}
-	for {
-		put('0' + byte(whole%10))
-		if whole /= 10; whole == 0 {
-			break
-		}
-	}
-	if n < 0 {
-		put('-')
-	}
-	return append(b, room[at:]...)
 }

@@ -2,14 +2,10 @@ package plan
 
 // Writing a plan's schemes, some forty thousand bytes at a time: every scheme
 // tells all its parts in full, and most of those are alike. What is alike is
-// written once and copied. The bytes are those of encoding/json, but for decimals
-// beyond the sixth.
+// written once and copied.
 
 import (
-	"math"
 	"strconv"
-	"strings"
-	"unicode/utf8"
 
 	"moldwright/core/parting"
 )
@@ -18,11 +14,9 @@ func appendSchemes(b []byte, list []Scheme) []byte {
 	if list == nil {
 		return append(b, "null"...)
 	}
-	w := schemeWriter{bytes: append(b, '['), told: map[*parting.Band]told{}}
+	w := schemeWriter{bytes: append(b, '[')}
 	for i := range list {
-		if i > 0 {
-			w.raw(",")
-		}
+		w.next(i)
 		w.scheme(&list[i])
 	}
 	w.raw("]")
@@ -31,7 +25,7 @@ func appendSchemes(b []byte, list []Scheme) []byte {
 
 type schemeWriter struct {
 	bytes []byte
-	told  map[*parting.Band]told // by the bands, which like parts share
+	told  []told
 }
 
 // told is a part, and where in the bytes its judgement stands.
@@ -55,35 +49,52 @@ func (w *schemeWriter) whole(key string, n int) {
 	w.bytes = strconv.AppendInt(append(w.bytes, key...), int64(n), 10)
 }
 
-// list opens a list after its key and calls each for every place of it.
-func (w *schemeWriter) list(key string, none bool, n int, each func(i int)) {
+// open begins a list after its key, or says that there is none.
+func (w *schemeWriter) open(key string, none bool) {
 	w.raw(key)
 	if none {
 		w.raw("null")
 		return
 	}
 	w.raw("[")
-	for i := range n {
-		if i > 0 {
-			w.raw(",")
-		}
-		each(i)
+}
+
+// next begins value i of a list.
+func (w *schemeWriter) next(i int) {
+	if i > 0 {
+		w.raw(",")
 	}
-	w.raw("]")
+}
+
+// end ends a list that open has begun.
+func (w *schemeWriter) end(none bool) {
+	if !none {
+		w.raw("]")
+	}
 }
 
 func (w *schemeWriter) scheme(s *Scheme) {
 	w.text(`{"id":`, s.ID)
 	w.whole(`,"count":`, s.Count)
 	w.text(`,"verdict":`, string(s.Verdict))
-	w.list(`,"partingHeights":`, s.PartingHeights == nil, len(s.PartingHeights), func(i int) { w.number("", s.PartingHeights[i]) })
+	w.open(`,"partingHeights":`, s.PartingHeights == nil)
+	for i, z := range s.PartingHeights {
+		w.next(i)
+		w.number("", z)
+	}
+	w.end(s.PartingHeights == nil)
 	w.number(`,"rubbingArea":`, s.RubArea)
 	w.number(`,"depth":`, s.Depth)
 	w.whole(`,"sides":`, s.Sides)
 	w.number(`,"turn":`, s.Turn)
 	w.text(`,"name":`, s.Name.String())
 	w.text(`,"against":`, s.Against.String())
-	w.list(`,"parts":`, s.Parts == nil, len(s.Parts), func(i int) { w.part(&s.Parts[i]) })
+	w.open(`,"parts":`, s.Parts == nil)
+	for i := range s.Parts {
+		w.next(i)
+		w.part(&s.Parts[i])
+	}
+	w.end(s.Parts == nil)
 	w.number(`,"plaster":`, s.Plaster)
 	w.raw("}")
 }
@@ -113,10 +124,8 @@ func (w *schemeWriter) part(p *Part) {
 
 // judgement writes how a part lets go.
 func (w *schemeWriter) judgement(p *parting.Part) {
-	var key *parting.Band
-	if len(p.Bands) > 0 {
-		key = &p.Bands[0]
-		if t, ok := w.told[key]; ok && alike(t.part, p) {
+	for i := range w.told {
+		if t := &w.told[i]; alike(t.part, p) {
 			w.bytes = append(w.bytes, w.bytes[t.from:t.to]...)
 			return
 		}
@@ -127,24 +136,34 @@ func (w *schemeWriter) judgement(p *parting.Part) {
 	w.number(`,"area":`, p.Area)
 	w.number(`,"rubbingArea":`, p.RubArea)
 	w.number(`,"rubShare":`, p.RubShare)
-	w.list(`,"draftBands":`, p.Bands == nil, len(p.Bands), func(i int) {
+	w.open(`,"draftBands":`, p.Bands == nil)
+	for i := range p.Bands {
+		w.next(i)
 		w.number(`{"from":`, p.Bands[i].From)
 		w.number(`,"to":`, p.Bands[i].To)
 		w.number(`,"area":`, p.Bands[i].Area)
 		w.raw("}")
-	})
-	w.list(`,"catches":`, p.Catches == nil, len(p.Catches), func(i int) { w.catch(&p.Catches[i]) })
+	}
+	w.end(p.Bands == nil)
+	w.open(`,"catches":`, p.Catches == nil)
+	for i := range p.Catches {
+		w.next(i)
+		w.catch(&p.Catches[i])
+	}
+	w.end(p.Catches == nil)
 	w.truth(`,"clayForgives":`, p.ClayForgives)
-	if key != nil {
-		w.told[key] = told{p, from, len(w.bytes)}
+	if len(p.Bands) > 0 {
+		w.told = append(w.told, told{p, from, len(w.bytes)})
 	}
 }
 
-// alike tells whether two parts with the same bands are judged the same.
+// alike tells whether two parts are judged the same, as those are that share their
+// bands and catches.
 func alike(a, b *parting.Part) bool {
-	same := len(a.Bands) == len(b.Bands) && len(a.Catches) == len(b.Catches) && (a.Catches == nil) == (b.Catches == nil) &&
-		(len(a.Catches) == 0 || &a.Catches[0] == &b.Catches[0])
-	return same && a.Verdict == b.Verdict && a.MinDraft == b.MinDraft && a.Area == b.Area &&
+	return len(a.Bands) == len(b.Bands) && len(b.Bands) > 0 && &a.Bands[0] == &b.Bands[0] &&
+		len(a.Catches) == len(b.Catches) && (a.Catches == nil) == (b.Catches == nil) &&
+		(len(a.Catches) == 0 || &a.Catches[0] == &b.Catches[0]) &&
+		a.Verdict == b.Verdict && a.MinDraft == b.MinDraft && a.Area == b.Area &&
 		a.RubArea == b.RubArea && a.RubShare == b.RubShare && a.ClayForgives == b.ClayForgives
 }
 
@@ -163,36 +182,4 @@ func (w *schemeWriter) catch(c *parting.Catch) {
 
 func (w *schemeWriter) truth(key string, v bool) {
 	w.bytes = strconv.AppendBool(append(w.bytes, key...), v)
-}
-
-// appendFloat writes a number to the sixth decimal, far below anything that is
-// told of it, several times as fast as all its digits would be.
-func appendFloat(b []byte, v float64) []byte {
-	n := math.RoundToEven(v * 1e6)
-	if !(math.Abs(n) < 1e15) {
-		return appendNumber(b, v)
-	}
-	return appendDecimal(b, n, 1e6)
-}
-
-// appendString writes a string as the library does that leaves < > & as they
-// are; what is to be escaped is left to the library.
-func appendString(b []byte, s string) []byte {
-	for i := range len(s) {
-		if c := s[i]; c < ' ' || c == '"' || c == '\\' {
-			return appendEscaped(b, s)
-		}
-	}
-	if !utf8.ValidString(s) || strings.ContainsAny(s, "\u2028\u2029") {
-		return appendEscaped(b, s)
-	}
-	return append(append(append(b, '"'), s...), '"')
-}
-
-func appendEscaped(b []byte, s string) []byte {
-	escaped, err := library(s)
-	if err != nil {
-		panic(err) // not reached: any string can be written
-	}
-	return append(b, escaped[:len(escaped)-1]...)
 }
