@@ -59,14 +59,40 @@ func (c *Cut) Encloses(p Vec) bool {
 // normal) > atMM, and gives the regions of the plane that are still to be closed,
 // each to be seen from -normal. It is an error where the plane meets a vertex.
 func Beyond(m *Mesh, normal Vec, atMM float64) (*Builder, []Cut, error) {
+	return across(m, normal, atMM, true)
+}
+
+// Section gives the regions in which a plane cuts a closed mesh, as Beyond does, but
+// starts no solid: their loops are in no builder.
+func Section(m *Mesh, normal Vec, atMM float64) ([]Cut, error) {
+	_, cuts, err := across(m, normal, atMM, false)
+	return cuts, err
+}
+
+// across cuts a mesh, and keeps the triangles beyond the plane if told to.
+func across(m *Mesh, normal Vec, atMM float64, keep bool) (*Builder, []Cut, error) {
 	b := NewBuilder(nil, FullTurn(3))
 	high := make([]float64, len(m.V))
-	for i, v := range m.V {
-		if high[i] = dot(v, normal) - atMM; high[i] == 0 {
+	var to []int32 // of the vertices that are kept
+	beyond := 0
+	for i := range m.V {
+		h := dot(m.V[i], normal) - atMM
+		if h == 0 {
 			return nil, nil, errors.New("the plane of a cut passes a vertex")
 		}
+		if high[i] = h; h > 0 {
+			beyond++
+		}
 	}
-	b.mesh.V = append(b.mesh.V, m.V...)
+	if keep {
+		to = make([]int32, len(m.V))
+		b.Grow(beyond, 2*beyond)
+		for i := range high {
+			if high[i] > 0 {
+				to[i] = b.Vertex(m.V[i])
+			}
+		}
+	}
 	made := map[[2]int32]int32{}
 	crossing := func(i, k int32) int32 {
 		e := [2]int32{min(i, k), max(i, k)}
@@ -80,33 +106,34 @@ func Beyond(m *Mesh, normal Vec, atMM float64) (*Builder, []Cut, error) {
 	}
 	next := map[int32]int32{} // along the open edges, as the closing face runs
 	var starts []int32
-	open := func(from, to int32) {
-		next[to] = from
-		starts = append(starts, to)
-	}
 	for _, t := range m.T {
-		for range 3 { // the corner that is alone on its side first
-			if (high[t[0]] > 0) != (high[t[1]] > 0) && (high[t[1]] > 0) == (high[t[2]] > 0) {
-				break
-			}
-			t = [3]int32{t[1], t[2], t[0]}
-		}
-		up := high[t[0]] > 0
-		if up == (high[t[1]] > 0) {
-			if up {
-				b.Triangle(t[0], t[1], t[2])
+		up := [3]bool{high[t[0]] > 0, high[t[1]] > 0, high[t[2]] > 0}
+		if up[0] == up[1] && up[1] == up[2] {
+			if keep && up[0] {
+				b.Triangle(to[t[0]], to[t[1]], to[t[2]])
 			}
 			continue
+		}
+		for up[0] == up[1] || up[0] == up[2] { // the corner that is alone on its side first
+			t, up = [3]int32{t[1], t[2], t[0]}, [3]bool{up[1], up[2], up[0]}
 		}
 		p, q := crossing(t[0], t[1]), crossing(t[0], t[2])
-		if up {
-			b.Triangle(t[0], p, q)
-			open(p, q)
+		if up[0] {
+			next[q] = p
+			starts = append(starts, q)
+		} else {
+			next[p] = q
+			starts = append(starts, p)
+		}
+		if !keep {
 			continue
 		}
-		b.Triangle(p, t[1], t[2])
-		b.Triangle(p, t[2], q)
-		open(q, p)
+		if up[0] {
+			b.Triangle(to[t[0]], p, q)
+			continue
+		}
+		b.Triangle(p, to[t[1]], to[t[2]])
+		b.Triangle(p, to[t[2]], q)
 	}
 	cuts, err := regions(b, next, starts, scale(normal, -1))
 	return b, cuts, err

@@ -14,6 +14,7 @@ package tooling
 // whole.
 
 import (
+	"errors"
 	"math"
 	"slices"
 
@@ -41,8 +42,9 @@ type hewn struct {
 	// mark where the cuts leave it room.
 	bare   func(so *mold.Solids) (*solid.Mesh, error)
 	marked func(tree *split, so *mold.Solids) (*solid.Mesh, error)
-	avoid  []extent // what cuts keep clear of where they can: natches and marks
-	any    bool     // they cannot
+	avoid  []extent       // what cuts keep clear of where they can: natches and marks
+	any    bool           // they cannot
+	missed [][2][]float64 // cuts of slices and columns that leave a body too large
 }
 
 // extent is a box along the axes of a print.
@@ -101,6 +103,7 @@ func (d *hewn) fewest(most int) (best []Piece) {
 	}
 	slices.SortStableFunc(ways, func(a, b [2]int) int { return a[0]*a[1] - b[0]*b[1] })
 	for _, d.any = range [2]bool{false, true} {
+		d.missed = nil
 		for _, w := range ways {
 			if w[0]*w[1] >= most {
 				break
@@ -166,10 +169,14 @@ func (d *hewn) grid(coarse *solid.Mesh, box extent, way [2]int, most int, banned
 		cuts[k], _ = d.evenly(k, box.lo[k], box.hi[k], way[k], banned[k], d.avoid)
 	}
 	columns := chain(0, cuts[0], func() *split { return chain(1, cuts[1], func() *split { return &split{axis: -1} }) })
-	ok, n := true, 0
-	err := columns.fall(d, coarse, box, nil, func(leaf *split, column []*solid.Mesh, within extent) {
-		if !ok || len(column) == 0 {
-			return
+	free := len(banned[2]) == 0
+	if free && slices.ContainsFunc(d.missed, func(m [2][]float64) bool { return slices.Equal(m[0], cuts[0]) && slices.Equal(m[1], cuts[1]) }) {
+		return nil, 0 // as of fewer slices or columns
+	}
+	n := 0
+	err := columns.fall(d, coarse, box, nil, func(leaf *split, column []*solid.Mesh, within extent) error {
+		if len(column) == 0 {
+			return nil
 		}
 		merged := solid.Merge(column...)
 		c := d.extent(merged.V)
@@ -188,25 +195,32 @@ func (d *hewn) grid(coarse *solid.Mesh, box extent, way [2]int, most int, banned
 				break
 			}
 			if float64(k) > 4*(c.hi[2]-c.lo[2])/bed+2 {
-				ok = false
-				return
+				return errMisfit
 			}
 		}
 		*leaf = *chain(2, layers, func() *split { return &split{axis: -1} })
-		err := leaf.fall(d, merged, within, nil, func(_ *split, bodies []*solid.Mesh, in extent) {
+		return leaf.fall(d, merged, within, nil, func(_ *split, bodies []*solid.Mesh, in extent) error {
 			for _, m := range bodies {
-				ok = ok && d.fits(m, in, box)
+				if n++; n >= most || !d.fits(m, in, box) {
+					return errMisfit
+				}
 				d.flake(m, in, box, flaked)
 			}
-			n += len(bodies)
+			return nil
 		})
-		ok = ok && n < most && err == nil
 	})
-	if !ok || err != nil {
+	if err != nil {
+		if free {
+			d.missed = append(d.missed, cuts)
+		}
 		return nil, 0
 	}
 	return columns, n
 }
+
+// errMisfit ends the cutting of a print of which a body does not fit, or that falls
+// into too many.
+var errMisfit = errors.New("a body does not fit")
 
 // fits tells whether a body between its cuts fits the bed with the cones that will
 // stand out of it.

@@ -51,8 +51,8 @@ func (s *split) places(axis int) (out []float64) {
 
 // fall cuts a closed mesh by the tree, keys and all where keyed is given, and
 // visits the bodies at each leaf, in the order of their places along the axes, and
-// the box that its cuts leave.
-func (s *split) fall(d *hewn, m *solid.Mesh, within extent, keyed *[]keyPlace, visit func(leaf *split, bodies []*solid.Mesh, within extent)) error {
+// the box that its cuts leave; an error of visit ends it.
+func (s *split) fall(d *hewn, m *solid.Mesh, within extent, keyed *[]keyPlace, visit func(leaf *split, bodies []*solid.Mesh, within extent) error) error {
 	if s.axis < 0 {
 		list := solid.Bodies(m)
 		slices.SortStableFunc(list, func(a, b *solid.Mesh) int {
@@ -64,8 +64,7 @@ func (s *split) fall(d *hewn, m *solid.Mesh, within extent, keyed *[]keyPlace, v
 			}
 			return 0
 		})
-		visit(s, list, within)
-		return nil
+		return visit(s, list, within)
 	}
 	axis := d.axes[s.axis]
 	at := solid.Clearing(m, axis, s.at)
@@ -146,12 +145,13 @@ func (h *hewing) bodies(so *mold.Solids) error {
 	}
 	h.so, h.list, h.keyed = nil, nil, nil
 	var keys []keyPlace
-	err = h.tree.fall(h.hewn, m, h.extent(m.V), &keys, func(_ *split, bodies []*solid.Mesh, _ extent) { h.list = append(h.list, bodies...) })
+	err = h.tree.fall(h.hewn, m, h.extent(m.V), &keys, func(_ *split, bodies []*solid.Mesh, _ extent) error { h.list = append(h.list, bodies...); return nil })
 	if err != nil {
 		return err
 	}
 	for _, b := range h.list {
-		h.keyed = append(h.keyed, slices.ContainsFunc(keys, func(k keyPlace) bool { return k.in(b) }))
+		lo, hi := b.Bounds()
+		h.keyed = append(h.keyed, slices.ContainsFunc(keys, func(k keyPlace) bool { return k.in(b, lo, hi) }))
 	}
 	h.so = so
 	return nil

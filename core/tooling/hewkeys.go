@@ -29,18 +29,13 @@ func (d *hewn) keysAt(m *solid.Mesh, s *split, at float64, within extent) (out [
 		lines[k] = slices.Compact(lines[k])
 	}
 	spare := keyWall + d.j.Printer.Clearance*math.Sqrt2
-	_, cuts, err := solid.Beyond(m, d.axes[s.axis], at)
+	cuts, err := solid.Section(m, d.axes[s.axis], at)
 	if err != nil {
 		return nil, err
 	}
 	tube := d.tubeAbout(m, s.axis)
 	sizes := [3]float64{keyOf(d.j.Printer.Bed[s.axis]), keyMost / 3, keyMost / 6}
 	var over [3][][]form.Point // levels above the tips of their sockets
-	for i, most := range sizes {
-		if over[i], err = d.section(m, s.axis, at+most+spare); err != nil {
-			return nil, err
-		}
-	}
 	for _, c := range cuts {
 		here := d.loops(s.axis, []solid.Cut{c})
 		for i := range len(lines[0]) - 1 {
@@ -50,6 +45,11 @@ func (d *hewn) keysAt(m *solid.Mesh, s *split, at float64, within extent) (out [
 				for size, most := range sizes {
 					if len(mine) > 0 {
 						break
+					}
+					if over[size] == nil { // wanted
+						if over[size], err = d.section(m, s.axis, at+most+spare); err != nil {
+							return nil, err
+						}
 					}
 					for range 2 {
 						p, room := roomiestIn(cell, [2][][]form.Point{here, over[size]}, mine)
@@ -73,7 +73,7 @@ func (d *hewn) keysAt(m *solid.Mesh, s *split, at float64, within extent) (out [
 
 // section are the loops of a level across an axis.
 func (d *hewn) section(m *solid.Mesh, axis int, at float64) ([][]form.Point, error) {
-	_, cuts, err := solid.Beyond(m, d.axes[axis], solid.Clearing(m, d.axes[axis], at))
+	cuts, err := solid.Section(m, d.axes[axis], solid.Clearing(m, d.axes[axis], at))
 	if err != nil {
 		return nil, err
 	}
@@ -160,9 +160,21 @@ type keyPlace struct {
 	radius float64
 }
 
-// in tells whether the key is one of the body's.
-func (k keyPlace) in(m *solid.Mesh) bool {
-	return slices.ContainsFunc(m.V, func(v solid.Vec) bool { return norm(minus(v, k.at)) < k.radius+0.1 })
+// in tells whether the key is one of the body's, which spans from lo to hi.
+func (k *keyPlace) in(m *solid.Mesh, lo, hi solid.Vec) bool {
+	far := k.radius + 0.1
+	for i := range 3 {
+		if k.at[i] < lo[i]-far || k.at[i] > hi[i]+far {
+			return false
+		}
+	}
+	for i := range m.V {
+		v := &m.V[i]
+		if x, y, z := v[0]-k.at[0], v[1]-k.at[1], v[2]-k.at[2]; x*x+y*y+z*z < far*far {
+			return true
+		}
+	}
+	return false
 }
 
 // tube asks how near a mesh comes to lines along an axis.
