@@ -5,7 +5,8 @@
 //
 //	moldwright.call(op, request, blob) -> {reply, blobs}
 //
-// and then calls globalThis.moldwrightReady, where there is one. op and request
+// and then calls globalThis.moldwrightReady, where there is one; besides, hold and
+// rest, which are told below. op and request
 // are strings, blob is a Uint8Array or null; reply is a JSON string, blobs an
 // array of Uint8Array. call never throws: wrong arguments and a fault inside
 // the core come back as {"error":{"code":…,"message":…}}, and the next call
@@ -31,17 +32,19 @@ import (
 // heap is small: a plan leaves some 3 MB, the core itself holds about 10. Past
 // the limit it is collected as usual. While a picture is held, a trace leaves
 // 13 MB, and what the instance grows by it never gives back: the limit is then
-// the picture and heldLimit.
+// the picture and heldLimit. As a rule none of this comes to pass within a request:
+// rest collects between two of them, as soon as restAfter has been allocated.
 const (
 	gcPercent = 400
 	gcLimit   = 128 << 20
 	heldLimit = 36 << 20
+	restAfter = 6 << 20
 )
 
 func main() {
 	debug.SetGCPercent(gcPercent)
 	debug.SetMemoryLimit(gcLimit)
-	js.Global().Set("moldwright", map[string]any{"call": js.FuncOf(call), "hold": js.FuncOf(hold)})
+	js.Global().Set("moldwright", map[string]any{"call": js.FuncOf(call), "hold": js.FuncOf(hold), "rest": js.FuncOf(rest)})
 	notify("moldwrightReady")
 	select {}
 }
@@ -78,6 +81,23 @@ func hold(_ js.Value, args []js.Value) any {
 	}
 	if at := args[1].Float(); at >= 0 && at < float64(size) {
 		js.CopyBytesToGo(held[int(at):], args[2])
+	}
+	return nil
+}
+
+// memory is as it was when rest last looked, and collected all that had been
+// allocated when it last did its work.
+var (
+	memory    runtime.MemStats
+	collected uint64
+)
+
+// rest is called when nobody waits for an answer: it collects what the requests
+// have left, where that is worth the while, so that none of them has to.
+func rest(js.Value, []js.Value) any {
+	if runtime.ReadMemStats(&memory); memory.TotalAlloc-collected >= restAfter {
+		collected = memory.TotalAlloc
+		runtime.GC()
 	}
 	return nil
 }

@@ -2,13 +2,15 @@
 // requests in the order they come. It says when it is ready, how far a long
 // request is, and, if the instance has ended, that it has: the page then starts
 // another worker and sends its job again. It also opens pictures, and gives the
-// core the pixels of the one that is traced to hold.
+// core the pixels of the one that is traced to hold. Once an answer is on its way
+// the core may put its memory in order, so that no request is kept waiting by it.
 import { decode as unpack } from "./pairs";
 import { decode, PictureFault } from "./trace/decode";
 
 interface Core {
   call(op: string, request: string, blob: Uint8Array | true | null): { reply: string; blobs: Uint8Array[] };
   hold(size: number, at?: number, bytes?: Uint8Array): void;
+  rest(): void;
 }
 interface Go { importObject: WebAssembly.Imports; run(i: WebAssembly.Instance): Promise<void> }
 interface Scope {
@@ -30,6 +32,7 @@ export type FromWorker =
 
 let current = 0;
 let ended = false;
+let resting = 0;
 /** The small copy of the picture whose pixels the core holds; which of the two
  *  an op looks at, and as which op of the core. */
 let small: Uint8Array | null = null;
@@ -97,6 +100,8 @@ scope.onmessage = (e: MessageEvent<ToWorker>) => {
   try {
     const { reply, blobs } = scope.moldwright!.call(look?.op ?? m.op, m.request, look?.at === "held" ? true : look ? small : m.blob as Uint8Array | null);
     answer(m.id, reply, blobs);
+    clearTimeout(resting);
+    resting = setTimeout(() => scope.moldwright!.rest());
   } catch (err) {
     die(err);
   }

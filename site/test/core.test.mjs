@@ -210,3 +210,14 @@ test("a language that the core does not speak is a fault that names the four", (
 test("faults are in the language too", () => {
   assert.match(core.ask("solids", { job: bowl, what: "dreams", as: "stl", language: "de" }).error.message, /möglich sind/);
 });
+
+test("at rest the core collects what requests have left, and no answer is another for it", () => {
+  const request = JSON.stringify({ job: bowl }), { reply } = core.call("plan", request, null);
+  for (let i = 0; i < 3; i++) core.rest(); // with nothing to collect too
+  const held = core.memory();
+  for (let i = 0; i < 60; i++) {
+    assert.equal(core.call("plan", request, null).reply, reply);
+    core.rest();
+  }
+  assert.equal(core.memory(), held, "the instance has not grown");
+});

@@ -323,7 +323,7 @@ async function dragged(p, moves) {
 }
 {
   const { shown, work, overtaken } = await dragged(page, 300);
-  add("node drag, pointer to drawn plan", `${both(shown)}, p95 ${ms(p95(shown))}`, "", true, `by the event's own time, with two waits for a display of 60 frames a second; of ${shown.length} jobs ${overtaken} overtaken, shown by a later plan`);
+  add("node drag, pointer to drawn plan", `${both(shown)}, p95 ${ms(p95(shown))}`, "", true, `by the event's own time, with the waits for a display of 60 frames a second; of ${shown.length} jobs ${overtaken} overtaken, shown by a later plan`);
   add("node drag, job -> plan -> drawn frame", `${both(work)}, p95 ${ms(p95(work))}`, "16 ms p95", p95(work) <= 16, "handler, core and reply, and the frame that draws it with its layout and painting; the wait for that frame is not in it");
 }
 await browser.close();

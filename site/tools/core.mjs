@@ -15,10 +15,11 @@ export async function startCore({ onProgress } = {}) {
   const ended = go.run(instance).then(() => { throw new Error("the core ended"); });
   ended.catch(() => {});
   await Promise.race([ready, ended]);
-  const { call, hold } = globalThis.moldwright;
+  const { call, hold, rest } = globalThis.moldwright;
   return {
     call,
     hold,
+    rest,
     memory: () => instance.exports.mem.buffer.byteLength,
     ask(op, request, blob = null) {
       const { reply, blobs } = call(op, JSON.stringify(request), blob);
