@@ -1,0 +1,3 @@
+module github.com/BurntSushi/xgbutil
+
+go 1.26
