@@ -1,8 +1,9 @@
 package tooling
 
 // Turned pieces that are larger than the bed are divided: by level joints into
-// slices, by upright joints through the axis into sectors, or both, into the
-// fewest that fit. Joints keep clear of natches and of the plate.
+// slices, by upright joints through the axis into even sectors, or both, into the
+// fewest that fit, or by planes (hew.go) where these take fewer. Joints keep clear of
+// natches and of the plate. It is the fewest of these ways, not of all there are.
 
 import (
 	"math"
@@ -21,7 +22,6 @@ const (
 	mostDivided = 16
 	clearOfSeam = 15.0 // mm, of a level joint from the plate or a natch
 	leastJoint  = 3.0  // mm, the narrowest level joint
-	mostPlain   = 4    // pieces; of more, planes may make fewer
 )
 
 // divisions are the ways to divide, the fewest pieces first: slices, sectors.
@@ -55,6 +55,7 @@ func divided(j *job.Job, p Piece, t *turned, full func() *turned) []Piece {
 		return []Piece{whole}
 	}
 	p.build = t.build
+	list := []Piece{whole}
 	bed := j.Printer.Bed[2]
 	var sliced *turned
 	for _, way := range divisions[1:] {
@@ -65,6 +66,7 @@ func divided(j *job.Job, p Piece, t *turned, full func() *turned) []Piece {
 				if sliced = t; full != nil {
 					sliced = full()
 				}
+				sliced.whole, sliced.held = sliced, &[]held{}
 			}
 			of = sliced
 		}
@@ -88,6 +90,7 @@ func divided(j *job.Job, p Piece, t *turned, full func() *turned) []Piece {
 		fit := true
 		for i := range m {
 			layer := of.between(levels[i], levels[i+1])
+			layer.held = &[]held{}
 			for k := range n {
 				part := *layer
 				if n > 1 {
@@ -96,7 +99,14 @@ func divided(j *job.Job, p Piece, t *turned, full func() *turned) []Piece {
 					part.key()
 				}
 				q := one(&part)
+				q.unkeyed = part.unkeyed()
 				q.share(i*n+k, m*n)
+				if n > 3 {
+					q.Note = noted(q.Note, words.Say("Of its sectors glue one half together, then the other, then these to one another."))
+				}
+				if m > 1 && n > 1 {
+					q.Note = noted(q.Note, rowsFirst())
+				}
 				fit = fit && q.FitsBed
 				out = append(out, q)
 			}
@@ -105,15 +115,11 @@ func divided(j *job.Job, p Piece, t *turned, full func() *turned) []Piece {
 			}
 		}
 		if fit {
-			if len(out) > mostPlain {
-				if best := hew(j, t.md, p, solid.Vec{1, 0, 0}, t.clears(), len(out)); best != nil {
-					return best
-				}
-			}
-			return out
+			list = out
+			break
 		}
 	}
-	return orHewn(j, t.md, []Piece{whole}, p, solid.Vec{1, 0, 0}, t.clears())
+	return orHewn(j, t.md, list, p, solid.Vec{1, 0, 0}, t.clears)
 }
 
 // clears are the corners of what cuts keep clear of: natches and marks.

@@ -19,6 +19,7 @@ type endBoard struct {
 	j         *job.Job
 	from, to  float64 // its ends across the pull, or those of this piece of it
 	near, far float64 // and along the pull
+	whole     *uncut
 }
 
 // reach is how far across a board goes on either side.
@@ -328,7 +329,8 @@ func (e *endBoard) endKeys(u float64) []key {
 	if u == e.floor() || u == e.back() {
 		return nil
 	}
-	return boardKeys(e.from, e.to, e.thick()/2, e.clear, u == e.far)
+	return e.whole.sunk(boardKeys(e.from, e.to, e.thick()/2, e.clear, u == e.far), e.clear, e.at(1, 0, 0),
+		func(x, y float64) solid.Vec { return e.at(u, x, e.z+e.way*y) })
 }
 
 // keys are those in the joint at a place across the pull, in (u, depth); none at
@@ -337,7 +339,8 @@ func (e *endBoard) keys(v float64) []key {
 	if math.Abs(v) > e.reach()-1e-9 {
 		return nil
 	}
-	return boardKeys(e.near, e.far, e.thick()/2, e.clear, v == e.to)
+	return e.whole.sunk(boardKeys(e.near, e.far, e.thick()/2, e.clear, v == e.to), e.clear, e.at(0, 1, 0),
+		func(x, y float64) solid.Vec { return e.at(x, v, e.z+e.way*y) })
 }
 
 // measured is this piece of the board with its size and weight.
@@ -375,7 +378,8 @@ func (e *endBoard) measured(j *job.Job, p Piece) Piece {
 	high, in, a, c := e.lips()
 	lip := (top - e.md.Block.R + in/2) * high * (c - a)
 	p.measure(j, out, ((top-f)*(e.to-e.from)*e.thick()+ledges+lip+natches)/1000)
-	if len(e.keys(e.from))+len(e.keys(e.to))+len(e.endKeys(e.near))+len(e.endKeys(e.far)) > 0 {
+	p.unkeyed = len(e.keys(e.from))+len(e.keys(e.to))+len(e.endKeys(e.near))+len(e.endKeys(e.far)) == 0
+	if !p.unkeyed {
 		p.Overhang = keyOverhang
 	}
 	return p

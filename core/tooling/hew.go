@@ -9,9 +9,11 @@ package tooling
 // together, slides straight on to what lies on the other, and nothing locks. What
 // falls apart beside a cut, as two bulges of a pot do, is a piece each.
 //
-// Fewest is meant of such grids: of each number of columns the cuts are laid as
-// evenly as natches and marks let them be, and columns that are low enough stay
-// whole.
+// Planes are tried wherever the print's own way does not fit or takes more than two
+// pieces, and taken where they make fewer. Fewest is meant of these ways and, of
+// planes, of such grids: of each number of columns the cuts are laid as evenly as
+// natches and marks let them be, and columns that are low enough stay whole. Cuts
+// laid askew or offset from slice to slice could make fewer still.
 
 import (
 	"errors"
@@ -26,6 +28,7 @@ import (
 
 const (
 	mostHewn  = 96  // pieces; nobody glues more
+	leastHewn = 2   // no way makes fewer
 	hewnSlice = 4.0 // mm, the thinnest slice
 	hewnThin  = 2.0 // mm; a flake beside a cut is no piece to handle
 	hewnStep  = 0.5 // mm, between the places tried for a cut
@@ -50,24 +53,29 @@ type hewn struct {
 // extent is a box along the axes of a print.
 type extent struct{ lo, hi [3]float64 }
 
-// hew is a print that is larger than the bed in the fewest pieces that fit, fewer
-// than most, or nil. along is a direction across its way up; clear are the corners
-// of what cuts keep clear of.
-func hew(j *job.Job, md *mold.Mold, p Piece, along solid.Vec, clear [][]solid.Vec, most int) []Piece {
-	d := &hewn{j: j, md: md, p: p, axes: [3]solid.Vec{along, crossed(p.up, along), p.up}, bare: p.build}
-	d.marked = func(_ *split, so *mold.Solids) (*solid.Mesh, error) { return p.build(so) }
-	for _, list := range clear {
-		d.avoid = append(d.avoid, d.extent(list))
-	}
-	return d.fewest(most)
-}
-
-// orHewn is a print as it is divided, or by planes if that does not fit.
-func orHewn(j *job.Job, md *mold.Mold, list []Piece, whole Piece, along solid.Vec, clear [][]solid.Vec) []Piece {
-	if list[0].FitsBed {
+// orHewn is a print as it is divided, or by planes where that does not fit or takes
+// more pieces. along is a direction across its way up; clear gives the corners of
+// what cuts keep clear of.
+func orHewn(j *job.Job, md *mold.Mold, list []Piece, whole Piece, along solid.Vec, clear func() [][]solid.Vec) []Piece {
+	if list[0].FitsBed && len(list) <= leastHewn {
 		return list
 	}
-	if best := hew(j, md, whole, along, clear, mostHewn+1); best != nil {
+	d := &hewn{j: j, md: md, p: whole, axes: [3]solid.Vec{along, crossed(whole.up, along), whole.up}, bare: whole.build}
+	d.marked = func(_ *split, so *mold.Solids) (*solid.Mesh, error) { return whole.build(so) }
+	for _, l := range clear() {
+		d.avoid = append(d.avoid, d.extent(l))
+	}
+	return d.better(list)
+}
+
+// better is the print by planes where that is the only way or takes fewer pieces
+// than list, else list.
+func (d *hewn) better(list []Piece) []Piece {
+	most := mostHewn + 1
+	if list[0].FitsBed {
+		most = len(list)
+	}
+	if best := d.fewest(most); best != nil {
 		return best
 	}
 	return list

@@ -1,10 +1,8 @@
 package tooling
 
 // The keys of a cut: cones that stand out of the one side and their sockets in the
-// other, each within a tube through the uncut print that no surface of it comes
-// into, neither the print's own nor a socket of another cut. The tube reaches from
-// a little below the cone's foot to a wall beyond the socket's tip, so that a key
-// lies in sound matter on both sides.
+// other, each in sound matter of the uncut print (keytube.go), clear of the sockets
+// of other cuts.
 
 import (
 	"math"
@@ -13,8 +11,6 @@ import (
 	"moldwright/core/form"
 	"moldwright/core/solid"
 )
-
-const keyFoot = 1.0 // mm of matter behind the foot of a cone
 
 // keysAt are the keys of a cut through a mesh: up to two wherever a region of the
 // cut lies between the other cuts that meet it.
@@ -28,12 +24,12 @@ func (d *hewn) keysAt(m *solid.Mesh, s *split, at float64, within extent) (out [
 		slices.Sort(lines[k])
 		lines[k] = slices.Compact(lines[k])
 	}
-	spare := keyWall + d.j.Printer.Clearance*math.Sqrt2
+	spare := spareOf(d.j.Printer.Clearance)
 	cuts, err := solid.Section(m, d.axes[s.axis], at)
 	if err != nil {
 		return nil, err
 	}
-	tube := d.tubeAbout(m, s.axis)
+	tube := tubeAbout(m, d.axes[s.axis], func(x, y float64) solid.Vec { return d.spot(s.axis, at, [2]float64{x, y}) })
 	sizes := [3]float64{keyOf(d.j.Printer.Bed[s.axis]), keyMost / 3, keyMost / 6}
 	var over [3][][]form.Point // levels above the tips of their sockets
 	for _, c := range cuts {
@@ -53,12 +49,8 @@ func (d *hewn) keysAt(m *solid.Mesh, s *split, at float64, within extent) (out [
 					}
 					for range 2 {
 						p, room := roomiestIn(cell, [2][][]form.Point{here, over[size]}, mine)
-						k := key{at: p, radius: math.Min(most, room-spare)}
-						if k.radius < keyLeast {
-							break
-						}
-						k.radius = math.Min(k.radius, tube.room(k.at, at-keyFoot, at+k.radius+2*spare)-spare)
-						if k.radius < keyLeast {
+						k, ok := tube.holds(key{at: p, radius: math.Min(most, room-spare)}, spare)
+						if !ok {
 							break
 						}
 						mine = append(mine, k)
@@ -175,53 +167,4 @@ func (k *keyPlace) in(m *solid.Mesh, lo, hi solid.Vec) bool {
 		}
 	}
 	return false
-}
-
-// tube asks how near a mesh comes to lines along an axis.
-type tube struct {
-	m    *solid.Mesh
-	flat [][3]float64 // by vertex: across the axis, and along it
-}
-
-func (d *hewn) tubeAbout(m *solid.Mesh, axis int) *tube {
-	t := &tube{m: m, flat: make([][3]float64, len(m.V))}
-	for i, p := range m.V {
-		q := d.flat(axis, p)
-		t.flat[i] = [3]float64{q[0], q[1], dotted(p, d.axes[axis])}
-	}
-	return t
-}
-
-// room is how near the mesh comes, across the axis, to the line through a place,
-// between two places along it.
-func (t *tube) room(at [2]float64, from, to float64) float64 {
-	least := 2 * keyMost
-	var poly, next [][3]float64
-	for _, f := range t.m.T {
-		a, b, c := t.flat[f[0]], t.flat[f[1]], t.flat[f[2]]
-		if min(a[2], b[2], c[2]) > to || max(a[2], b[2], c[2]) < from ||
-			min(a[0], b[0], c[0])-at[0] > least || at[0]-max(a[0], b[0], c[0]) > least ||
-			min(a[1], b[1], c[1])-at[1] > least || at[1]-max(a[1], b[1], c[1]) > least {
-			continue
-		}
-		poly = append(poly[:0], a, b, c)
-		for _, end := range [2]struct{ at, way float64 }{{from, 1}, {to, -1}} {
-			next = clipped(next[:0], poly, 2, end.at, end.way)
-			poly, next = next, poly
-		}
-		in := len(poly) > 2
-		side := 0.0
-		o := form.Point{R: at[0], Z: at[1]}
-		for i, p := range poly {
-			q := poly[(i+1)%len(poly)]
-			least = math.Min(least, toChord(o, form.Point{R: p[0], Z: p[1]}, form.Point{R: q[0], Z: q[1]}))
-			turn := (p[0]-at[0])*(q[1]-at[1]) - (p[1]-at[1])*(q[0]-at[0])
-			in = in && turn*side >= 0 && turn != 0
-			side = turn
-		}
-		if in {
-			return 0
-		}
-	}
-	return least
 }

@@ -7,6 +7,7 @@ package tooling
 
 import (
 	"math"
+	"slices"
 
 	"moldwright/core/form"
 	"moldwright/core/solid"
@@ -220,6 +221,65 @@ func keysIn(loop []form.Point, clearance float64) []key {
 	return out
 }
 
+// held is a key of a joint across normal, and how large the matter about it lets it be.
+type held struct {
+	at     solid.Vec
+	normal solid.Vec
+	asked  float64
+	radius float64 // 0 where it is left out
+}
+
+// sunk are those of the keys of a joint that have sound matter about them, each as
+// large as that allows: about each the piece is made whole for as far round as matters.
+func (t *turned) sunk(keys []key, normal solid.Vec, place func(x, y float64) solid.Vec) (out []key) {
+	spare := spareOf(t.clear)
+	for _, k := range keys {
+		at := place(k.at[0], k.at[1])
+		i := slices.IndexFunc(*t.held, func(h held) bool { return h.at == at && h.normal == normal && h.asked == k.radius })
+		if i < 0 {
+			h := held{at: at, normal: normal, asked: k.radius}
+			far, deg := math.Hypot(at[0], at[1]), math.Atan2(at[1], at[0])*180/math.Pi
+			part := *t
+			part.section = slices.Clone(t.section)
+			for i := range part.section {
+				part.section[i].edge = plain
+			}
+			for _, n := range t.natches { // a ball about each holds it
+				sin, cos := solid.SinCosDeg(n.Azimuth)
+				v := minus(solid.Vec{n.At.R * cos, n.At.R * sin, n.At.Z}, at)
+				along := math.Max(-keyFoot, math.Min(k.radius+2*spare, dotted(v, normal)))
+				k.radius = math.Min(k.radius, norm(plus(v, normal, -along))-n.Radius-spare)
+			}
+			part.natches, part.ends, part.from, part.to = nil, [2][]key{}, 0, 360
+			if wide := 2 * (k.radius + 2*spare + keyFoot); far > wide {
+				half := math.Asin(wide/far)*180/math.Pi + 360/float64(t.md.Solids().Turn.Steps())
+				part.from, part.to = 360+deg-half, 360+deg+half // no step of the table lies below 0
+			}
+			if m, err := part.build(t.md.Solids()); err == nil {
+				if k, ok := tubeAbout(m, normal, place).holds(k, spare); ok {
+					h.radius = k.radius
+				}
+			}
+			i = len(*t.held)
+			*t.held = append(*t.held, h)
+		}
+		if k.radius = (*t.held)[i].radius; k.radius > 0 {
+			out = append(out, k)
+		}
+	}
+	return out
+}
+
+// unkeyed tells whether none of the joints of a piece has a key.
+func (t *turned) unkeyed() bool {
+	for i, a := range t.section {
+		if a.edge == keyEdge && len(t.keysOf(i)) > 0 {
+			return false
+		}
+	}
+	return len(t.ends[0])+len(t.ends[1]) == 0
+}
+
 // endKeys are the keys in the end of a sector at an azimuth in degrees; their
 // sockets stay clear of its other end.
 func (t *turned) endKeys(deg float64) []key {
@@ -234,7 +294,8 @@ func (t *turned) endKeys(deg float64) []key {
 			out[i].radius = math.Min(out[i].radius, math.Max(keyLeast, sin*out[i].at[0]/2-keyWall))
 		}
 	}
-	return out
+	sin, cos := solid.SinCosDeg(deg)
+	return t.sunk(out, solid.Vec{sin, -cos, 0}, func(x, y float64) solid.Vec { return solid.Vec{x * cos, x * sin, y} })
 }
 
 // key places the keys in the ends of a sector.
@@ -276,6 +337,9 @@ func (t *turned) keysOf(i int) []key {
 				keys = append(keys, k)
 			}
 		}
+	}
+	if a.edge == keyEdge {
+		keys = t.whole.sunk(keys, solid.Vec{0, 0, float64(t.cones)}, func(x, y float64) solid.Vec { return solid.Vec{x, y, a.Z} })
 	}
 	for i := range keys {
 		keys[i].out = (t.cones > 0) == (a.R > c.R) // it looks up where the outline runs inward

@@ -12,8 +12,10 @@ import (
 )
 
 // Kit lists the printed pieces of a mold, each measured and turned to fit the
-// bed. A piece that is larger than the bed is divided into the fewest pieces
-// that fit, where it can be; its Note says so, or what does not fit. A piece that
+// bed. A piece that is larger than the bed is divided into the fewest pieces that fit
+// of all the ways there are here to divide it: see divide.go, traykit.go, stavecuts.go
+// and hew.go. Its Note says so, or what does not fit. A cottle is made in more staves
+// rather than of glued ones wherever these fit. A piece that
 // cannot be made at all has no mesh and a Note that says why.
 func Kit(j *job.Job, md *mold.Mold) []Piece {
 	var out []Piece
@@ -121,6 +123,11 @@ func (p *Piece) share(i, n int) {
 	p.Note = noted(p.Note, words.Say("It is made in %d pieces to fit the bed; glue them at their keys.", n))
 }
 
+// rowsFirst is for pieces that are cut two ways: a key lets go along its own joint.
+func rowsFirst() words.Text {
+	return words.Say("Glue the pieces of each row together first, then the rows to one another.")
+}
+
 // noted is a note with one sentence more.
 func noted(note, more words.Text) words.Text {
 	if note.IsZero() {
@@ -185,13 +192,15 @@ func stavesAt(j *job.Job, md *mold.Mold, p *mold.Part, up solid.Vec, cuts []floa
 func (s *stave) hewn(j *job.Job, p Piece) []Piece {
 	list, mark := s.plan(s.md.Solids().Turn)
 	p.build = s.build
-	var clear [][]solid.Vec
-	if mark >= 0 {
+	clear := func() [][]solid.Vec {
+		if mark < 0 {
+			return nil
+		}
 		corners := s.sign(list, mark).corners(nil)
 		for i := range corners {
 			corners[i][2] = s.seam + s.way*corners[i][2]
 		}
-		clear = append(clear, corners)
+		return [][]solid.Vec{corners}
 	}
 	sin, cos := solid.SinCosDeg((s.from + s.to) / 2)
 	return orHewn(j, s.md, []Piece{s.measured(j, p, list, mark)}, p, solid.Vec{sin, -cos, 0}, clear)
@@ -212,6 +221,7 @@ func (s *stave) inCourses(j *job.Job, p Piece) []Piece {
 		course.lo, course.hi = heights[i], heights[i+1]
 		q := p
 		if n > 1 {
+			q.unkeyed = len(course.keys(course.lo))+len(course.keys(course.hi)) == 0
 			q.share(i, n)
 		}
 		out = append(out, course.measured(j, q, list, mark))

@@ -119,10 +119,8 @@ func (s *stave) corners(list []staveCorner, mark int) []solid.Vec {
 	if mark >= 0 {
 		out = s.sign(list, mark).corners(out)
 	}
-	if s.hi < s.top {
-		for _, k := range s.keys(s.hi, true) {
-			out = append(out, solid.Vec{k.at[0], k.at[1], s.hi + k.radius})
-		}
+	for _, k := range s.keys(s.hi) {
+		out = append(out, solid.Vec{k.at[0], k.at[1], s.hi + k.radius})
 	}
 	for i := range out {
 		out[i][2] = s.seam + s.way*out[i][2]

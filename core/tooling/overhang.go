@@ -94,7 +94,7 @@ func (t *turned) overhang(way float64) float64 {
 // sockets in its foot.
 func (s *stave) overhang(list []staveCorner, mark int) float64 {
 	var worst steep
-	if s.lo > -grooveDepth && len(s.keys(s.lo, false)) > 0 {
+	if len(s.keys(s.lo)) > 0 {
 		worst.key()
 	}
 	if mark >= 0 {
@@ -149,7 +149,7 @@ func (t *tray) overhang() float64 {
 			}
 		}
 	}
-	if t.w != 0 && len(t.middleKeys()) > 0 || t.from > t.lo && len(t.endKeys(t.from, false)) > 0 || t.to < t.hi && len(t.endKeys(t.to, true)) > 0 {
+	if len(t.middleKeys())+len(t.endKeys(t.from))+len(t.endKeys(t.to)) > 0 {
 		worst.key()
 	}
 	for _, w := range [2]float64{-1, 1} {

@@ -135,6 +135,8 @@ type turned struct {
 	ends     [2][]key // in the ends of a sector
 	cones    int      // the way of level faces whose keys stand out: 1 up, -1 down
 	reads    int      // the way that marks on walls read up, where it is not that
+	whole    *turned  // before it was cut level
+	held     *[]held  // of its joints' keys
 }
 
 func (t *turned) build(so *mold.Solids) (*solid.Mesh, error) {

@@ -27,6 +27,7 @@ type sideBoard struct {
 	w         float64
 	from, to  float64 // heights of this piece
 	near, far float64 // its ends along the face, from the seam's edge
+	whole     *uncut
 }
 
 // place is a point in the mold: along the face from the seam's edge, d outward.
@@ -194,10 +195,7 @@ func (s *sideBoard) build(so *mold.Solids) (*solid.Mesh, error) {
 			}
 		}
 		loop = append(append(loop, lines[i]...), back[k][1], back[k][0])
-		var keys []key
-		if z > s.lo && z < s.hi {
-			keys = s.levelKeys(k == 1)
-		}
+		keys := s.levelKeys(z)
 		f.keyed(solid.Vec{0, 0, float64(2*k - 1)}, loop, keys, s.clear, func(x, y float64) solid.Vec { return s.place(x, y, z) })
 	}
 	return f.Done()
@@ -274,9 +272,14 @@ func (s *sideBoard) clears() [][]solid.Vec {
 	return nil
 }
 
-// levelKeys are the keys in a level joint, in (along, d).
-func (s *sideBoard) levelKeys(out bool) []key {
-	return boardKeys(s.near, s.far, boardWall/2, s.clear, out)
+// levelKeys are the keys in the level joint at a height, in (along, d); none at the
+// board's own ends.
+func (s *sideBoard) levelKeys(z float64) []key {
+	if z == s.lo || z == s.hi {
+		return nil
+	}
+	return s.whole.sunk(boardKeys(s.near, s.far, boardWall/2, s.clear, z == s.to), s.clear, solid.Vec{0, 0, 1},
+		func(x, y float64) solid.Vec { return s.place(x, y, z) })
 }
 
 // endKeys are the keys in a joint across the face, in (d, z); none at the
@@ -289,7 +292,7 @@ func (s *sideBoard) endKeys(at float64) []key {
 	for i, k := range list {
 		list[i].at = [2]float64{k.at[1], k.at[0]}
 	}
-	return list
+	return s.whole.sunk(list, s.clear, s.way(1, 0), func(x, y float64) solid.Vec { return s.place(at, x, y) })
 }
 
 // measured is this piece of the board with its size and weight.
@@ -309,11 +312,9 @@ func (s *sideBoard) measured(j *job.Job, p Piece) Piece {
 		}
 		last = area
 	}
-	level, ends := s.levelKeys(true), s.endKeys(s.far)
-	if s.to < s.hi {
-		for _, k := range level {
-			out = append(out, s.place(k.at[0], k.at[1], s.to+k.radius))
-		}
+	level, ends := s.levelKeys(s.to), s.endKeys(s.far)
+	for _, k := range level {
+		out = append(out, s.place(k.at[0], k.at[1], s.to+k.radius))
 	}
 	for _, k := range ends {
 		out = append(out, s.place(s.far+k.radius, k.at[0], k.at[1]))
@@ -322,7 +323,8 @@ func (s *sideBoard) measured(j *job.Job, p Piece) Piece {
 		out = mark.corners(out)
 	}
 	p.measure(j, out, mm3/1000)
-	if (s.from > s.lo || s.to < s.hi) && len(level) > 0 || len(s.endKeys(s.near))+len(ends) > 0 {
+	p.unkeyed = len(level)+len(s.levelKeys(s.from))+len(ends)+len(s.endKeys(s.near)) == 0
+	if !p.unkeyed {
 		p.Overhang = keyOverhang
 	}
 	return p

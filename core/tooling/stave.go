@@ -71,6 +71,7 @@ type stave struct {
 	lo, hi float64
 	clear  float64 // of keys in their sockets
 	marks  string
+	whole  *uncut
 	// bevel are the heights between which the inside comes in by inset, to take
 	// the free edge off the plaster; the upper one is the height to fill to.
 	bevel [2]float64
@@ -98,6 +99,8 @@ func newStave(j *job.Job, md *mold.Mold, p *mold.Part, k int, cuts []float64) *s
 	if collared(s.top) {
 		s.flangeEnd -= collarHigh + 2
 	}
+	whole := *s
+	s.whole = &uncut{so: md.Solids(), build: whole.build}
 	return s
 }
 
@@ -267,11 +270,8 @@ func (s *stave) build(so *mold.Solids) (*solid.Mesh, error) {
 		}
 		return l
 	}
-	end := func(h, way float64, loop solid.Loop, joint bool) {
-		var keys []key
-		if joint {
-			keys = s.keys(h, way > 0)
-		}
+	end := func(h, way float64, loop solid.Loop) {
+		keys := s.keys(h)
 		open, holes := keyHoles(b, keys, s.clear, solid.Vec{0, 0, way}, func(x, y float64) solid.Vec { return solid.Vec{x, y, h} })
 		if way < 0 {
 			loop = reversed(loop)
@@ -281,7 +281,7 @@ func (s *stave) build(so *mold.Solids) (*solid.Mesh, error) {
 	}
 	tips := s.lo < s.flangeEnd
 	below := ring(s.lo, tips)
-	end(s.lo, -1, below, s.lo > -grooveDepth)
+	end(s.lo, -1, below)
 	heights := s.bends()
 	from, _ := s.band()
 	for i, h := range heights[1:] {
@@ -305,7 +305,7 @@ func (s *stave) build(so *mold.Solids) (*solid.Mesh, error) {
 		}
 		below = l
 	}
-	end(s.hi, 1, below, s.hi < s.top)
+	end(s.hi, 1, below)
 	m, err := b.Done()
 	if err != nil {
 		return nil, err
@@ -345,10 +345,16 @@ func (s *stave) courses(bed float64) []float64 {
 	return append(out, s.hi)
 }
 
-// keys are those of a joint at a height: behind the flanges, where there is
-// most room, or in the middle of the wall.
-func (s *stave) keys(h float64, out bool) []key {
+// keys are those of a joint at a height, none at the stave's own ends: behind the
+// flanges, where there is most room, or in the middle of the wall.
+func (s *stave) keys(h float64) []key {
+	if h <= -grooveDepth || h >= s.top {
+		return nil
+	}
 	var list []key
+	sound := func() []key {
+		return s.whole.sunk(list, s.clear, solid.Vec{0, 0, s.way}, func(x, y float64) solid.Vec { return solid.Vec{x, y, s.seam + s.way*h} })
+	}
 	put := func(az, from, mid, room float64) {
 		r := keyRadius(room, s.clear)
 		if r == 0 {
@@ -356,13 +362,13 @@ func (s *stave) keys(h float64, out bool) []key {
 		}
 		sin, cos := solid.SinCosDeg(az)
 		f := (s.md.Block.R+from)*s.md.Block.Reach(az) + mid
-		list = append(list, key{at: [2]float64{f * cos, f * sin}, radius: r, out: out})
+		list = append(list, key{at: [2]float64{f * cos, f * sin}, radius: r, out: h == s.hi})
 	}
 	one, two := s.flanges()
 	if h >= s.flangeEnd {
 		put(s.from+0.25*(s.to-s.from), 0, s.wide/2, s.wide/2)
 		put(s.to-0.25*(s.to-s.from), 0, s.wide/2, s.wide/2)
-		return list
+		return sound()
 	}
 	for i, az := range [2]float64{one, two} {
 		from := 0.0
@@ -374,7 +380,7 @@ func (s *stave) keys(h float64, out bool) []key {
 		mid := (w*w + flangeWide*flangeWide/4) / (2 * w)
 		put(az, from, mid, mid)
 	}
-	return list
+	return sound()
 }
 
 // lap is how far a lap reaches beyond the cut, degrees. Where a stave takes half of

@@ -41,6 +41,7 @@ type tray struct {
 	unmarked bool    // a joint takes the place of the mark on the flanks
 	markOff  float64 // of the mark from the middle of the flank, along the pull
 	markAt   float64 // and along the axis
+	whole    *uncut
 }
 
 // newTray is the tray of a side part; past is how far in mm the pot's surface
@@ -212,10 +213,8 @@ func (t *tray) corners() []solid.Vec {
 			out = append(out, t.at(k.at[0], k.radius, k.at[1]))
 		}
 	}
-	if t.to < t.hi {
-		for _, k := range t.endKeys(t.to, true) {
-			out = append(out, t.at(k.at[0], k.at[1], t.to+k.radius))
-		}
+	for _, k := range t.endKeys(t.to) {
+		out = append(out, t.at(k.at[0], k.at[1], t.to+k.radius))
 	}
 	return out
 }
@@ -225,5 +224,6 @@ func (t *tray) measured(j *job.Job, p Piece) Piece {
 	p.build = t.build
 	p.measure(j, t.corners(), t.volume())
 	p.Overhang = t.overhang()
+	p.unkeyed = len(t.middleKeys())+len(t.endKeys(t.from))+len(t.endKeys(t.to)) == 0
 	return p
 }

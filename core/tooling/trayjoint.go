@@ -32,8 +32,12 @@ func (t *tray) jointAt(z float64) bool {
 	return passes == 1 && t.md.CutLevel(z) && z > t.lo+jointRoom && z < t.hi-jointRoom
 }
 
-// endKeys are the keys in the joint at a height, in (u, v).
-func (t *tray) endKeys(z float64, out bool) []key {
+// endKeys are the keys in the joint at a height, in (u, v); none at the tray's own
+// ends.
+func (t *tray) endKeys(z float64) []key {
+	if z == t.lo || z == t.hi {
+		return nil
+	}
 	r := 0.0
 	line := t.line()
 	for i := 1; i < len(line); i++ {
@@ -57,14 +61,18 @@ func (t *tray) endKeys(z float64, out bool) []key {
 		at, room := roomiest(loop, nil)
 		// coarse steps of the pot's arc, and the socket of a joint in the middle
 		if k := keyRadius(math.Min(room-0.1-0.004*r, math.Abs(at.Z)-keyMost), t.clear); k > 0 {
-			list = append(list, key{at: [2]float64{at.R, at.Z}, radius: k, out: out})
+			list = append(list, key{at: [2]float64{at.R, at.Z}, radius: k, out: z == t.to})
 		}
 	}
-	return list
+	return t.whole.sunk(list, t.clear, solid.Vec{0, 0, 1}, func(x, y float64) solid.Vec { return t.at(x, y, z) })
 }
 
-// middleKeys are the keys in the joint along the middle, in (u, z).
+// middleKeys are the keys in the joint along the middle, in (u, z); none where it
+// is not cut.
 func (t *tray) middleKeys() []key {
+	if t.w == 0 {
+		return nil
+	}
 	g, _ := t.md.Section.At(t.mid * math.Pi / 180)
 	_, ground := t.side()
 	loop := []form.Point{{R: ground[0], Z: t.to}, {R: ground[0], Z: t.from}}
@@ -75,5 +83,5 @@ func (t *tray) middleKeys() []key {
 	for i := range list {
 		list[i].out = t.w < 0
 	}
-	return list
+	return t.whole.sunk(list, t.clear, t.at(0, 1, 0), func(x, y float64) solid.Vec { return t.at(x, 0, y) })
 }

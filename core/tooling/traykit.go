@@ -29,6 +29,7 @@ const boardRoom = 3.0
 // split gives it in so many slices one way and the other, or nil.
 func fewest(most [2]int, split func(m, n int) []Piece) []Piece {
 	whole := split(1, 1)
+	whole[0].unkeyed = false // it has no joints
 	if whole[0].FitsBed {
 		return whole
 	}
@@ -50,6 +51,9 @@ func fewest(most [2]int, split func(m, n int) []Piece) []Piece {
 		if fit {
 			for i := range list {
 				list[i].share(i, len(list))
+				if w[0] > 1 && w[1] > 1 {
+					list[i].Note = noted(list[i].Note, rowsFirst())
+				}
 			}
 			return list
 		}
@@ -60,18 +64,11 @@ func fewest(most [2]int, split func(m, n int) []Piece) []Piece {
 // hewn is the tray as it is divided, or by planes where that does not fit or takes
 // more pieces than its underside would have to be cut into.
 func (t *tray) hewn(j *job.Job, p Piece, list []Piece) []Piece {
+	if list[0].FitsBed && len(list) <= leastHewn {
+		return list
+	}
 	d := &hewn{j: j, md: t.md, p: p, axes: [3]solid.Vec{{0, 0, 1}, t.at(0, -1, 0), p.up}}
-	most := mostHewn + 1
-	if list[0].FitsBed {
-		if most = len(list); most <= 2 {
-			return list
-		}
-	}
-	d.bare = func(so *mold.Solids) (*solid.Mesh, error) {
-		bare := *t
-		bare.unmarked = true
-		return bare.build(so)
-	}
+	d.bare = t.whole.build
 	d.marked = func(tree *split, so *mold.Solids) (*solid.Mesh, error) { return t.markClear(tree).build(so) }
 	sin, cos := solid.SinCosDeg(t.half)
 	for _, n := range t.p.Natches {
@@ -81,10 +78,7 @@ func (t *tray) hewn(j *job.Job, p Piece, list []Piece) []Piece {
 			}
 		}
 	}
-	if best := d.fewest(most); best != nil {
-		return best
-	}
-	return list
+	return d.better(list)
 }
 
 // around are corners of a box about a natch, with some room.
@@ -175,6 +169,9 @@ func trayKit(j *job.Job, t *tray, sides bool) []Piece {
 		}
 		return list
 	}
+	bare := *t
+	bare.unmarked = true
+	t.whole = &uncut{so: t.md.Solids(), build: bare.build}
 	out := fewest([2]int{mostBoards, 2}, func(m, n int) (list []Piece) {
 		for _, q := range split(m, n) {
 			list = append(list, q.measured(j, piece))
@@ -189,6 +186,7 @@ func trayKit(j *job.Job, t *tray, sides bool) []Piece {
 		board := Piece{Label: end.label, Part: t.p.Name, Kind: "board", up: solid.Vec{0, 0, -end.w}, Draft: 90, Verdict: parting.Clear}
 		e := endBoard{tray: t, z: end.z, way: end.w, j: j}
 		e.from, e.to, e.near, e.far = -e.reach(), e.reach(), t.floor(), t.back()
+		e.whole = &uncut{so: t.md.Solids(), build: e.build}
 		list := fewest([2]int{mostBoards, mostBoards}, func(n, m int) []Piece {
 			across, along := cuts(e.from, e.to, m, e.jointAt), cuts(e.near, e.far, n, e.jointAlong)
 			if across == nil || along == nil {
@@ -204,8 +202,8 @@ func trayKit(j *job.Job, t *tray, sides bool) []Piece {
 			}
 			return list
 		})
-		board.build = e.build
-		out = append(out, orHewn(j, t.md, list, board, piece.up, e.clears())...)
+		board.build = e.whole.build
+		out = append(out, orHewn(j, t.md, list, board, piece.up, e.clears)...)
 	}
 	if !sides {
 		return out
@@ -213,6 +211,7 @@ func trayKit(j *job.Job, t *tray, sides bool) []Piece {
 	for k, w := range [2]float64{1, -1} {
 		s := sideBoard{tray: t, w: w, from: t.lo, to: t.hi}
 		s.near, s.far = s.spanUV()
+		s.whole = &uncut{so: t.md.Solids(), build: s.build}
 		du, dv := t.along()
 		in := t.at(dv, -w*du, 0) // towards the plaster
 		board := Piece{Label: words.Say("side board"), Part: t.p.Name, Kind: "board", up: in, Draft: 90, Verdict: parting.Clear,
@@ -234,8 +233,8 @@ func trayKit(j *job.Job, t *tray, sides bool) []Piece {
 			}
 			return list
 		})
-		board.build = s.build
-		out = append(out, orHewn(j, t.md, list, board, solid.Vec{0, 0, 1}, s.clears())...)
+		board.build = s.whole.build
+		out = append(out, orHewn(j, t.md, list, board, solid.Vec{0, 0, 1}, s.clears)...)
 	}
 	return out
 }

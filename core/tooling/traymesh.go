@@ -102,10 +102,7 @@ func (t *tray) build(so *mold.Solids) (*solid.Mesh, error) {
 		if k == 0 {
 			l = reversed(l)
 		}
-		var keys []key
-		if z := heights[k]; z > t.lo && z < t.hi {
-			keys = t.endKeys(z, k == 1)
-		}
+		keys := t.endKeys(heights[k])
 		open, holes := keyHoles(b, keys, t.clear, solid.Vec{0, 0, way}, func(x, y float64) solid.Vec { return t.at(x, y, heights[k]) })
 		b.Face(solid.Vec{0, 0, way}, l, holes...)
 		closeKeys(b, open, keys)
