@@ -26,6 +26,8 @@ interface NumberProps {
   length?: boolean;
   hint?: string;
   bare?: boolean;
+  /** Buttons beside it make it 1 less or more, down to `least`, from `start` where it is empty: what a drag does, without one (by keys, the field and the drawing have it). */
+  nudge?: { words: [string, string]; least?: number; start?: number };
   /** The word of the trade that its label stands for. */
   ask?: TermId | undefined;
 }
@@ -38,8 +40,17 @@ export function NumberField(p: NumberProps) {
   const message = bad ? w.notNumber : fault;
   /** What a step of undo is called: the table of words is searched when one is made. */
   const said = () => { const label = p.named ?? following(p.label); return () => w.changed(label()); };
+  const from = p.value ?? p.nudge?.start ?? 0, least = p.nudge?.least ?? -Infinity;
+  const nudge = (by: number) => {
+    setDraft(null);
+    edit(said(), p.field, (j) => p.set(j, Math.max(least, Math.round((from + by) * 1000) / 1000)));
+  };
+  const stepper = (by: number, sign: string) => p.nudge && (
+    <button type="button" class="small nudge" tabIndex={-1} aria-label={p.nudge.words[by < 0 ? 0 : 1]} disabled={by < 0 && from <= least} onClick={() => nudge(by)} onBlur={() => settle()}>{sign}</button>
+  );
   const input = (
     <span class="field-box">
+      {stepper(-1, "−")}
       <input
         id={id} type="text" inputMode="decimal" autocomplete="off" size={6}
         value={draft ?? (p.value === null ? "" : typed(p.value))}
@@ -57,6 +68,7 @@ export function NumberField(p: NumberProps) {
         onBlur={() => { if (!bad) setDraft(null); settle(); }}
         onKeyDown={(e) => { if (e.key === "Escape") setDraft(null); }}
       />
+      {stepper(1, "+")}
       {p.unit && <span class="unit">{p.unit}</span>}
     </span>
   );

@@ -131,7 +131,7 @@ export function lookAt(patch: Partial<Look>): void { set({ look: { ...state.look
 
 /** Brings into view, once it is drawn, what was asked for: on a phone drawing and panels stand below one another. */
 export function reveal(selector: ".drawing" | ".panels"): void {
-  if (!matchMedia("(max-width: 900px)").matches) return;
+  if (!matchMedia("(max-width: 56.25em)").matches) return;
   requestAnimationFrame(() => document.querySelector(selector)?.scrollIntoView({ block: selector === ".panels" ? "start" : "nearest" }));
 }
 

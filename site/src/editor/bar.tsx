@@ -29,8 +29,8 @@ export function NodeBar() {
         <b>{w.node(node + 1)}</b>
         <button type="button" class="small" aria-label={w.nodeAfter} disabled={node === outer.length - 1} onClick={() => go(1)}>›</button>
       </span>
-      <label>r <NumberField key={`r${node}`} bare length label={w.radius} unit="mm" field={`form.outer[${node}].r`} value={n.r} set={(j, x) => { j.form.outer[node]!.r = x; }} /></label>
-      <label>z <NumberField key={`z${node}`} bare length label={w.height} unit="mm" field={`form.outer[${node}].z`} value={n.z} set={(j, x) => { j.form.outer[node]!.z = x; }} /></label>
+      <span class="named">r <NumberField key={`r${node}`} bare nudge={{ words: [w.nudgeIn, w.nudgeOut], least: 0 }} length label={w.radius} unit="mm" field={`form.outer[${node}].r`} value={n.r} set={(j, x) => { j.form.outer[node]!.r = x; }} /></span>
+      <span class="named">z <NumberField key={`z${node}`} bare nudge={{ words: [w.nudgeDown, w.nudgeUp] }} length label={w.height} unit="mm" field={`form.outer[${node}].z`} value={n.z} set={(j, x) => { j.form.outer[node]!.z = x; }} /></span>
       <button type="button" class="small" onClick={() => turnNode(node)}><span class={n.corner ? "dot square" : "dot"} />{nodeKind(n)}</button>
       <button type="button" class="small" onClick={() => addNode(node)}>{w.addAfter}</button>
       <button type="button" class="small" disabled={outer.length <= 2} onClick={() => removeNode(node)}>{w.remove}</button>

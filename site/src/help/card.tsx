@@ -10,7 +10,7 @@ import { Sketch } from "./sketch";
 import { help, put } from "./store";
 import { here, type TermId } from "./terms";
 
-const GAP = 8, NARROW = 600;
+const GAP = 8, NARROW = "(max-width: 37.5em)";
 
 /** The words, the picture and the place of one word. */
 export function Explained({ id }: { id: TermId }) {
@@ -73,7 +73,7 @@ export function HelpCard() {
 
 /** Under the word, or above it where there is no room; within the window. */
 function place(el: HTMLElement, from: HTMLElement): void {
-  if (innerWidth <= NARROW) {
+  if (matchMedia(NARROW).matches) {
     el.style.left = el.style.top = "";
     const under = from.getBoundingClientRect().bottom + GAP - (innerHeight - el.offsetHeight);
     if (under > 0) scrollBy(0, under);

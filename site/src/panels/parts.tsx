@@ -30,7 +30,7 @@ export function PartsPanel({ plan }: { plan: Plan }) {
   );
   const more = plan.schemes.filter((s) => s.count > count), fold = more.length > FEW ? more : [];
   // where there is room, all stand open; one that is looked at or taken is never hidden
-  const open = !matchMedia("(max-width: 900px)").matches || fold.some((s) => [now().look.scheme, job.mold.scheme, plan.advised].includes(s.id));
+  const open = !matchMedia("(max-width: 56.25em)").matches || fold.some((s) => [now().look.scheme, job.mold.scheme, plan.advised].includes(s.id));
   return (
     <>
       <Section title={w.schemes} of={["partingLine"]}>
@@ -105,14 +105,15 @@ function Heights({ plan }: { plan: Plan }) {
   return (
     <Section title={w.heightsTitle} of={["seam"]}>
       <div class="row">
-        {used.map((z, i) => (
-          <NumberField
-            key={i} length label={used.length > 1 ? w.heightOf(i + 1) : w.heights} unit="mm" field={`mold.partingHeights[${i}]`}
+        {used.map((z, i) => {
+          const label = used.length > 1 ? w.heightOf(i + 1) : w.heights;
+          return <NumberField
+            key={i} nudge={{ words: [w.pair(label, w.nudgeDown), w.pair(label, w.nudgeUp)], start: z }} length label={label} unit="mm" field={`mold.partingHeights[${i}]`}
             value={job.mold.partingHeights?.[i] ?? null}
             empty={{ words: show(z, 1), set: (j) => { j.mold.partingHeights = null; } }}
             set={(j, x) => { j.mold.scheme = plan.chosen; j.mold.partingHeights = used.map((u, k) => (k === i ? x : j.mold.partingHeights?.[k] ?? u)); }}
-          />
-        ))}
+          />;
+        })}
         <Choice
           ask="side" label={w.sides} value={String(job.mold.sides ?? "")} options={sides}
           pick={(v) => { edit(() => w.changed(w.sides), "", (j) => { j.mold.sides = v ? Number(v) : null; }); settle(); }}

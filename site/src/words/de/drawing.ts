@@ -12,6 +12,7 @@ export const drawing: Like<typeof en> = {
   corner: "Ecke", smooth: "rund", nodeTurn: (i, corner) => (corner ? `Knoten ${i}: Ecke, rund machen` : `Knoten ${i}: rund, zur Ecke machen`),
   nodeRadius: (i) => `Knoten ${i}, Radius, mm`, nodeHeight: (i) => `Knoten ${i}, Höhe, mm`,
   addAfter: "Einfügen", remove: "Entfernen", addAfterNode: (i) => `Nach ${i} einfügen`, removeNode: (i) => `${i} entfernen`,
+  nudgeIn: "1 mm nach innen", nudgeOut: "1 mm nach außen", nudgeDown: "1 mm tiefer", nudgeUp: "1 mm höher",
   moved: (i) => `Knoten ${i} verschoben`, added: (i) => `Knoten nach ${i} eingefügt`,
   removed: (i) => `Knoten ${i} entfernt`, turned: (i) => `Knoten ${i}: Ecke oder rund`,
   elevation: "Ansicht", section: "Schnitt", trimLine: "Schnittlinie",

@@ -10,6 +10,7 @@ export const drawing = {
   corner: "corner", smooth: "smooth", nodeTurn: (i: number, corner: boolean) => (corner ? `Node ${i}: corner, make it smooth` : `Node ${i}: smooth, make it a corner`),
   nodeRadius: (i: number) => `Node ${i}, Radius, mm`, nodeHeight: (i: number) => `Node ${i}, Height, mm`,
   addAfter: "Add after", remove: "Remove", addAfterNode: (i: number) => `Add after ${i}`, removeNode: (i: number) => `Remove ${i}`,
+  nudgeIn: "1 mm inward", nudgeOut: "1 mm outward", nudgeDown: "1 mm lower", nudgeUp: "1 mm higher",
   moved: (i: number) => `node ${i} moved`, added: (i: number) => `node added after ${i}`,
   removed: (i: number) => `node ${i} removed`, turned: (i: number) => `node ${i} corner or smooth`,
   elevation: "elevation", section: "section", trimLine: "trim line",

@@ -10,6 +10,7 @@ export const drawing = {
   corner: "esquina", smooth: "suave", nodeTurn: (i: number, corner: boolean) => (corner ? `Nodo ${i}: esquina, hacerlo suave` : `Nodo ${i}: suave, hacerlo esquina`),
   nodeRadius: (i: number) => `Nodo ${i}, Radio, mm`, nodeHeight: (i: number) => `Nodo ${i}, Altura, mm`,
   addAfter: "Añadir detrás", remove: "Quitar", addAfterNode: (i: number) => `Añadir tras ${i}`, removeNode: (i: number) => `Quitar ${i}`,
+  nudgeIn: "1 mm hacia dentro", nudgeOut: "1 mm hacia fuera", nudgeDown: "1 mm más abajo", nudgeUp: "1 mm más arriba",
   moved: (i: number) => `nodo ${i} movido`, added: (i: number) => `nodo añadido tras ${i}`,
   removed: (i: number) => `nodo ${i} quitado`, turned: (i: number) => `nodo ${i}, esquina o suave`,
   elevation: "alzado", section: "sección", trimLine: "línea de corte",

@@ -12,6 +12,7 @@ export const drawing: Like<typeof en> = {
   corner: "angle", smooth: "lisse", nodeTurn: (i, corner) => (corner ? `Nœud ${i} : angle, le rendre lisse` : `Nœud ${i} : lisse, en faire un angle`),
   nodeRadius: (i) => `Nœud ${i}, rayon, mm`, nodeHeight: (i) => `Nœud ${i}, hauteur, mm`,
   addAfter: "Ajouter après", remove: "Supprimer", addAfterNode: (i) => `Ajouter après ${i}`, removeNode: (i) => `Supprimer ${i}`,
+  nudgeIn: "1 mm vers l’axe", nudgeOut: "1 mm vers l’extérieur", nudgeDown: "1 mm plus bas", nudgeUp: "1 mm plus haut",
   moved: (i) => `nœud ${i} déplacé`, added: (i) => `nœud ajouté après ${i}`,
   removed: (i) => `nœud ${i} supprimé`, turned: (i) => `nœud ${i} angle ou lisse`,
   elevation: "élévation", section: "coupe", trimLine: "ligne de coupe",
