@@ -74,6 +74,9 @@ func readShapes(text []byte, units string) ([]svgShape, *job.Fault) {
 		if errors.Is(err, io.EOF) {
 			break
 		}
+		if bad := (*xml.SyntaxError)(nil); errors.As(err, &bad) {
+			return nil, job.Faultf("notSVG", "text", "The file is no SVG, or it is damaged or cut short at line %d; save the drawing anew and open that.", bad.Line).AtLine(bad.Line)
+		}
 		if err != nil {
 			return nil, job.Faultf("notSVG", "text", "The file cannot be read as SVG: %s.", err).AtLine(line())
 		}

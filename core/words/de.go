@@ -641,6 +641,7 @@ var german = []entry{
 	{"The file", "Die Datei"},
 	{"The file begins with <%s>, not with <svg>.", "Die Datei beginnt mit <%s>, nicht mit <svg>."},
 	{"The file cannot be read as SVG: %s.", "Die Datei ist nicht als SVG lesbar: %s."},
+	{"The file is no SVG, or it is damaged or cut short at line %d; save the drawing anew and open that.", "Die Datei ist kein SVG oder in Zeile %d beschädigt oder abgeschnitten; die Zeichnung neu speichern und diese Datei öffnen."},
 	{"The file is of version %d, which no job has; it says %d.", "Die Datei hat die Version %d, die kein Auftrag hat; sie nennt %d."},
 	{"The file is of version %d; this page reads version %d, and keys that it does not know were left out.", "Die Datei hat Version %d; diese Seite liest Version %d, und Schlüssel, die sie nicht kennt, wurden weggelassen."},
 	{"The file is of version {version}; this page reads version 1. Use the page that wrote it, or a newer one.", "Die Datei hat Version {version}; diese Seite liest Version 1. Die Seite benutzen, die sie geschrieben hat, oder eine neuere."},

@@ -640,6 +640,7 @@ var spanish = []entry{
 	{"The file", "El archivo"},
 	{"The file begins with <%s>, not with <svg>.", "El archivo empieza con <%s>, no con <svg>."},
 	{"The file cannot be read as SVG: %s.", "El archivo no se puede leer como SVG: %s."},
+	{"The file is no SVG, or it is damaged or cut short at line %d; save the drawing anew and open that.", "El archivo no es un SVG, o está dañado o cortado en la línea %d; guarde de nuevo el dibujo y abra ese archivo."},
 	{"The file is of version %d, which no job has; it says %d.", "El archivo es de una versión %d, que ningún trabajo tiene; dice %d."},
 	{"The file is of version %d; this page reads version %d, and keys that it does not know were left out.", "El archivo es de la versión %d; esta página lee la versión %d, y las claves que no conoce se dejaron fuera."},
 	{"The file is of version {version}; this page reads version 1. Use the page that wrote it, or a newer one.", "El archivo es de la versión {version}; esta página lee la versión 1. Use la página que lo escribió, o una más nueva."},

@@ -642,6 +642,7 @@ var french = []entry{
 	{"The file", "Le fichier"},
 	{"The file begins with <%s>, not with <svg>.", "Le fichier commence par <%s>, non par <svg>."},
 	{"The file cannot be read as SVG: %s.", "Le fichier ne peut être lu comme SVG : %s."},
+	{"The file is no SVG, or it is damaged or cut short at line %d; save the drawing anew and open that.", "Le fichier n’est pas un SVG, ou il est endommagé ou coupé à la ligne %d ; enregistrer de nouveau le dessin et ouvrir ce fichier."},
 	{"The file is of version %d, which no job has; it says %d.", "Le fichier est de la version %d, qu’aucun projet n’a ; un projet dit %d."},
 	{"The file is of version %d; this page reads version %d, and keys that it does not know were left out.", "Le fichier est de la version %d ; cette page lit la version %d, et les champs qu’elle ne connaît pas ont été laissés de côté."},
 	{"The file is of version {version}; this page reads version 1. Use the page that wrote it, or a newer one.", "Le fichier est de la version {version} ; cette page lit la version 1. Prendre la page qui l’a écrit, ou une plus récente."},

@@ -206,7 +206,8 @@ const Captions = memo(({ v, plan, left }: { v: View; plan: Plan; left: string })
       {mouth && plan.drawing.opening.length > 1 && (
         <>
           <path d={`M${v.x0} ${Y(v, mouth[1])}H${X(v, mouth[0])}`} />
-          {left === w.elevation && <text x={v.x0 - 8} y={Y(v, mouth[1]) - 6} text-anchor="end">{w.trimLine}</text>}
+          {/* over the top of a closed form, whose last node stands on the axis */}
+          {left === w.elevation && <text x={v.x0 - 8} y={plan.size.height - mouth[1] > 0.01 ? Y(v, plan.size.height) - 13 : Y(v, mouth[1]) - 6} text-anchor="end">{w.trimLine}</text>}
         </>
       )}
     </g>

@@ -52,6 +52,8 @@ export function Stretched({ v, plan, look, looked, ghost }: Props) {
     if (last?.colour === colour && end && end[0] === a[0] && end[1] === a[1]) last.at.push(b);
     else runs.push({ colour, at: [a, b] });
   }
+  // where the wall runs out of the half it is drawn in, how far it goes
+  const beyond = farthest(plan, look.line).map((f) => ({ ...f, x: X(v, -(ref(f.z) + n * f.off)) })).filter((f) => f.x < 46 || f.x > v.x0);
   return (
     <g class="stretched">
       <clipPath id="left-half"><rect x={44} y={0} width={Math.max(0, v.x0 - 44)} height={v.height} /></clipPath>
@@ -67,6 +69,9 @@ export function Stretched({ v, plan, look, looked, ghost }: Props) {
           <path class="rim" d={path(v, contour.slice(from).map(far), false, -1)} />
           {runs.map((r, i) => <path key={i} d={path(v, r.at, false, -1)} stroke={r.colour} />)}
         </g>
+        {beyond.map(({ x, z, off }) => x < 46
+          ? <text key={z} class="beyond" x={50} y={Y(v, z) - 6}>‹ +{show(off, 1)}</text>
+          : <text key={z} class="beyond" x={v.x0 - 6} y={Y(v, z) - 6} text-anchor="end">{show(off, 1)} ›</text>)}
       </g>
     </g>
   );
