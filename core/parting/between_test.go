@@ -201,7 +201,7 @@ func TestSeamsWithinStretchesAgainstEverySeam(t *testing.T) {
 				w.take(&x, release.Down, "down", 0, s.K1)
 			}
 			if s.Sides > 0 {
-				w.take(&x, release.Out, sideName(s.Sides), s.K1, s.K2)
+				w.take(&x, release.Out, sidesName(s.Sides), s.K1, s.K2)
 			}
 			if s.Upper {
 				w.take(&x, release.Up, "up", s.K2, a.end)

@@ -29,6 +29,7 @@ type Judged struct {
 	Survey  *release.Survey
 	Wanted  Wanted
 	Schemes []Scheme // fewest parts first
+	ledger  *ledger
 }
 
 // JudgeJob builds and surveys the job's form and judges every scheme on it. Errors
@@ -61,7 +62,7 @@ func judgeJob(j *job.Job, mouth Mouth, only string) (*Judged, error) {
 		d.Survey, d.End = release.New(m), l.end
 		l, best = settled(d.Survey, d.End, rules, d.Wanted, all)
 	}
-	d.Schemes = l.schemes(best)
+	d.Schemes, d.ledger = l.schemes(best), l
 	return d, nil
 }
 
@@ -168,7 +169,7 @@ func (l *ledger) scheme(k kind, t trial) Scheme {
 		} else { // like the first
 			p = sc.Parts[len(sc.Parts)-i]
 		}
-		p.Name, p.Pull = string(rune('A'+i)), [3]float64{round(math.Cos(mid)), round(math.Sin(mid)), 0}
+		p.Name, p.Pull = sideName(i), [3]float64{round(math.Cos(mid)), round(math.Sin(mid)), 0}
 		p.Sector = &[2]float64{float64(i) * step, float64(i+1) * step}
 		sc.Parts = append(sc.Parts, p)
 	}

@@ -29,6 +29,9 @@ type ledger struct {
 	some    []int                   // the points to try first as seams, once found
 	wall    *form.Wall              // that has dimples
 	told    map[stretch]Part        // without name and pull
+	held    map[way][]held          // what a way holds by what counts, once found
+	planes  []reach                 // where level planes run outward, once found
+	links   [3][]link               // room for the chains of a certificate
 	room    [maxSides + 1]*rooms    // by the number of side parts, once found
 	caught  *limits                 // once found
 }
@@ -134,7 +137,7 @@ func (l *ledger) around(numbers []int, edges release.Edges) []*table {
 
 func newLedger(s *release.Survey, end int, rules Rules, sides []int) *ledger {
 	m := s.M
-	l := &ledger{m: m, s: s, rules: rules, end: end, extra: map[way][]extra{}, told: map[stretch]Part{}}
+	l := &ledger{m: m, s: s, rules: rules, end: end, extra: map[way][]extra{}, told: map[stretch]Part{}, held: map[way][]held{}}
 	for _, pull := range release.Pulls {
 		l.deepest[pull] = make([]float64, len(m.Spans))
 		for i := range s.Samples[pull] {

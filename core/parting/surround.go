@@ -9,11 +9,13 @@ import (
 
 // surround tells how the side parts of one number stand around the section.
 type surround struct {
-	turn   float64     // radians by which the section is turned to the seams
-	hook   float64     // how deep they catch within a level cut, as a share of the radius
-	clay   float64     // and what is left of that for the shrunken cast
-	tables []*table    // one for each that differs from the others
-	out    [][]float64 // out[j][i] is the deepest catch on 2^j spans from i
+	turn   float64             // radians by which the section is turned to the seams
+	hook   float64             // how deep they catch within a level cut, as a share of the radius
+	clay   float64             // and what is left of that for the shrunken cast
+	held   release.SectionHook // where they hook deepest, by azimuth from the first seam
+	part   int                 // and which of them
+	tables []*table            // one for each that differs from the others
+	out    [][]float64         // out[j][i] is the deepest catch on 2^j spans from i
 }
 
 // turns are the ways in which a section is tried against the seams, within the
@@ -36,7 +38,11 @@ func (l *ledger) surround(a *surround, n int, edges release.Edges) {
 		for i := range unlike {
 			mid := (2*float64(i) + 1) * half
 			if a.hook > 0 {
-				a.clay = max(a.clay, release.Hook(m.Section.Turned(a.turn), mid, half, l.rules.ReleaseShrinkage/100))
+				turned := m.Section.Turned(a.turn)
+				a.clay = max(a.clay, release.Hook(turned, mid, half, l.rules.ReleaseShrinkage/100).Depth)
+				if h := release.Hook(turned, mid, half, 0); h.Depth > a.held.Depth {
+					a.held, a.part = h, i
+				}
 			}
 			a.tables = append(a.tables, l.table(edges, spanOf(m, release.NewSide(m.Section.Turned(a.turn), mid, half, edges))))
 		}
@@ -74,7 +80,7 @@ func settle(s *form.Section, n, unlike int, leastDraft float64) (turn, hook floa
 		turned := s.Turned(by)
 		deep := 0.0
 		for i := 0; i < unlike && deep < hook+1e-6; i++ {
-			deep = max(deep, release.Hook(turned, (2*float64(i)+1)*half, half, 0))
+			deep = max(deep, release.Hook(turned, (2*float64(i)+1)*half, half, 0).Depth)
 		}
 		if deep < 1e-6 {
 			deep = 0
@@ -125,6 +131,10 @@ type extra struct {
 	row   int
 	on    release.Stretch // what the dimples reach of the span
 	catch Catch
+	// held is how the dimple catches that does so deepest, in the pot's own azimuth;
+	// nil on spans beside its middle. part is the side part that holds it.
+	held *release.DimpleCatch
+	part int
 }
 
 // dimple finds how deep the dimples of the wall catch under a way, by row; for
@@ -153,8 +163,10 @@ func (l *ledger) dimple(w way) []extra {
 		s := l.wall.Arc[span] + l.m.Pts[span].Dist(middle)
 		a := (l.m.Spans[span].A0 + l.m.Spans[span].A1) / 2
 		depth, clay := 0.0, 0.0
-		known := map[float64]float64{} // hooks on a round wall, by the azimuth from the pull
-		for k := range d.Around {      // they stand evenly
+		known := map[float64]release.DimpleCatch{} // on a round wall, by the azimuth from the pull
+		var held *release.DimpleCatch
+		part := 0
+		for k := range d.Around { // they stand evenly
 			az := 2 * math.Pi * float64(k) / float64(d.Around)
 			g, _ := l.m.Section.At(az)
 			pull, off, away := form.Vec3{0, 0, 1}, 0.0, shrunk*at*g // and mm by which the rim draws away
@@ -181,23 +193,30 @@ func (l *ledger) dimple(w way) []extra {
 				hook = release.DimpleHook(l.wall, &ball, a, pull)
 				known[like] = hook
 			}
-			depth, clay = max(depth, hook), max(clay, hook-away)
+			if hook.Depth > depth {
+				depth, held = hook.Depth, &hook
+				if w.pull == release.Out {
+					sector := 2 * math.Pi / float64(w.sides)
+					part = int(math.Floor(math.Mod(az+l.sides[w.sides].turn+2*math.Pi, 2*math.Pi) / sector))
+				}
+			}
+			clay = max(clay, hook.Depth-away)
 		}
 		if depth <= release.Free {
 			continue
 		}
 		half := d.Diameter / 2
-		put := func(span int, from, to, depth, clay float64) {
+		put := func(span int, from, to, depth, clay float64, held *release.DimpleCatch) {
 			if w.pull != release.Out {
 				l.deepest[w.pull][span] = max(l.deepest[w.pull][span], depth)
 			}
 			long := l.m.Pts[span].Dist(l.m.Pts[span+1])
 			on := release.Stretch{Span: span, From: max(0, from/long), To: min(1, to/long)}
 			out = append(out, extra{row, on, Catch{ZFrom: z - half, ZTo: z + half, Depth: depth, ClayDepth: clay, ClayForgives: clay <= CatchDepth,
-				AtZ: z, AtR: at, BlockedAtZ: z, BlockedAtR: at}})
+				AtZ: z, AtR: at, BlockedAtZ: z, BlockedAtR: at}, held, part})
 		}
 		x := l.m.Pts[span].Dist(middle)
-		put(span, x-half, x+half, depth, clay)
+		put(span, x-half, x+half, depth, clay, held)
 		r := (half*half + d.Depth*d.Depth) / (2 * d.Depth)
 		for _, way := range [2]int{-1, 1} {
 			x := l.m.Pts[span+(way+1)/2].Dist(middle)
@@ -209,7 +228,7 @@ func (l *ledger) dimple(w way) []extra {
 						to = l.m.Pts[i].Dist(l.m.Pts[i+1])
 						from = to - (half - x)
 					}
-					put(i, from, to, deep, max(0, deep-(depth-clay)))
+					put(i, from, to, deep, max(0, deep-(depth-clay)), nil)
 				}
 				x += l.m.Pts[i].Dist(l.m.Pts[i+1])
 			}

@@ -83,7 +83,7 @@ func newTwin(m *form.Meridian, end int, rules Rules) *twin {
 		w.rub["down"] = append(w.rub["down"], down)
 		w.rub["up"] = append(w.rub["up"], up)
 		for parts, v := range out {
-			name := sideName(parts)
+			name := sidesName(parts)
 			w.rub[name] = append(w.rub[name], v)
 		}
 	}
@@ -95,7 +95,7 @@ func newTwin(m *form.Meridian, end int, rules Rules) *twin {
 	return w
 }
 
-func sideName(parts int) string { return fmt.Sprintf("sides%d", parts) }
+func sidesName(parts int) string { return fmt.Sprintf("sides%d", parts) }
 
 // outermost tells whether nothing of the pot lies farther out than point k, just
 // above and just below its level.

@@ -149,7 +149,7 @@ func Make(j *job.Job) (*Plan, error) {
 	}
 	p.Chosen, p.Advised = schemes[chosen].ID, schemes[advised].ID
 	p.WhyNotFewer = parting.WhyNotFewer(schemes, chosen)
-	p.Certificate = parting.Certificate(survey, end, schemes, chosen)
+	p.Certificate = d.Certificate(schemes, chosen)
 	p.Robust = parting.Robust(m, end, core, schemes, chosen, parting.RulesOf(j))
 	if p.Order, err = w.mold.Order(); err != nil {
 		return nil, err

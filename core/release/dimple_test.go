@@ -15,7 +15,7 @@ func hookOf(r, leans, diameter, depth float64, pull form.Vec3) float64 {
 	sin, cos := math.Sincos(a)
 	w := form.NewWall([]form.Point{{R: r - 40*cos, Z: -40 * sin}, {R: r + 40*cos, Z: 40 * sin}}, form.NewSection(job.Section{}))
 	b := form.NewBall(w, 40, 0, a, diameter, depth)
-	return DimpleHook(w, &b, a, pull)
+	return DimpleHook(w, &b, a, pull).Depth
 }
 
 func level(deg float64) form.Vec3 {

@@ -154,6 +154,14 @@ func UprightShare(s *form.Section, mid, half float64, edges Edges) float64 {
 // of the section.
 const hookSteps = 192
 
+// SectionHook is how plaster catches within a level cut: how deep, the azimuth of the
+// place where it does so deepest, and the place of the pot that it would have to pass;
+// lengths as shares of the radius, azimuths in radians.
+type SectionHook struct {
+	Depth, Azimuth       float64
+	BlockR, BlockAzimuth float64
+}
+
 // Hook is how deep plaster over a sector of the section catches when it is
 // drawn along the sector's middle, as a share of the radius: a side part of a
 // fluted pot hooks into the flutes near its seams. The section's stretch is
@@ -161,7 +169,7 @@ const hookSteps = 192
 // sector of at most 180 degrees draws toward its middle, so nothing outside the
 // stretch stands in its way. shrunk is the share by which the pot has drawn
 // together toward its axis within the plaster, 0 for a rigid one.
-func Hook(s *form.Section, mid, half, shrunk float64) float64 {
+func Hook(s *form.Section, mid, half, shrunk float64) SectionHook {
 	const axis = 2.0
 	pts := make([]vec, hookSteps+1) // x across the pull, y against it
 	hooks := false
@@ -173,21 +181,26 @@ func Hook(s *form.Section, mid, half, shrunk float64) float64 {
 		pts[k] = vec{axis + g*sin, -g * cos}
 		hooks = hooks || k > 0 && pts[k].x <= pts[k-1].x
 	}
+	var out SectionHook
 	if !hooks { // it runs across the pull all along and is its own envelope
-		return 0
+		return out
 	}
 	env := newEnvelope(pts)
-	deepest := 0.0
-	for _, p := range pts {
+	for k, p := range pts {
 		p = vec{axis + (p.x-axis)/(1-shrunk), p.y / (1 - shrunk)} // as the pot was before it shrank
 		if env.free(p.x, p.y-1e-9) {
 			continue
 		}
-		near := math.Inf(1)
+		near, by := math.Inf(1), exit{}
 		for _, dir := range [2]int{1, -1} {
-			near = min(near, math.Abs(env.next(p.x, p.y, dir).at-p.x))
+			to := env.next(p.x, p.y, dir)
+			if d := math.Abs(to.at - p.x); d < near {
+				near, by = d, to
+			}
 		}
-		deepest = max(deepest, near*(1-shrunk))
+		if deep := near * (1 - shrunk); deep > out.Depth {
+			out = SectionHook{deep, mid + (2*float64(k)/hookSteps-1)*half, math.Hypot(by.at-axis, by.block), mid + math.Atan2(by.at-axis, -by.block)}
+		}
 	}
-	return deepest
+	return out
 }

@@ -98,7 +98,7 @@ func TestHookAgainstRays(t *testing.T) {
 				s := section(js, turn)
 				half := math.Pi / float64(n)
 				for _, shrunk := range []float64{0, 0.02} {
-					got := Hook(s, half, half, shrunk)
+					got := Hook(s, half, half, shrunk).Depth
 					want := slowHook(s, half, half, shrunk)
 					if math.Abs(got-want) > 0.004 {
 						t.Errorf("%s, %d sides, turned %g, shrunk by %g: hook %.4f, rays give %.4f", js.Kind, n, turn, shrunk, got, want)
