@@ -3,7 +3,8 @@ package tooling
 // The face of an upper part that a core lies on is poured open, so no plate forms
 // its natches. A ring does: it hangs about the positive's plug, upon which it rests,
 // down to the plaster, with domes that form the sockets in it. It is set on when
-// the plaster has been struck level, and printed with its domes upward.
+// the plaster has been struck level, and printed with its domes upward. Keys between
+// it and the plug, as those of the plug of a flared spare, let it sit one way only.
 
 import (
 	"math"
@@ -18,16 +19,21 @@ import (
 
 const ringRoom = 4.0 // mm, of the ring beyond its domes
 
-// natchBoard is the ring of an upper part, or nothing where no core lies on it with
-// natches.
-func natchBoard(j *job.Job, md *mold.Mold, p *mold.Part) []Piece {
-	var list []mold.Natch
+// underCore are the natches of an upper part on which a core lies.
+func underCore(md *mold.Mold, p *mold.Part) (list []mold.Natch) {
 	for _, n := range p.Natches {
-		if n.Seam == mold.Above {
+		if md.Scheme.Core && p.Name == "upper" && n.Seam == mold.Above {
 			list = append(list, n)
 		}
 	}
-	if p.Name != "upper" || !md.Scheme.Core || len(list) == 0 {
+	return list
+}
+
+// natchBoard is the ring of an upper part, or nothing where no core lies on it with
+// natches.
+func natchBoard(j *job.Job, md *mold.Mold, p *mold.Part) []Piece {
+	list := underCore(md, p)
+	if len(list) == 0 {
 		return nil
 	}
 	t := &turned{md: md, to: 360, natches: list, clear: j.Printer.Clearance, cones: -1, marks: mold.Letter(p.Name) + "^", reads: 1}
@@ -42,10 +48,11 @@ func natchBoard(j *job.Job, md *mold.Mold, p *mold.Part) []Piece {
 		{Point: form.Point{R: out, Z: high - footEdge}, shape: asCircle},
 		{Point: form.Point{R: out - footEdge, Z: high}, shape: asCircle},
 		{Point: form.Point{R: 0, Z: high}, shape: asCircle},
-		{Point: form.Point{R: 0, Z: foot + plugAbove}, shape: asPot},
+		{Point: form.Point{R: 0, Z: foot + plugAbove}, shape: asPot, edge: plugEdge},
+		{Point: form.Point{R: plug, Z: foot + plugAbove}, shape: asPot},
 		{Point: form.Point{R: plug + j.Printer.Clearance, Z: foot + plugAbove}, shape: asPot},
 	}
 	piece := Piece{Label: words.Say("upper natch ring"), Part: p.Name, Kind: "board", up: solid.Vec{0, 0, -1}, Draft: 90 - list[0].HalfAngle, Verdict: parting.Clear,
-		Note: words.Say("It forms the sockets in which the core stands. Strike the plaster of the upper part level, then set the ring on the plug of the positive, its domes in the plaster; lift it straight off when that has set.")}
+		Note: words.Say("It forms the sockets in which the core stands. Strike the plaster of the upper part level, then set the ring on the plug of the positive, where its keys fit one way only, its domes in the plaster; lift it straight off when that has set.")}
 	return divided(j, piece, t, nil)
 }

@@ -56,6 +56,7 @@ func TestRingFormsTheSocketsUnderACore(t *testing.T) {
 			plaster := solid.NewBody(m)
 			var ring *solid.Body
 			var others []*solid.Body
+			var in *solid.Mesh
 			for _, p := range Kit(&j, md) {
 				if p.Part != "upper" {
 					continue
@@ -74,7 +75,7 @@ func TestRingFormsTheSocketsUnderACore(t *testing.T) {
 					t.Errorf("%s: overhang %.1f, draft %.1f", p.Name, got, p.Draft)
 				}
 				// each dome reaches the bottom of its socket
-				in := inMold(m, rows)
+				in = inMold(m, rows)
 				domes := 0
 				for _, n := range upper.Natches {
 					if n.Seam != mold.Above {
@@ -103,6 +104,18 @@ func TestRingFormsTheSocketsUnderACore(t *testing.T) {
 			for _, o := range append(others, plaster) {
 				if hit, at := solid.Overlap(o, ring, 0.02); hit {
 					t.Errorf("%s: the ring shares space at %.2f", md.Scheme.ID, at)
+				}
+			}
+			for deg := 15.0; deg < 360; deg += 15 { // no way but its own
+				turned := in.Clone()
+				turned.RotateZ(deg)
+				held := false
+				for _, o := range others {
+					hit, _ := solid.Overlap(o, solid.NewBody(turned), 0.02)
+					held = held || hit
+				}
+				if !held {
+					t.Errorf("%s: the ring sits turned by %g degrees too", md.Scheme.ID, deg)
 				}
 			}
 		}

@@ -81,7 +81,8 @@ func positive(j *job.Job, md *mold.Mold, p *mold.Part, full bool) (*turned, soli
 		wall[i].Z = way * (wall[i].Z - seam)
 	}
 	apart := md.PlugApart && p.Name == "upper"
-	if apart { // up to the trim line: the plug stands upon it
+	keyed := apart || len(underCore(md, p)) > 0 // a piece stands on it
+	if apart {                                  // up to the trim line: the plug stands upon it
 		wall = wall[:len(wall)-len(md.Opening)+1]
 	} else if end := wall[len(wall)-1]; end.R > 0 { // an opening: its plug stands out of the plaster
 		wall = append(wall, form.Point{R: end.R, Z: end.Z + plugAbove})
@@ -109,7 +110,7 @@ func positive(j *job.Job, md *mold.Mold, p *mold.Part, full bool) (*turned, soli
 		inner -= j.Printer.Clearance
 	}
 	inside := wall
-	if apart { // the plug's socket is sunk into the top
+	if keyed { // sockets are sunk into the top
 		inside = append([]form.Point{}, wall...)
 		deep, end := keyMost+j.Printer.Clearance*math.Sqrt2, &inside[len(wall)-1]
 		thick = math.Max(thick, deep+plateFloor-end.Z)
@@ -132,7 +133,7 @@ func positive(j *job.Job, md *mold.Mold, p *mold.Part, full bool) (*turned, soli
 	next(seamEdge)
 	add(asPot, wall...)
 	if wall[len(wall)-1].R > 0 {
-		if apart {
+		if keyed {
 			next(plugEdge)
 			t.cones = -1
 		}
