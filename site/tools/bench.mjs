@@ -288,7 +288,7 @@ async function dragged(p, moves) {
       const i = seen.push(m) - 1;
       return answer.then((a) => {
         if (a === null) return a; // overtaken
-        setTimeout(() => { m.replied = performance.now(); }); // after the page has taken it up
+        queueMicrotask(() => queueMicrotask(() => { m.replied = performance.now(); })); // after the page has taken it up
         taken = i;
         return a;
       });
