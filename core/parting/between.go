@@ -13,7 +13,11 @@ import (
 // shares that what rubs of each, less what may, is not above nothing, and that
 // nothing of them catches by more than counts (room.go). These sums run evenly along a
 // span, so its feasible shares are intervals, and every kind takes one walk along the
-// contour. (On a curve spans are so short that they count as straight.)
+// contour. On a curve, spans turn by 3 degrees at most and count as straight; what is
+// found is judged anew with the seams cut in, so that nothing is claimed by it, and
+// against curves cut finely nothing is missed by more than 0.05 percent of a part's
+// surface or 0.01 mm. Where everything catches the shallowest seams are those at points
+// and no others: a seam within a long span may hook less.
 
 // between gives heights in mm at which the kind has seams within spans that make it
 // clear, or else only such that it does not catch; none where it has no such seams.

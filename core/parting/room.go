@@ -48,7 +48,9 @@ func earlier(a, b spot) spot {
 type reach struct{ from, to spot }
 
 // apart is how far in mm a seam keeps from the ends of its span: a little more than
-// form.Meridian.Cut leaves.
+// form.Meridian.Cut leaves. What that leaves out is a ring so wide: of a part of 20 mm
+// or more across less than 0.03 percent of its surface, and no hook that grows by more
+// than as much.
 const apart = 1.1e-3
 
 // rooms is all room for seams of so many side parts, 0 for none, in order, and the
@@ -232,7 +234,8 @@ func (l *ledger) freeFrom() spot {
 }
 
 // lowerFrom is where a lower part first holds what does not catch at all: one that
-// ends before is a sliver, and is not sought.
+// ends before is a sliver, and is not sought. It would make nothing clear, since what
+// looks away from its pull rubs.
 func (l *ledger) lowerFrom() spot {
 	all := l.s.Samples[release.Down]
 	for i := 1; i < len(all); i++ {

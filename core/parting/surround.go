@@ -137,13 +137,14 @@ type extra struct {
 	part int
 }
 
-// dimple finds how deep the dimples of the wall catch under a way, by row; for
-// side parts the worst over all of them (release.DimpleHook). On spans beside its middle it catches no deeper than it
-// is there, which counts for a part that holds only that side of it.
+// dimple finds how deep the dimples of the wall catch under a way, by row; for side
+// parts the worst over all of them (release.DimpleHook). A row reaches as far along
+// the wall as its balls do there. On spans beside its middle it catches no deeper than
+// it is there, which counts for a part that holds only that side of it.
 //
 // Plaster in a dimple comes free toward where the wall looks, across the pull, past
-// the rim that lies farthest along the pull; the cast takes that rim toward the axis
-// as it shrinks, so that it always holds less than the rigid positive.
+// the rim that lies farthest along the pull; the cast takes that rim along as it draws
+// together toward its axis (release.DimpleCatch.Away).
 func (l *ledger) dimple(w way) []extra {
 	d := l.m.Dimples
 	if d == nil {
@@ -168,8 +169,7 @@ func (l *ledger) dimple(w way) []extra {
 		part := 0
 		for k := range d.Around { // they stand evenly
 			az := 2 * math.Pi * float64(k) / float64(d.Around)
-			g, _ := l.m.Section.At(az)
-			pull, off, away := form.Vec3{0, 0, 1}, 0.0, shrunk*at*g // and mm by which the rim draws away
+			pull, off := form.Vec3{0, 0, 1}, 0.0
 			switch w.pull {
 			case release.Down:
 				pull[2] = -1
@@ -178,13 +178,7 @@ func (l *ledger) dimple(w way) []extra {
 				off = math.Remainder(az+l.sides[w.sides].turn-sector/2, sector)
 				sin, cos := math.Sincos(az - off)
 				pull = form.Vec3{cos, sin, 0}
-				away = 0
 				off = math.Abs(off)
-				ahead := math.Sin(a) * math.Cos(off) // of the normal, along the pull
-				if across := math.Sqrt(max(0, 1-ahead*ahead)); across > 0 {
-					rim := max(0, off-math.Atan(d.Diameter/2/(at*g))) // where it is nearest to the middle
-					away = shrunk * at * g * math.Sin(rim) * max(0, math.Sin(a)*math.Sin(off)/across)
-				}
 			}
 			like := math.Round(off * 1e9)
 			hook, ok := known[like]
@@ -200,37 +194,38 @@ func (l *ledger) dimple(w way) []extra {
 					part = int(math.Floor(math.Mod(az+l.sides[w.sides].turn+2*math.Pi, 2*math.Pi) / sector))
 				}
 			}
-			clay = max(clay, hook.Depth-away)
+			clay = max(clay, hook.Depth-hook.Away(shrunk))
 		}
 		if depth <= release.Free {
 			continue
 		}
-		half := d.Diameter / 2
-		put := func(span int, from, to, depth, clay float64, held *release.DimpleCatch) {
+		ball := form.NewBall(l.wall, s, 0, a, d.Diameter, d.Depth)
+		up, _ := ball.Rim(l.wall, s, 0, 1, 0, 2.5*ball.Radius)
+		down, _ := ball.Rim(l.wall, s, 0, -1, 0, 2.5*ball.Radius)
+		low, high := l.wall.At(s-down).Z, l.wall.At(s+up).Z
+		put := func(span int, depth, clay float64, held *release.DimpleCatch) {
 			if w.pull != release.Out {
 				l.deepest[w.pull][span] = max(l.deepest[w.pull][span], depth)
 			}
-			long := l.m.Pts[span].Dist(l.m.Pts[span+1])
-			on := release.Stretch{Span: span, From: max(0, from/long), To: min(1, to/long)}
-			out = append(out, extra{row, on, Catch{ZFrom: z - half, ZTo: z + half, Depth: depth, ClayDepth: clay, ClayForgives: clay <= CatchDepth,
+			from, long := l.wall.Arc[span], l.wall.Arc[span+1]-l.wall.Arc[span]
+			on := release.Stretch{Span: span, From: max(0, (s-down-from)/long), To: min(1, (s+up-from)/long)}
+			out = append(out, extra{row, on, Catch{ZFrom: min(low, high), ZTo: max(low, high), Depth: depth, ClayDepth: clay, ClayForgives: clay <= CatchDepth,
 				AtZ: z, AtR: at, BlockedAtZ: z, BlockedAtR: at}, held, part})
 		}
-		x := l.m.Pts[span].Dist(middle)
-		put(span, x-half, x+half, depth, clay, held)
-		r := (half*half + d.Depth*d.Depth) / (2 * d.Depth)
+		put(span, depth, clay, held)
+		sin, cos := math.Sincos(a)
 		for _, way := range [2]int{-1, 1} {
-			x := l.m.Pts[span+(way+1)/2].Dist(middle)
-			for i := span + way; i >= 0 && i < l.end && x < half; i += way {
-				if deep := math.Sqrt(r*r-x*x) - (r - d.Depth); deep > release.Free {
-					deep = min(depth, deep)
-					from, to := 0.0, half-x
-					if way < 0 {
-						to = l.m.Pts[i].Dist(l.m.Pts[i+1])
-						from = to - (half - x)
-					}
-					put(i, from, to, deep, max(0, deep-(depth-clay)), nil)
+			for i := span + way; i >= 0 && i < l.end; i += way {
+				edge := i + (1-way)/2 // its nearer end
+				if x := l.wall.Arc[edge] - s; x >= up || -x >= down {
+					break
 				}
-				x += l.m.Pts[i].Dist(l.m.Pts[i+1])
+				p := l.m.Pts[edge].Sub(middle) // along the wall in the middle, and outward of it
+				along, out := p.R*cos+p.Z*sin, p.R*sin-p.Z*cos
+				if deep := out + math.Sqrt(max(0, ball.Radius*ball.Radius-along*along)) - (ball.Radius - d.Depth); deep > release.Free {
+					deep = min(depth, deep)
+					put(i, deep, max(0, deep-(depth-clay)), nil)
+				}
 			}
 		}
 	}

@@ -25,6 +25,13 @@ func (c *DimpleCatch) Held(share float64) (at form.Vec3, depth float64) {
 	return at, c.Depth - c.radius*(math.Cos(c.from)-cos)
 }
 
+// Away is how far in mm the rim draws away across the pull, out of the plaster's way,
+// when the pot draws together toward its axis by the share shrunk; negative where it
+// hooks deeper.
+func (c *DimpleCatch) Away(shrunk float64) float64 {
+	return -shrunk * (c.Rim[0]*c.wall[0] + c.Rim[1]*c.wall[1])
+}
+
 // DimpleHook is how a dimple catches under a pull (a unit vector): the part
 // of the plaster's ball that stands behind the dimple's rim, across the pull. A ball
 // hides behind its own outline along the pull what lies past it; where the rim leans

@@ -71,6 +71,44 @@ func TestDimpleOnATurnedWall(t *testing.T) {
 	}
 }
 
+// How far the rim draws away when the pot draws together by 1.5 %, by hand. On a
+// cylinder the rim stands at the azimuth where the two circles of the level cut meet,
+// cos u = (f2 + r2 - R2) / 2 f r, and draws away by the part of its way that lies across
+// the pull, r sin(lean - u): past the pull's own plane it hooks deeper. Along the axis
+// of a cone the rim below stands nearer to the axis than the middle, or farther out, by
+// half the diameter along the wall.
+func TestDimpleOfTheShrunkenPot(t *testing.T) {
+	const shrunk = 0.015
+	catch := func(r, leans, diameter, depth float64, pull form.Vec3) DimpleCatch {
+		a := (90 - leans) * math.Pi / 180
+		sin, cos := math.Sincos(a)
+		w := form.NewWall([]form.Point{{R: r - 40*cos, Z: -40 * sin}, {R: r + 40*cos, Z: 40 * sin}}, form.NewSection(job.Section{}))
+		b := form.NewBall(w, 40, 0, a, diameter, depth)
+		return DimpleHook(w, &b, a, pull)
+	}
+	for _, r := range []float64{15, 30, 60, 120} {
+		for _, dimple := range [][2]float64{{8, 3.5}, {12, 4}, {4, 0.3}} {
+			ball := (dimple[0]*dimple[0]/4 + dimple[1]*dimple[1]) / (2 * dimple[1])
+			far := r + ball - dimple[1]
+			rim := math.Acos((far*far + r*r - ball*ball) / (2 * far * r))
+			for _, lean := range []float64{10, 45, 60, 89} {
+				c := catch(r, 0, dimple[0], dimple[1], level(lean))
+				if want := shrunk * r * math.Sin(lean*math.Pi/180-rim); c.Depth > 0 && math.Abs(c.Away(shrunk)-want) > 1e-9 {
+					t.Errorf("dimple %v, wall %g mm out, pull at %g: the rim draws away by %.6f, want %.6f", dimple, r, lean, c.Away(shrunk), want)
+				}
+			}
+		}
+	}
+	for _, leans := range []float64{-20, -5, 3, 10} {
+		for _, up := range []float64{-1, 1} {
+			c := catch(50, leans, 8, 3, form.Vec3{0, 0, up})
+			if want := shrunk * (50 + up*4*math.Sin(leans*math.Pi/180)); math.Abs(c.Away(shrunk)-want) > 1e-9 {
+				t.Errorf("wall leaning by %g, pull %g along the axis: the rim draws away by %.6f, want %.6f", leans, up, c.Away(shrunk), want)
+			}
+		}
+	}
+}
+
 // A cone leans from its axis: its dimples catch along it as on a flat wall that leans
 // so, since its lines are straight.
 func TestDimpleOnACone(t *testing.T) {
