@@ -34,11 +34,10 @@ type Evidence struct {
 	BlockZ float64 `json:"blockZ"`
 	Depth  float64 `json:"depth"` // mm; 0 for rub
 	Share  float64 `json:"share"` // percent that rubs; 0 for catch
-	// Azimuth and BlockAzimuth are degrees from the first seam of side parts, as
+	// Azimuths are those of the two, degrees from the first seam of side parts, as
 	// sectors are, or from the section's own beginning where there are none; nil where
 	// it is so on every azimuth.
-	Azimuth      *float64 `json:"azimuth,omitempty"`
-	BlockAzimuth *float64 `json:"blockAzimuth,omitempty"`
+	Azimuths []float64 `json:"azimuths"`
 }
 
 // Certificate gives, for every scheme with fewer parts than the chosen one, a
@@ -112,7 +111,7 @@ func (h *held) evidence(sc *Scheme) Evidence {
 	} else {
 		e = *h.place
 		if h.part == "lower" || h.part == "upper" { // the pot is turned against side parts
-			e.Azimuth, e.BlockAzimuth = degrees((*e.Azimuth+sc.Turn)*math.Pi/180), degrees((*e.BlockAzimuth+sc.Turn)*math.Pi/180)
+			e.Azimuths = []float64{degrees((e.Azimuths[0] + sc.Turn) * math.Pi / 180), degrees((e.Azimuths[1] + sc.Turn) * math.Pi / 180)}
 		}
 	}
 	e.Scheme, e.Part, e.Code, e.Depth = sc.ID, h.part, "catch", h.depth
@@ -238,7 +237,7 @@ func (l *ledger) heldBy(w way, name string) []held {
 			}
 			if d := a.hook * p.R; d > CatchDepth {
 				out = append(out, held{spot: at, depth: d, part: sideName(a.part), place: &Evidence{R: p.R * g, Z: p.Z, BlockR: p.R * a.held.BlockR, BlockZ: p.Z,
-					Azimuth: degrees(a.held.Azimuth), BlockAzimuth: degrees(a.held.BlockAzimuth)}})
+					Azimuths: []float64{degrees(a.held.Azimuth), degrees(a.held.BlockAzimuth)}}})
 			}
 		}
 	}
@@ -263,7 +262,7 @@ func (l *ledger) heldBy(w way, name string) []held {
 			p := l.m.Pts[span]
 			at := spot{span, form.Point{R: r, Z: h[2]}.Dist(p) / p.Dist(l.m.Pts[span+1])}
 			out = append(out, held{spot: at, depth: depth, part: part, place: &Evidence{R: math.Hypot(h[0], h[1]), Z: h[2], BlockR: math.Hypot(b[0], b[1]), BlockZ: b[2],
-				Azimuth: degrees(math.Atan2(h[1], h[0]) + turn), BlockAzimuth: degrees(math.Atan2(b[1], b[0]) + turn)}})
+				Azimuths: []float64{degrees(math.Atan2(h[1], h[0]) + turn), degrees(math.Atan2(b[1], b[0]) + turn)}}})
 		}
 	}
 	if len(out) > known {
@@ -284,10 +283,10 @@ func (l *ledger) heldBy(w way, name string) []held {
 func sideName(part int) string { return string(rune('A' + part)) }
 
 // degrees is an angle in degrees, from 0 up to a full turn.
-func degrees(a float64) *float64 {
+func degrees(a float64) float64 {
 	d := math.Mod(a*180/math.Pi, 360)
 	if d < 0 {
 		d += 360
 	}
-	return &d
+	return d
 }

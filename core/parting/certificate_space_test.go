@@ -64,7 +64,7 @@ func newSpaced(m *form.Meridian, s *Scheme) *spaced {
 // heldFrom tells whether pot stands along the pull from a place just beside the one
 // that the evidence names, which is none itself.
 func (w *spaced) heldFrom(e Evidence, pull [3]float64) (empty, held bool) {
-	a := *e.Azimuth * math.Pi / 180
+	a := e.Azimuths[0] * math.Pi / 180
 	sin, cos := math.Sincos(a)
 	at := form.Vec3{e.R * cos, e.R * sin, e.Z}
 	// off the wall: the emptiest way of those around
@@ -123,7 +123,7 @@ func TestCertificateInSectionsAndDimples(t *testing.T) {
 		}
 		all := d.Schemes
 		for _, e := range d.Certificate(all, len(all)-1) {
-			if e.Azimuth == nil {
+			if e.Azimuths == nil {
 				continue
 			}
 			s := &all[Index(all, e.Scheme)]
@@ -131,14 +131,14 @@ func TestCertificateInSectionsAndDimples(t *testing.T) {
 			for _, p := range s.Parts {
 				if p.Name == e.Part {
 					pull = p.Pull
-					if p.Sector != nil && (*e.Azimuth < p.Sector[0]-1e-6 || *e.Azimuth > p.Sector[1]+1e-6) {
-						t.Errorf("pot %d: %s, part %s of %v is held at azimuth %.2f", k, s.ID, p.Name, *p.Sector, *e.Azimuth)
+					if p.Sector != nil && (e.Azimuths[0] < p.Sector[0]-1e-6 || e.Azimuths[0] > p.Sector[1]+1e-6) {
+						t.Errorf("pot %d: %s, part %s of %v is held at azimuth %.2f", k, s.ID, p.Name, *p.Sector, e.Azimuths[0])
 					}
 				}
 			}
 			w := newSpaced(d.M, s)
 			if empty, held := w.heldFrom(e, pull); !empty || !held {
-				t.Errorf("pot %d: %s, %s at r %.4f z %.4f, %.2f degrees: empty %v, held %v, depth %.4f\n%+v %+v", k, s.ID, e.Part, e.R, e.Z, *e.Azimuth, empty, held, e.Depth, j.Form.Outer, j.Form.Section)
+				t.Errorf("pot %d: %s, %s at r %.4f z %.4f, %.2f degrees: empty %v, held %v, depth %.4f\n%+v %+v", k, s.ID, e.Part, e.R, e.Z, e.Azimuths[0], empty, held, e.Depth, j.Form.Outer, j.Form.Section)
 			}
 			placed[kind]++
 		}
@@ -175,7 +175,7 @@ func TestCertificateOfADimple(t *testing.T) {
 			continue
 		}
 		found = true
-		if e.Azimuth == nil || math.Abs(e.R-36) > 1e-6 || math.Abs(e.Z-40) > 1e-6 || math.Abs(*e.Azimuth) > 1e-9 || math.Abs(e.Depth-4) > 1e-6 ||
+		if e.Azimuths == nil || math.Abs(e.R-36) > 1e-6 || math.Abs(e.Z-40) > 1e-6 || math.Abs(e.Azimuths[0]) > 1e-9 || math.Abs(e.Depth-4) > 1e-6 ||
 			math.Abs(e.BlockR-40) > 1e-6 || math.Abs(e.BlockZ-36) > 1e-6 {
 			t.Errorf("got %+v", e)
 		}

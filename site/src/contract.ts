@@ -104,8 +104,8 @@ export interface Finding {
 /** A place that rules a scheme with fewer parts out. */
 export interface Evidence {
   scheme: string; part: string; code: string; r: number; z: number; blockR: number; blockZ: number; depth: number; share: number;
-  /** Degrees from the first seam of side parts, where it is not so all round. */
-  azimuth?: number; blockAzimuth?: number;
+  /** Of both, degrees from the first seam of side parts, where it is not so all round. */
+  azimuths?: [number, number] | null;
 }
 
 /** By how much every radius may be wrong before the choice might change (-1:
