@@ -3,7 +3,7 @@
 // field ends the step of undo. A fault of the core that names the field shows
 // under it too.
 import type { ComponentChildren } from "preact";
-import { useState } from "preact/hooks";
+import { useRef, useState } from "preact/hooks";
 import type { Job } from "./contract";
 import { Term, Told } from "./help/term";
 import type { TermId } from "./help/terms";
@@ -41,9 +41,12 @@ export function NumberField(p: NumberProps) {
   /** What a step of undo is called: the table of words is searched when one is made. */
   const said = () => { const label = p.named ?? following(p.label); return () => w.changed(label()); };
   const from = p.value ?? p.nudge?.start ?? 0, least = p.nudge?.least ?? -Infinity;
+  const at = useRef(from); // clicks may come faster than the page is drawn
+  at.current = from;
   const nudge = (by: number) => {
     setDraft(null);
-    edit(said(), p.field, (j) => p.set(j, Math.max(least, Math.round((from + by) * 1000) / 1000)));
+    const x = at.current = Math.max(least, Math.round((at.current + by) * 1000) / 1000);
+    edit(said(), p.field, (j) => p.set(j, x));
   };
   const stepper = (by: number, sign: string) => p.nudge && (
     <button type="button" class="small nudge" tabIndex={-1} aria-label={p.nudge.words[by < 0 ? 0 : 1]} disabled={by < 0 && from <= least} onClick={() => nudge(by)} onBlur={() => settle()}>{sign}</button>

@@ -108,7 +108,7 @@ function Heights({ plan }: { plan: Plan }) {
         {used.map((z, i) => {
           const label = used.length > 1 ? w.heightOf(i + 1) : w.heights;
           return <NumberField
-            key={i} nudge={{ words: [w.pair(label, w.nudgeDown), w.pair(label, w.nudgeUp)], start: z }} length label={label} unit="mm" field={`mold.partingHeights[${i}]`}
+            key={i} nudge={{ words: [w.pair(label, w.nudgeDown), w.pair(label, w.nudgeUp)], least: 0, start: z }} length label={label} unit="mm" field={`mold.partingHeights[${i}]`}
             value={job.mold.partingHeights?.[i] ?? null}
             empty={{ words: show(z, 1), set: (j) => { j.mold.partingHeights = null; } }}
             set={(j, x) => { j.mold.scheme = plan.chosen; j.mold.partingHeights = used.map((u, k) => (k === i ? x : j.mold.partingHeights?.[k] ?? u)); }}
