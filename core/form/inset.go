@@ -160,7 +160,11 @@ func (t *Tree) farther(p Point, w float64) bool {
 			top += 2
 			continue
 		}
-		if i := k - t.size; distanceToChord(p, t.pts[i], t.pts[i+1]) < least {
+		i := k - t.size
+		if c := newChord(t.pts[i], t.pts[i+1]); c.square(p.R, p.Z) > least*least*(1+sure) {
+			continue
+		}
+		if distanceToChord(p, t.pts[i], t.pts[i+1]) < least {
 			return false
 		}
 	}
