@@ -77,7 +77,7 @@ func (j *Job) Check() Faults {
 		bad("plaster.outside", "plaster.outside is %q; it takes %q or %q.", clip(j.Plaster.Outside), OutsideRound, OutsideStraight)
 	}
 	for i, v := range j.Printer.Bed {
-		number(fmt.Sprintf("printer.bed[%d]", i), v, 50, 2000, words.Say("the printer's bed in mm"))
+		number([3]string{"printer.bed[0]", "printer.bed[1]", "printer.bed[2]"}[i], v, 50, 2000, words.Say("the printer's bed in mm"))
 	}
 	number("printer.layer", j.Printer.Layer, 0.02, 1, words.Say("the layer in mm"))
 	number("printer.clearance", j.Printer.Clearance, 0, 2, words.Say("the clearance in mm"))

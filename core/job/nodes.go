@@ -57,7 +57,8 @@ func (r *nodeReader) list() ([]Node, bool) {
 	if !r.eat("[") || r.eat("]") {
 		return nil, false
 	}
-	nodes := make([]Node, 0, bytes.Count(r.text[r.at:], []byte("{")))
+	const usual = 28 // bytes of a node, rarely fewer
+	nodes := make([]Node, 0, (len(r.text)-r.at)/usual+8)
 	for {
 		var n Node
 		if !r.node(&n) {
