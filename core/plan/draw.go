@@ -122,23 +122,38 @@ func (p *Plan) stretches() {
 	d := &p.Drawing
 	d.Contour = points(m.Pts)
 	d.Stretches = make([]Stretch, len(m.Spans))
-	for i, sp := range m.Spans {
-		draft := &d.Stretches[i].Draft
-		a, b := release.Draft(sp.A0, release.Down), release.Draft(sp.A1, release.Down)
-		draft[release.Down], draft[release.Up] = rounded(50*(a+b))/100, rounded(50*(-a-b))/100
-		draft[release.Out] = rounded(50*(release.Draft(sp.A0, release.Out)+release.Draft(sp.A1, release.Out))) / 100
+	at := math.NaN() // the angle whose drafts are at hand: that at which most spans go on
+	var down, out float64
+	look := func(a float64) (float64, float64) {
+		if a != at {
+			at, down, out = a, release.Draft(a, release.Down), release.Draft(a, release.Out)
+		}
+		return down, out
+	}
+	for i := range m.Spans {
+		sp, draft := &m.Spans[i], &d.Stretches[i].Draft
+		a, c := look(sp.A0)
+		b, e := look(sp.A1)
+		draft[release.Down], draft[release.Up], draft[release.Out] = rounded(50*(a+b))/100, rounded(50*(-a-b))/100, rounded(50*(c+e))/100
 	}
 	for _, pull := range release.Pulls {
-		for i := range s.Samples[pull] {
-			c := &s.Samples[pull][i]
+		list := s.Samples[pull]
+		for i := range list {
+			c := &list[i]
+			if c.Depth <= 0 {
+				continue
+			}
 			if depth := &d.Stretches[c.Span].Depth[pull]; c.Depth > *depth {
 				*depth = c.Depth
 			}
 		}
 	}
 	for i := range d.Stretches {
-		for pull, v := range d.Stretches[i].Depth {
-			d.Stretches[i].Depth[pull] = mm(v)
+		depth := &d.Stretches[i].Depth
+		for pull, v := range depth {
+			if v > 0 {
+				depth[pull] = mm(v)
+			}
 		}
 	}
 }

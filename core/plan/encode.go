@@ -91,7 +91,7 @@ func (d *Drawing) append(b []byte) []byte {
 }
 
 func appendThree(b []byte, v *[3]float64) []byte {
-	if *v == ([3]float64{}) && !math.Signbit(v[0]+v[1]+v[2]) { // most depths; three zeros below nought add up to one
+	if math.Float64bits(v[0])|math.Float64bits(v[1])|math.Float64bits(v[2]) == 0 { // most depths
 		return append(b, "[0,0,0]"...)
 	}
 	b = appendNumber(append(b, '['), v[0])
