@@ -284,8 +284,7 @@ func (md *Mold) drain(j *job.Job, k1 int) int {
 func (md *Mold) parts(j *job.Job, k1, k2 int) {
 	s, b := md.Scheme, &md.Block
 	cut := md.drain(j, k1)
-	wall := append(append([]form.Point{}, md.Drain...), md.Cavity[cut:]...)
-	wall = append(wall, md.Opening[1:]...)
+	wall := slices.Concat(md.Drain, md.Cavity[cut:], md.Opening[1:])
 	shift := len(md.Drain) - cut
 	k1, k2 = k1+shift, k2+shift
 	if !s.Lower && s.Sides > 0 {
@@ -330,15 +329,20 @@ func (md *Mold) parts(j *job.Job, k1, k2 int) {
 			continue
 		}
 		out := b.outside(low, high, p.Sector != nil)
-		p.Outline = make([]form.Point, 0, to-from+2+len(out))
+		p.Pot = to - from
+		foot := from == 0 && len(md.Drain) == 0
+		room := p.Pot + 1 + len(out)
+		if foot {
+			room++
+		}
+		p.Outline = make([]form.Point, 0, room)
 		for k := to; k >= from; k-- {
 			p.Outline = append(p.Outline, wall[k])
 		}
-		p.Pot = to - from
-		if from == 0 && len(md.Drain) == 0 {
+		if foot {
 			p.Outline = append(p.Outline, form.Point{R: 0, Z: b.ZBottom})
 		}
-		p.Outline = slices.Clip(append(p.Outline, out...))
+		p.Outline = append(p.Outline, out...)
 		if p.Sector != nil {
 			side = len(md.Parts)
 		}

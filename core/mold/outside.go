@@ -168,7 +168,7 @@ func (b *Block) outside(low, high end, side bool) []form.Point {
 	c := math.Min(EdgeMM, (high.z-low.z)/4)
 	in := c / b.most
 	lowR, highR := b.At(low.z), b.At(high.z)
-	var out []form.Point
+	out := make([]form.Point, 0, 12)
 	if low.free {
 		out = append(out, form.Point{R: b.At(low.z+c) - in, Z: low.z}, form.Point{R: b.At(low.z + c), Z: low.z + c})
 	} else {

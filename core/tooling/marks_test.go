@@ -147,11 +147,7 @@ func TestTraysAreMarked(t *testing.T) {
 			}
 			sound(t, md.Scheme.ID, m)
 			bare := *tr
-			part := *tr.p
-			bare.p = &part
-			named := *part.Part
-			named.Name = ""
-			part.Part = &named
+			bare.glyphs, bare.wide = lettering("^")
 			less, err := bare.build(so) // the arrow alone
 			if err != nil {
 				t.Fatal(err)

@@ -32,7 +32,8 @@ func (p *Piece) measure(j *job.Job, corners []solid.Vec, ml float64) {
 	bed := j.Printer.Bed
 	least := math.Inf(1)
 	span := calipers{loop: hull(plan)}
-	var boxes [90][2]float64 // a quarter turn farther they lie the other way
+	inner := loopArea(span.loop) * (1 - 1e-9) // no box is smaller
+	var boxes [90][2]float64                  // a quarter turn farther they lie the other way
 	for deg := range 180 {
 		b := &boxes[deg%90]
 		if deg < 90 {
@@ -49,6 +50,9 @@ func (p *Piece) measure(j *job.Job, corners []solid.Vec, ml float64) {
 			if fits {
 				least = w * d
 			}
+		}
+		if inner >= 0.99*least {
+			break // as it is with anything like a rectangle
 		}
 	}
 	p.Size[0], p.Size[1] = box(span.loop, p.turn)
@@ -128,15 +132,21 @@ func (s *stave) corners(list []staveCorner, mark int) []solid.Vec {
 	return out
 }
 
+// bare are the corners of a stave above its flanges.
+func bare(list []staveCorner) []staveCorner {
+	out := make([]staveCorner, 0, len(list))
+	for i := range list {
+		if !list[i].tip {
+			out = append(out, list[i])
+		}
+	}
+	return out
+}
+
 // volume of the course in ml, of its plan. Most of it is upright, and has the same
 // area at both ends.
 func (s *stave) volume(list []staveCorner) float64 {
-	bare := make([]staveCorner, 0, len(list))
-	for _, q := range list {
-		if !q.tip {
-			bare = append(bare, q)
-		}
-	}
+	bare := bare(list)
 	room := make([][2]float64, len(list))
 	area := func(of []staveCorner, at sides) float64 { return loopArea(s.outline(room[:len(of)], of, at)) }
 	v, heights := 0.0, s.bends()

@@ -7,7 +7,6 @@ package tooling
 
 import (
 	"math"
-	"slices"
 
 	"moldwright/core/solid"
 )
@@ -107,16 +106,22 @@ func (s *stave) overhang(list []staveCorner, mark int) float64 {
 			continue // upright
 		}
 		if low >= s.flangeEnd {
-			list = slices.DeleteFunc(slices.Clone(list), func(q staveCorner) bool { return q.tip })
+			list = bare(list)
 		}
-		from, to := s.at(list, low), s.at(list, h)
-		for k, q := range from {
-			r := from[(k+1)%len(from)]
-			if q == to[k] && r == to[(k+1)%len(from)] {
+		n := len(list)
+		room := make([][2]float64, 2*n)
+		from, to := s.outline(room[:n], list, s.stands(low)), s.outline(room[n:], list, s.stands(h))
+		for k := range from {
+			next := k + 1
+			if next == n {
+				next = 0
+			}
+			q, r := &from[k], &from[next]
+			if *q == to[k] && *r == to[next] {
 				continue
 			}
 			p := solid.Vec{q[0], q[1], low}
-			for _, c := range [2]solid.Vec{{to[k][0], to[k][1], h}, {to[(k+1)%len(from)][0], to[(k+1)%len(from)][1], h}} {
+			for _, c := range [2]solid.Vec{{to[k][0], to[k][1], h}, {to[next][0], to[next][1], h}} {
 				n := crossed(minus(solid.Vec{r[0], r[1], low}, p), minus(c, p))
 				worst.face(-n[2], norm(n))
 			}

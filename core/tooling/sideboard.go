@@ -300,7 +300,7 @@ func (s *sideBoard) measured(j *job.Job, p Piece) Piece {
 	p.build = s.build
 	mm3, last := 0.0, 0.0
 	rows := s.rows()
-	var out []solid.Vec
+	out := make([]solid.Vec, 0, 8*len(rows)+80) // nearly always enough
 	for i, q := range rows {
 		across := append(s.across(q.R), [2]float64{s.far, boardWall}, [2]float64{s.near, boardWall})
 		for _, c := range across {

@@ -7,9 +7,9 @@ package tooling
 // under both, so they come away in the order of their numbers.
 
 import (
-	"fmt"
 	"math"
 	"slices"
+	"strconv"
 
 	"moldwright/core/form"
 	"moldwright/core/job"
@@ -90,7 +90,7 @@ func newStave(j *job.Job, md *mold.Mold, p *mold.Part, k int, cuts []float64) *s
 	n := len(cuts) - 1
 	s := &stave{md: md, from: cuts[k], to: cuts[k+1], seam: seam, way: way, top: staveTop(md, p),
 		wide: staveThickness(j), gap: j.Printer.Clearance / 2, lo: -grooveDepth, clear: j.Printer.Clearance,
-		marks: fmt.Sprintf("%s%d^", mold.Letter(p.Name), k+1)}
+		marks: mold.Letter(p.Name) + strconv.Itoa(k+1) + "^"}
 	s.hi = s.top
 	high, in := bevel(p, far)
 	s.bevel, s.inset = [2]float64{math.Abs(far-seam) - high, math.Abs(far - seam)}, in

@@ -42,6 +42,8 @@ type tray struct {
 	markOff  float64 // of the mark from the middle of the flank, along the pull
 	markAt   float64 // and along the axis
 	whole    *uncut
+	glyphs   []glyph // of the mark, and how wide they are
+	wide     float64
 }
 
 // newTray is the tray of a side part; past is how far in mm the pot's surface
@@ -58,6 +60,7 @@ func newTray(j *job.Job, md *mold.Mold, p *mold.Part) (t *tray, past float64) {
 		past = math.Max(past, math.Max(t.lo-q.Z, q.Z-t.hi))
 	}
 	t.from, t.to = t.lo, t.hi
+	t.glyphs, t.wide = lettering(mold.Letter(p.Name) + "^")
 	return t, past
 }
 
@@ -174,7 +177,9 @@ func (t *tray) back() float64 { return t.md.Block.R + freeboard }
 func (t *tray) corners() []solid.Vec {
 	u, v := t.edge()
 	foot, ground := t.side()
-	var out []solid.Vec
+	so := t.md.Solids()
+	first, last := t.steps(so)
+	out := make([]solid.Vec, 0, last-first+120) // nearly always enough
 	for _, z := range [2]float64{t.from, t.to} {
 		out = append(out, t.at(ground[0], 0, z))
 		for _, w := range [2]float64{-1, 1} {
@@ -189,8 +194,6 @@ func (t *tray) corners() []solid.Vec {
 			widest = q
 		}
 	}
-	so := t.md.Solids()
-	first, last := t.steps(so)
 	for k := first; k <= last; k++ {
 		out = append(out, so.Place(widest.R, widest.Z, k))
 	}

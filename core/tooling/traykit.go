@@ -101,12 +101,11 @@ func (t *tray) markClear(tree *split) *tray {
 	out := *t
 	ends := append(tree.places(0), t.from, t.to)
 	slices.Sort(ends)
-	_, wide := lettering(mold.Letter(t.p.Name) + "^")
 	off := func(x float64) float64 { return math.Abs(x - (t.from+t.to)/2) }
 	across, found := 0.0, false
 	for i := range ends[1:] {
 		mid := (ends[i] + ends[i+1]) / 2
-		if ends[i+1]-ends[i] >= wide+2*markRoom && (!found || off(mid) < off(across)) {
+		if ends[i+1]-ends[i] >= t.wide+2*markRoom && (!found || off(mid) < off(across)) {
 			across, found = mid, true
 		}
 	}

@@ -113,13 +113,12 @@ func (t *tray) build(so *mold.Solids) (*solid.Mesh, error) {
 // flankSign is the tray's mark on its lower flank on the side of w, where that is
 // high enough: upright as the tray is printed, the arrow along the pull.
 func (t *tray) flankSign(w float64) (sign, bool) {
-	list, wide := lettering(mold.Letter(t.p.Name) + "^")
 	foot, ground := t.side()
-	if t.unmarked || foot[0]-ground[0] < bandLeast || t.to-t.from < wide+2*markRoom {
+	if t.unmarked || foot[0]-ground[0] < bandLeast || t.to-t.from < t.wide+2*markRoom {
 		return sign{}, false
 	}
 	o, up, out := t.at((foot[0]+ground[0])/2+t.markOff, w*foot[1], (t.from+t.to)/2+t.markAt), t.at(1, 0, 0), t.at(0, w, 0)
-	return sign{list: list, o: o, x: crossed(up, out), y: up, n: out, lean: 1}, true
+	return sign{list: t.glyphs, o: o, x: crossed(up, out), y: up, n: out, lean: 1}, true
 }
 
 // steps is the stretch of the azimuth table that this piece of the tray goes
