@@ -70,7 +70,7 @@ func TestSTLReadsBack(t *testing.T) {
 	for i, tri := range s.Triangles {
 		want := unit(back.normal2(back.T[i]))
 		for k := range 3 {
-			if math.Abs(float64(tri.Normal[k])-want[k]) > 1e-4 || tri.Attributes != 0 {
+			if math.Abs(float64(tri.Normal[k])-want[k]) > 1e-6 || tri.Attributes != 0 {
 				t.Fatalf("triangle %d: normal %v, want %v; attributes %d", i, tri.Normal, want, tri.Attributes)
 			}
 		}
@@ -92,6 +92,12 @@ func TestSTLAgainstLibrary(t *testing.T) {
 
 func librarySolid(m *Mesh, name string) *stl.Solid {
 	s := &stl.Solid{Name: name, Triangles: make([]stl.Triangle, len(m.T))}
+	m = m.Clone()
+	for i := range m.V {
+		for k, x := range m.V[i] {
+			m.V[i][k] = float64(float32(x))
+		}
+	}
 	for i, t := range m.T {
 		tri := &s.Triangles[i]
 		for k, j := range t {
@@ -142,7 +148,7 @@ func TestReadSTLRefuses(t *testing.T) {
 	forged := append([]byte(nil), good...)
 	binary.LittleEndian.PutUint32(forged[80:], 0xFFFFFFFF)
 	notFinite := append([]byte(nil), good...)
-	put(notFinite[84+12:], math.NaN())
+	put(notFinite[84+12:], float32(math.NaN()))
 	for name, data := range map[string][]byte{
 		"empty":       nil,
 		"cut short":   good[:len(good)-7],
