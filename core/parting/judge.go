@@ -231,11 +231,7 @@ func (l *ledger) tell(w way, a, b int) Part {
 		p.RubShare = 100 * rub / area
 	}
 	for e, from := range bandEdges[:len(bandEdges)-1] {
-		to := area // face-on counts in the last band
-		if e+2 < len(bandEdges) {
-			to = t.under(e+1, a, b)
-		}
-		p.Bands = append(p.Bands, Band{from, bandEdges[e+1], (to - t.under(e, a, b)) * cm2})
+		p.Bands = append(p.Bands, Band{from, bandEdges[e+1], (t.under(e+1, a, b) - t.under(e, a, b)) * cm2})
 	}
 	p.Catches = l.catches(w, a, b)
 	p.ClayForgives = len(p.Catches) > 0

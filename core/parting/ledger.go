@@ -59,80 +59,110 @@ func (l *ledger) of(w way) *table {
 type table struct {
 	area []float64 // area[k] is the surface in mm2 before point k
 	rub  []float64 // rub[k] is what of it has less than the least draft
-	// below is what of it has less draft than each of the edges of the bands: a row
-	// of so many for each point.
+	// below is what of it has less draft than the least and than each of the inner
+	// edges of the bands: a row of so many for each point.
 	below []float64
 	edges int
-	least []float64 // of each span, degrees, or where sines tells so its sine
-	sines bool
+	// least is the least draft in degrees of each span or, for side parts of a round
+	// form, the least radial part of its normal; sides is then their number.
+	least []float64
+	sides int
 }
 
 // newTable has room for so many spans and edges, the least draft among them.
 func newTable(spans, edges int) *table {
 	n := spans + 1
-	room := make([]float64, n*(edges+1)+spans)
-	return &table{area: room[:n:n], rub: room[n : 2*n : 2*n], below: room[2*n : n*(edges+1)], edges: edges - 1, least: room[n*(edges+1):]}
+	room := make([]float64, n*(edges+1))
+	return &table{rub: room[:n:n], below: room[n:], edges: edges}
 }
 
-// add enters what was measured of span i, sum the areas below the least draft and
-// the edges so far.
-func (t *table) add(i int, area, least float64, sum []float64) {
-	t.area[i+1], t.least[i], t.rub[i+1] = t.area[i]+area, least, sum[0]
-	copy(t.below[(i+1)*t.edges:], sum[1:])
+// rows are the sums before span i and after it.
+func (t *table) rows(i int) (from, to []float64) {
+	a, n := i*t.edges, t.edges
+	return t.below[a : a+n], t.below[a+n : a+2*n]
 }
 
 // under is the area in mm2 on spans a to b-1 with less draft than an edge of the
-// bands.
+// bands: all that there is has more than the first, and none has more than the last.
 func (t *table) under(edge, a, b int) float64 {
+	switch edge {
+	case 0:
+		return 0
+	case len(bandEdges) - 1:
+		return t.area[b] - t.area[a]
+	}
 	return t.below[b*t.edges+edge] - t.below[a*t.edges+edge]
 }
 
 // leastDraft is the least draft in degrees on spans a to b-1, at most 90.
 func (t *table) leastDraft(a, b int) float64 {
-	if t.sines {
-		least := 1.0
-		for _, s := range t.least[a:b] {
-			if s < least {
-				least = s
-			}
-		}
-		return min(90, math.Asin(least)*180/math.Pi)
-	}
 	least := 90.0
 	for _, d := range t.least[a:b] {
 		if d < least {
 			least = d
 		}
 	}
-	return least
+	if t.sides == 0 || a >= b {
+		return least
+	}
+	return min(90, math.Asin(release.LeastSine(min(1, least), t.sides))*180/math.Pi)
 }
 
-// table adds up what measure tells of every span.
-func (l *ledger) table(edges release.Edges, measure func(i int, below []float64) (area, least float64)) *table {
+// tableOf adds up what measure tells of every span.
+func (l *ledger) tableOf(edges release.Edges, measure func(i int, from, to []float64) (area, least float64)) *table {
 	t := newTable(l.end, len(edges.Deg))
-	sum := make([]float64, len(edges.Deg))
+	t.area, t.least = make([]float64, l.end+1), make([]float64, l.end)
 	for i := range l.end {
-		area, least := measure(i, sum)
-		t.add(i, area, least, sum)
+		from, to := t.rows(i)
+		area, least := measure(i, from, to)
+		t.area[i+1], t.least[i], t.rub[i+1] = t.area[i]+area, least, to[0]
 	}
 	return t
 }
 
-// around are the tables of side parts of a round form, by their numbers.
-func (l *ledger) around(numbers []int, edges release.Edges) []*table {
-	out, sums := make([]*table, len(numbers)), make([][]float64, len(numbers))
-	for k := range numbers {
-		out[k], sums[k] = newTable(l.end, len(edges.Deg)), make([]float64, len(edges.Deg))
-		out[k].sines = true
+// turned are the tables of a round form: of lower and upper parts, and of side parts by
+// their numbers. They have the sums of areas in common, those of side parts also what
+// tells their least draft.
+func (l *ledger) turned(numbers []int, edges release.Edges) []*table {
+	band, area := make([]float64, l.end), make([]float64, l.end+1)
+	for i := range band {
+		band[i] = form.BandArea(l.m.Pts[i], l.m.Pts[i+1])
+		area[i+1] = area[i] + band[i]
+	}
+	blank := func() *table {
+		t := newTable(l.end, len(edges.Deg))
+		t.area = area
+		return t
+	}
+	for _, pull := range [2]release.Pull{release.Down, release.Up} {
+		t := blank()
+		t.least = make([]float64, l.end)
+		for i, a := range band {
+			from, to := t.rows(i)
+			t.least[i] = edges.Axial(l.m, i, pull, a, from, to)
+			t.rub[i+1] = to[0]
+		}
+		l.caps[pull] = t
+	}
+	if len(numbers) == 0 {
+		return nil
+	}
+	least, around := make([]float64, l.end), make([]*table, len(numbers))
+	for k, n := range numbers {
+		around[k] = blank()
+		around[k].least, around[k].sides = least, n
 	}
 	f := release.NewFacing(edges)
-	for i := range l.end {
-		area := f.Span(l.m, i)
-		for k, n := range numbers {
-			out[k].add(i, area, f.Sides(n, sums[k]), sums[k])
+	for i, a := range band {
+		f.Span(l.m, i, a)
+		least[i] = f.Least()
+		for _, t := range around {
+			from, to := t.rows(i)
+			f.Sides(t.sides, from, to)
+			t.rub[i+1] = to[0]
 		}
 	}
-	return out
+	return around
 }
 
 func newLedger(s *release.Survey, end int, rules Rules, sides []int) *ledger {
@@ -146,20 +176,16 @@ func newLedger(s *release.Survey, end int, rules Rules, sides []int) *ledger {
 			}
 		}
 	}
-	edges := release.NewEdges(append([]float64{rules.LeastDraft}, bandEdges...)...)
-	for _, pull := range [2]release.Pull{release.Down, release.Up} {
-		measure := func(i int, below []float64) (float64, float64) {
-			return release.SpanSurface(m, i, pull, 0, edges, below)
-		}
-		if !m.Section.Round {
-			measure = spanOf(m, release.NewCap(m.Section, pull, edges))
-		}
-		l.caps[pull] = l.table(edges, measure)
-		l.dimple(way{pull: pull})
-	}
+	edges := release.NewEdges(append([]float64{rules.LeastDraft}, bandEdges[1:len(bandEdges)-1]...)...)
 	var round []*table
 	if m.Section.Round {
-		round = l.around(sides, edges)
+		round = l.turned(sides, edges)
+	}
+	for _, pull := range [2]release.Pull{release.Down, release.Up} {
+		if !m.Section.Round {
+			l.caps[pull] = l.tableOf(edges, spanOf(m, release.NewCap(m.Section, pull, edges)))
+		}
+		l.dimple(way{pull: pull})
 	}
 	for k, n := range sides {
 		a := &surround{}
@@ -170,11 +196,19 @@ func newLedger(s *release.Survey, end int, rules Rules, sides []int) *ledger {
 	}
 	n := end + 1
 	l.down, l.up = make([]float64, n), make([]float64, n)
-	for i := range end {
-		l.down[i+1] = max(l.down[i], l.deepest[release.Down][i])
+	deepest := 0.0
+	for i, d := range l.deepest[release.Down][:end] {
+		if d > deepest {
+			deepest = d
+		}
+		l.down[i+1] = deepest
 	}
+	deepest = 0
 	for i := end - 1; i >= 0; i-- {
-		l.up[i] = max(l.up[i+1], l.deepest[release.Up][i])
+		if d := l.deepest[release.Up][i]; d > deepest {
+			deepest = d
+		}
+		l.up[i] = deepest
 	}
 	l.seam, l.open = make([]bool, n), make([]int, 0, n)
 	for k := 1; k < n; k++ {
@@ -185,8 +219,8 @@ func newLedger(s *release.Survey, end int, rules Rules, sides []int) *ledger {
 	return l
 }
 
-func spanOf(m *form.Meridian, t *release.Around) func(int, []float64) (float64, float64) {
-	return func(i int, below []float64) (float64, float64) { return t.Span(m, i, below) }
+func spanOf(m *form.Meridian, t *release.Around) func(int, []float64, []float64) (float64, float64) {
+	return func(i int, from, to []float64) (float64, float64) { return t.Span(m, i, from, to) }
 }
 
 // ranges is a table of the greatest of any stretch of values: row j holds it

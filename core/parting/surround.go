@@ -44,7 +44,7 @@ func (l *ledger) surround(a *surround, n int, edges release.Edges) {
 					a.held, a.part = h, i
 				}
 			}
-			a.tables = append(a.tables, l.table(edges, spanOf(m, release.NewSide(m.Section.Turned(a.turn), mid, half, edges))))
+			a.tables = append(a.tables, l.tableOf(edges, spanOf(m, release.NewSide(m.Section.Turned(a.turn), mid, half, edges))))
 		}
 		for i := range deepest {
 			deepest[i] = max(deepest[i], a.hook*max(m.Pts[i].R, m.Pts[i+1].R))

@@ -20,14 +20,22 @@ func Draft(a float64, pull Pull) float64 {
 		}
 		return a * 180 / math.Pi
 	}
-	if a = math.Abs(a); a > math.Pi {
-		a = 2*math.Pi - a
-	}
-	d := 90 - a*180/math.Pi
+	d := axial(a)
 	if pull == Up {
 		return -d
 	}
 	return d
+}
+
+// axial is the draft for the pull down.
+func axial(a float64) float64 {
+	if a < 0 {
+		a = -a
+	}
+	if a > math.Pi {
+		a = 2*math.Pi - a
+	}
+	return 90 - a*180/math.Pi
 }
 
 // Edges are drafts in degrees below which surface is counted.
@@ -53,28 +61,41 @@ func NewEdges(deg ...float64) Edges {
 // least draft in degrees. Exact in azimuth; along the span the tangent angle is
 // taken to turn evenly.
 func SpanSurface(m *form.Meridian, i int, pull Pull, sides int, edges Edges, below []float64) (area, least float64) {
+	area = form.BandArea(m.Pts[i], m.Pts[i+1])
 	if pull == Out {
 		f := NewFacing(edges)
-		area = f.Span(m, i)
-		return area, math.Asin(f.Sides(sides, below)) * 180 / math.Pi
+		f.Span(m, i, area)
+		f.Sides(sides, below, below)
+		return area, math.Asin(LeastSine(f.Least(), sides)) * 180 / math.Pi
 	}
-	p, q, sp := m.Pts[i], m.Pts[i+1], m.Spans[i]
-	area = form.BandArea(p, q)
-	d0, d1 := Draft(sp.A0, pull), Draft(sp.A1, pull)
+	return area, edges.Axial(m, i, pull, area, below, below)
+}
+
+// Axial measures span i, whose area in mm2 is given, under an axial pull: it adds what
+// has less draft than each of the edges to from, which gives to, and tells the least
+// draft in degrees.
+func (e *Edges) Axial(m *form.Meridian, i int, pull Pull, area float64, from, to []float64) (least float64) {
+	sp := m.Spans[i]
+	d0, d1 := axial(sp.A0), axial(sp.A1)
+	if pull == Up {
+		d0, d1 = -d0, -d1
+	}
 	least, most := d0, d1
 	if d1 < d0 {
 		least, most = d1, d0
 	}
-	for k, e := range edges.Deg {
-		switch {
-		case least >= e:
-		case most < e:
-			below[k] += area
-		default:
-			below[k] += area * axialShare(p.R, q.R, d0, d1, e)
+	from, to = from[:len(e.Deg)], to[:len(e.Deg)]
+	for k, edge := range e.Deg {
+		v := from[k]
+		if least >= edge {
+		} else if most < edge {
+			v += area
+		} else {
+			v += area * axialShare(m.Pts[i].R, m.Pts[i+1].R, d0, d1, edge)
 		}
+		to[k] = v
 	}
-	return area, least
+	return least
 }
 
 // axialShare is the share by area of a span whose draft runs evenly from d0 to

@@ -18,12 +18,8 @@ type Facing struct {
 	// reach is the azimuth in radians from the middle of a part up to which the
 	// draft is above an edge or, where the wall faces inward, below it
 	reach   [3][mostEdges]float64
-	at, sin float64            // the angle last asked for, and its sine
-	cos     [mostSides]float64 // of half a part's sector by the number of parts, 0 where it is not known
+	at, sin float64 // the angle last asked for, and its sine
 }
-
-// mostSides is more than any mold has.
-const mostSides = 16
 
 const mostEdges = 16
 
@@ -34,10 +30,10 @@ func NewFacing(edges Edges) *Facing { return &Facing{edges: edges} }
 // the whole span: the error in area is below a millionth of it.
 const fine = 0.3 * math.Pi / 180
 
-// Span turns to span i of the meridian and gives its area in mm2, turned fully.
-func (f *Facing) Span(m *form.Meridian, i int) float64 {
+// Span turns to span i of the meridian, whose area in mm2 is given.
+func (f *Facing) Span(m *form.Meridian, i int, area float64) {
 	p, q, sp := m.Pts[i], m.Pts[i+1], m.Spans[i]
-	f.area = form.BandArea(p, q)
+	f.area = area
 	f.r = [3]float64{p.R, (p.R + q.R) / 2, q.R}
 	half := (sp.A1 - sp.A0) / 2
 	f.even = 2*math.Abs(half) < fine
@@ -52,7 +48,28 @@ func (f *Facing) Span(m *form.Meridian, i int) float64 {
 		f.reaches(2)
 	}
 	f.reaches(1)
-	return f.area
+}
+
+// Least is the least radial part that the normal has on the span, from which
+// LeastSine tells the least draft.
+func (f *Facing) Least() float64 {
+	if f.n[2] < f.n[0] {
+		return f.n[2]
+	}
+	return f.n[0]
+}
+
+// LeastSine is the sine of the least draft under so many side parts of surface whose
+// normal has at least the given radial part: at the seams or, where the wall faces
+// inward, in the middle of a part.
+func LeastSine(radial float64, sides int) float64 {
+	if n := radial * math.Cos(math.Pi/float64(sides)); n < radial {
+		radial = n
+	}
+	if radial < -1 {
+		return -1
+	}
+	return radial
 }
 
 // reaches works out those at the span's start, middle or end.
@@ -61,13 +78,33 @@ func (f *Facing) reaches(k int) {
 	for e, least := range f.edges.sin {
 		switch like := f.edges.like[e]; {
 		case like < e:
-			to[e] = to[like]
+			to[e&(mostEdges-1)] = to[like&(mostEdges-1)]
 		case n > 0 && least <= 0 || n <= 0 && least > 0:
-			to[e] = math.Inf(1)
+			to[e&(mostEdges-1)] = 4 // more than half a turn
 		case n > 0 && least >= n || n <= 0 && least <= n:
-			to[e] = 0
+			to[e&(mostEdges-1)] = 0
 		default:
-			to[e] = acos(least / n)
+			// the arc cosine by the quotients of polynomials that FreeBSD's libm takes
+			// (e_acos.c, Sun Microsystems 1993), here so that no call is made
+			x := least / n
+			s := x * x
+			if x > 0.5 {
+				s = (1 - x) / 2
+			} else if x < -0.5 {
+				s = (1 + x) / 2
+			}
+			r := s * (1.66666666666666657415e-01 + s*(-3.25565818622400915405e-01+s*(2.01212532134862925881e-01+s*(-4.00555345006794114027e-02+s*(7.91534994289814532176e-04+s*3.47933107596021167570e-05))))) /
+				(1 + s*(-2.40339491173441421878e+00+s*(2.02094576023350569471e+00+s*(-6.88283971605453293030e-01+s*7.70381505559019352791e-02))))
+			if x > 0.5 {
+				x = math.Sqrt(s)
+				x = 2 * (x + x*r)
+			} else if x < -0.5 {
+				x = math.Sqrt(s)
+				x = math.Pi - 2*(x+x*r)
+			} else {
+				x = math.Pi/2 - (x + x*r)
+			}
+			to[e&(mostEdges-1)] = x
 		}
 	}
 }
@@ -80,20 +117,16 @@ func (f *Facing) sine(a float64) float64 {
 	return f.sin
 }
 
-// Sides adds to below, for each of the edges, the area of the span with less
-// draft under so many side parts, and gives the sine of its least draft: at the
-// seams or, where the wall faces inward, in the middle of a part. Exact in
-// azimuth; along the span Simpson's rule, weighted by radius.
-func (f *Facing) Sides(sides int, below []float64) (leastSine float64) {
+// Sides adds the area of the span with less draft than each of the edges under so many
+// side parts to from, which gives to. Exact in azimuth; along the span Simpson's rule,
+// weighted by radius.
+func (f *Facing) Sides(sides int, from, to []float64) {
 	half := math.Pi / float64(sides)
-	cos := f.cos[sides]
-	if cos == 0 {
-		cos = math.Cos(half)
-		f.cos[sides] = cos
-	}
+	n := len(f.edges.sin)
+	from, to = from[:n], to[:n]
 	if f.even { // nearly always on a fine contour
-		mid, outward := &f.reach[1], f.n[1] > 0
-		for e := range below {
+		mid, area, outward := f.reach[1][:n], f.area, f.n[1] > 0
+		for e := range to {
 			x := mid[e] / half
 			if x > 1 {
 				x = 1
@@ -101,24 +134,13 @@ func (f *Facing) Sides(sides int, below []float64) (leastSine float64) {
 			if outward {
 				x = 1 - x
 			}
-			below[e] += f.area * x
+			to[e] = from[e] + area*x
 		}
-	} else {
-		for e := range below {
-			below[e] += f.area * (f.r[0]*f.share(0, e, half) + 4*f.r[1]*f.share(1, e, half) + f.r[2]*f.share(2, e, half)) / (6 * f.r[1])
-		}
+		return
 	}
-	n0, n2 := f.n[0], f.n[2]
-	if n2 < n0 {
-		n0 = n2
+	for e := range to {
+		to[e] = from[e] + f.area*(f.r[0]*f.share(0, e, half)+4*f.r[1]*f.share(1, e, half)+f.r[2]*f.share(2, e, half))/(6*f.r[1])
 	}
-	if n := n0 * cos; n < n0 {
-		n0 = n
-	}
-	if n0 < -1 {
-		return -1
-	}
-	return n0
 }
 
 // share is that of a side part's azimuths at which the draft is below edge e, at the
@@ -132,14 +154,4 @@ func (f *Facing) share(k, e int, half float64) float64 {
 		return 1 - x
 	}
 	return x
-}
-
-// acos is math.Acos. For the small sines that most edges have to a wall that stands
-// steep, the series of the arc sine is quicker; it ends within 2e-14 radians.
-func acos(x float64) float64 {
-	if x > 0.2 || x < -0.2 {
-		return math.Acos(x)
-	}
-	s := x * x
-	return math.Pi/2 - x*(1+s*(1./6+s*(3./40+s*(15./336+s*(105./3456+s*(945./42240+s*(10395./599040+s*135135./9676800)))))))
 }
