@@ -135,6 +135,7 @@ func (l *ledger) cutBetween(best []choice, w Wanted) bool {
 
 // schemes tells the choices in full.
 func (l *ledger) schemes(best []choice) []Scheme {
+	l.mark(best)
 	var out []Scheme
 	for _, c := range best {
 		if c.ok {
@@ -207,7 +208,7 @@ func (l *ledger) part(name string, vector [3]float64, w way, a, b int) Part {
 }
 
 func (l *ledger) tell(w way, a, b int) Part {
-	p := Part{ZFrom: math.Inf(1), ZTo: math.Inf(-1), Bands: make([]Band, 0, len(bandEdges)-1)}
+	p := Part{ZFrom: math.Inf(1), ZTo: math.Inf(-1)}
 	t := l.of(w)
 	p.MinDraft = t.leastDraft(a, b)
 	for i := a; i <= b; i++ {
@@ -230,9 +231,7 @@ func (l *ledger) tell(w way, a, b int) Part {
 	if area > 0 {
 		p.RubShare = 100 * rub / area
 	}
-	for e, from := range bandEdges[:len(bandEdges)-1] {
-		p.Bands = append(p.Bands, Band{from, bandEdges[e+1], (t.under(e+1, a, b) - t.under(e, a, b)) * cm2})
-	}
+	p.Bands = t.bands(a, b, cm2)
 	p.Catches = l.catches(w, a, b)
 	p.ClayForgives = len(p.Catches) > 0
 	for _, c := range p.Catches {

@@ -55,116 +55,6 @@ func (l *ledger) of(w way) *table {
 	return l.caps[w.pull]
 }
 
-// table tells how the surface stands to one way, as if it went all round.
-type table struct {
-	area []float64 // area[k] is the surface in mm2 before point k
-	rub  []float64 // rub[k] is what of it has less than the least draft
-	// below is what of it has less draft than the least and than each of the inner
-	// edges of the bands: a row of so many for each point.
-	below []float64
-	edges int
-	// least is the least draft in degrees of each span or, for side parts of a round
-	// form, the least radial part of its normal; sides is then their number.
-	least []float64
-	sides int
-}
-
-// newTable has room for so many spans and edges, the least draft among them.
-func newTable(spans, edges int) *table {
-	n := spans + 1
-	room := make([]float64, n*(edges+1))
-	return &table{rub: room[:n:n], below: room[n:], edges: edges}
-}
-
-// rows are the sums before span i and after it.
-func (t *table) rows(i int) (from, to []float64) {
-	a, n := i*t.edges, t.edges
-	return t.below[a : a+n], t.below[a+n : a+2*n]
-}
-
-// under is the area in mm2 on spans a to b-1 with less draft than an edge of the
-// bands: all that there is has more than the first, and none has more than the last.
-func (t *table) under(edge, a, b int) float64 {
-	switch edge {
-	case 0:
-		return 0
-	case len(bandEdges) - 1:
-		return t.area[b] - t.area[a]
-	}
-	return t.below[b*t.edges+edge] - t.below[a*t.edges+edge]
-}
-
-// leastDraft is the least draft in degrees on spans a to b-1, at most 90.
-func (t *table) leastDraft(a, b int) float64 {
-	least := 90.0
-	for _, d := range t.least[a:b] {
-		if d < least {
-			least = d
-		}
-	}
-	if t.sides == 0 || a >= b {
-		return least
-	}
-	return min(90, math.Asin(release.LeastSine(min(1, least), t.sides))*180/math.Pi)
-}
-
-// tableOf adds up what measure tells of every span.
-func (l *ledger) tableOf(edges release.Edges, measure func(i int, from, to []float64) (area, least float64)) *table {
-	t := newTable(l.end, len(edges.Deg))
-	t.area, t.least = make([]float64, l.end+1), make([]float64, l.end)
-	for i := range l.end {
-		from, to := t.rows(i)
-		area, least := measure(i, from, to)
-		t.area[i+1], t.least[i], t.rub[i+1] = t.area[i]+area, least, to[0]
-	}
-	return t
-}
-
-// turned are the tables of a round form: of lower and upper parts, and of side parts by
-// their numbers. They have the sums of areas in common, those of side parts also what
-// tells their least draft.
-func (l *ledger) turned(numbers []int, edges release.Edges) []*table {
-	band, area := make([]float64, l.end), make([]float64, l.end+1)
-	for i := range band {
-		band[i] = form.BandArea(l.m.Pts[i], l.m.Pts[i+1])
-		area[i+1] = area[i] + band[i]
-	}
-	blank := func() *table {
-		t := newTable(l.end, len(edges.Deg))
-		t.area = area
-		return t
-	}
-	for _, pull := range [2]release.Pull{release.Down, release.Up} {
-		t := blank()
-		t.least = make([]float64, l.end)
-		for i, a := range band {
-			from, to := t.rows(i)
-			t.least[i] = edges.Axial(l.m, i, pull, a, from, to)
-			t.rub[i+1] = to[0]
-		}
-		l.caps[pull] = t
-	}
-	if len(numbers) == 0 {
-		return nil
-	}
-	least, around := make([]float64, l.end), make([]*table, len(numbers))
-	for k, n := range numbers {
-		around[k] = blank()
-		around[k].least, around[k].sides = least, n
-	}
-	f := release.NewFacing(edges)
-	for i, a := range band {
-		f.Span(l.m, i, a)
-		least[i] = f.Least()
-		for _, t := range around {
-			from, to := t.rows(i)
-			f.Sides(t.sides, from, to)
-			t.rub[i+1] = to[0]
-		}
-	}
-	return around
-}
-
 func newLedger(s *release.Survey, end int, rules Rules, sides []int) *ledger {
 	m := s.M
 	l := &ledger{m: m, s: s, rules: rules, end: end, extra: map[way][]extra{}, told: map[stretch]Part{}, held: map[way][]held{}}
@@ -176,14 +66,14 @@ func newLedger(s *release.Survey, end int, rules Rules, sides []int) *ledger {
 			}
 		}
 	}
-	edges := release.NewEdges(append([]float64{rules.LeastDraft}, bandEdges[1:len(bandEdges)-1]...)...)
+	edges := newMeasures(rules.LeastDraft)
 	var round []*table
 	if m.Section.Round {
 		round = l.turned(sides, edges)
 	}
 	for _, pull := range [2]release.Pull{release.Down, release.Up} {
 		if !m.Section.Round {
-			l.caps[pull] = l.tableOf(edges, spanOf(m, release.NewCap(m.Section, pull, edges)))
+			l.caps[pull] = l.unround(release.NewCap(m.Section, pull, edges.all))
 		}
 		l.dimple(way{pull: pull})
 	}
@@ -217,10 +107,6 @@ func newLedger(s *release.Survey, end int, rules Rules, sides []int) *ledger {
 		}
 	}
 	return l
-}
-
-func spanOf(m *form.Meridian, t *release.Around) func(int, []float64, []float64) (float64, float64) {
-	return func(i int, from, to []float64) (float64, float64) { return t.Span(m, i, from, to) }
 }
 
 // ranges is a table of the greatest of any stretch of values: row j holds it

@@ -94,7 +94,7 @@ type Band struct {
 }
 
 // bandEdges part the draft bands, degrees.
-var bandEdges = []float64{-90, 0, 1, 2, 3, 5, 10, 30, 90}
+var bandEdges = [9]float64{-90, 0, 1, 2, 3, 5, 10, 30, 90}
 
 // Catch is a stretch of the pot behind which a part hooks.
 type Catch struct {

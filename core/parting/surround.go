@@ -24,7 +24,7 @@ const turns = 24
 
 // surround settles how the section stands to the seams of n side parts and,
 // where it is not round, measures the surface of each part.
-func (l *ledger) surround(a *surround, n int, edges release.Edges) {
+func (l *ledger) surround(a *surround, n int, edges measures) {
 	m := l.m
 	half := math.Pi / float64(n)
 	l.sides[n] = a
@@ -44,7 +44,7 @@ func (l *ledger) surround(a *surround, n int, edges release.Edges) {
 					a.held, a.part = h, i
 				}
 			}
-			a.tables = append(a.tables, l.tableOf(edges, spanOf(m, release.NewSide(m.Section.Turned(a.turn), mid, half, edges))))
+			a.tables = append(a.tables, l.unround(release.NewSide(m.Section.Turned(a.turn), mid, half, edges.all)))
 		}
 		for i := range deepest {
 			deepest[i] = max(deepest[i], a.hook*max(m.Pts[i].R, m.Pts[i+1].R))

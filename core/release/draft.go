@@ -2,7 +2,6 @@ package release
 
 import (
 	"math"
-	"slices"
 
 	"moldwright/core/form"
 )
@@ -40,17 +39,15 @@ func axial(a float64) float64 {
 
 // Edges are drafts in degrees below which surface is counted.
 type Edges struct {
-	Deg  []float64
-	sin  []float64
-	like []int // the first edge of the same draft
+	Deg []float64
+	sin []float64
 }
 
-// NewEdges prepares to count below each of the drafts, mostEdges at most.
+// NewEdges prepares to count below each of the drafts.
 func NewEdges(deg ...float64) Edges {
-	e := Edges{Deg: deg, sin: make([]float64, len(deg)), like: make([]int, len(deg))}
+	e := Edges{Deg: deg, sin: make([]float64, len(deg))}
 	for k, d := range deg {
 		e.sin[k] = math.Sin(d * math.Pi / 180)
-		e.like[k] = slices.Index(deg, d)
 	}
 	return e
 }
@@ -62,38 +59,45 @@ func NewEdges(deg ...float64) Edges {
 // taken to turn evenly.
 func SpanSurface(m *form.Meridian, i int, pull Pull, sides int, edges Edges, below []float64) (area, least float64) {
 	area = form.BandArea(m.Pts[i], m.Pts[i+1])
+	band := make([]float64, i+1)
+	band[i] = area
 	if pull == Out {
-		f := NewFacing(edges)
-		f.Span(m, i, area)
-		f.Sides(sides, below, below)
-		return area, math.Asin(LeastSine(f.Least(), sides)) * 180 / math.Pi
+		f := NewFacing(m, i, i+1, band, []int{sides})
+		f.Below(i, i+1, &edges, below)
+		return area, math.Asin(LeastSine(f.Least[i], sides)) * 180 / math.Pi
 	}
-	return area, edges.Axial(m, i, pull, area, below, below)
+	return area, edges.Axial(m, i, i+1, pull, band, below)
 }
 
-// Axial measures span i, whose area in mm2 is given, under an axial pull: it adds what
-// has less draft than each of the edges to from, which gives to, and tells the least
+// Axial measures spans from to to-1, whose areas in mm2 are given, under an axial pull:
+// it adds to below what has less draft than each of the edges and tells the least
 // draft in degrees.
-func (e *Edges) Axial(m *form.Meridian, i int, pull Pull, area float64, from, to []float64) (least float64) {
-	sp := m.Spans[i]
-	d0, d1 := axial(sp.A0), axial(sp.A1)
-	if pull == Up {
-		d0, d1 = -d0, -d1
-	}
-	least, most := d0, d1
-	if d1 < d0 {
-		least, most = d1, d0
-	}
-	from, to = from[:len(e.Deg)], to[:len(e.Deg)]
-	for k, edge := range e.Deg {
-		v := from[k]
-		if least >= edge {
-		} else if most < edge {
-			v += area
-		} else {
-			v += area * axialShare(m.Pts[i].R, m.Pts[i+1].R, d0, d1, edge)
+func (e *Edges) Axial(m *form.Meridian, from, to int, pull Pull, band, below []float64) (least float64) {
+	least = 90
+	for i := from; i < to; i++ {
+		sp := &m.Spans[i]
+		d0, d1 := axial(sp.A0), axial(sp.A1)
+		if pull == Up {
+			d0, d1 = -d0, -d1
 		}
-		to[k] = v
+		low, high := d0, d1
+		if d1 < d0 {
+			low, high = d1, d0
+		}
+		if low < least {
+			least = low
+		}
+		area := band[i]
+		for k, edge := range e.Deg {
+			if low >= edge {
+				continue
+			}
+			if high < edge {
+				below[k] += area
+			} else {
+				below[k] += area * axialShare(m.Pts[i].R, m.Pts[i+1].R, d0, d1, edge)
+			}
+		}
 	}
 	return least
 }

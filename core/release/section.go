@@ -119,16 +119,16 @@ func (t *Around) fill(r *ring, angle float64) {
 }
 
 // Span measures span i of the meridian: area in mm2 and least draft in degrees;
-// it adds the area below each edge to from, which gives to. The area is that of a full
-// turn, of which a side part has its share.
-func (t *Around) Span(m *form.Meridian, i int, from, to []float64) (area, least float64) {
+// it adds the area below each edge to below. The area is that of a full turn,
+// of which a side part has its share.
+func (t *Around) Span(m *form.Meridian, i int, below []float64) (area, least float64) {
 	p, q, sp := m.Pts[i], m.Pts[i+1], m.Spans[i]
 	band := form.BandArea(p, q)
 	x := (math.Remainder((sp.A0+sp.A1)/2, 2*math.Pi) + math.Pi) / t.step
 	row := min(int(x), len(t.rows)-2)
 	a, b, f := t.at(row), t.at(row+1), x-float64(row)
-	for e := range to {
-		to[e] = from[e] + band*(a.below[e]+f*(b.below[e]-a.below[e]))
+	for e := range below {
+		below[e] += band * (a.below[e] + f*(b.below[e]-a.below[e]))
 	}
 	return band * (a.factor + f*(b.factor-a.factor)), a.least + f*(b.least-a.least)
 }
