@@ -198,28 +198,26 @@ type stretch struct {
 // schemes have the same part, which is told once.
 func (l *ledger) part(name string, vector [3]float64, w way, a, b int) Part {
 	at := stretch{w, a, b}
-	p, ok := l.told[at]
-	if !ok {
-		p = l.tell(w, a, b)
-		l.told[at] = p
+	k := slices.IndexFunc(l.told, func(t told) bool { return t.stretch == at })
+	if k < 0 {
+		k = len(l.told)
+		l.told = append(l.told, told{at, l.tell(w, a, b)})
 	}
+	p := l.told[k].part
 	p.Name, p.Pull = name, vector
 	return p
 }
 
+// told is a stretch as it was told, without name and pull.
+type told struct {
+	stretch
+	part Part
+}
+
 func (l *ledger) tell(w way, a, b int) Part {
-	p := Part{ZFrom: math.Inf(1), ZTo: math.Inf(-1)}
 	t := l.of(w)
-	p.MinDraft = t.leastDraft(a, b)
-	for i := a; i <= b; i++ {
-		z := l.m.Pts[i].Z
-		if z < p.ZFrom {
-			p.ZFrom = z
-		}
-		if z > p.ZTo {
-			p.ZTo = z
-		}
-	}
+	p := Part{MinDraft: t.leastDraft(a, b)}
+	p.ZFrom, p.ZTo = l.heights(a, b)
 	share := 1.0
 	if w.sides > 0 {
 		share = 1 / float64(w.sides)
@@ -248,9 +246,31 @@ func (l *ledger) tell(w way, a, b int) Part {
 	return p
 }
 
+// heights are the lowest and the highest of points a to b, mm.
+func (l *ledger) heights(a, b int) (low, high float64) {
+	for i := range l.told { // side parts of all numbers often hold the same
+		if t := &l.told[i]; t.a == a && t.b == b {
+			return t.part.ZFrom, t.part.ZTo
+		}
+	}
+	low, high = math.Inf(1), math.Inf(-1)
+	for _, p := range l.m.Pts[a : b+1] {
+		if p.Z < low {
+			low = p.Z
+		}
+		if p.Z > high {
+			high = p.Z
+		}
+	}
+	return low, high
+}
+
 // catches gathers the samples on spans a to b-1 into stretches that hook.
 func (l *ledger) catches(w way, a, b int) []Catch {
 	out := []Catch{}
+	if l.deepestOf(w, a, b) <= CatchDepth {
+		return out
+	}
 	var c Catch
 	open := false
 	shut := func() {

@@ -28,7 +28,7 @@ type ledger struct {
 	open    []int                   // those points, short of the end
 	some    []int                   // the points to try first as seams, once found
 	wall    *form.Wall              // that has dimples
-	told    map[stretch]Part        // without name and pull
+	told    []told                  // the stretches that schemes have told so far
 	held    map[way][]held          // what a way holds by what counts, once found
 	planes  []reach                 // where level planes run outward, once found
 	links   [3][]link               // room for the chains of a certificate
@@ -57,7 +57,7 @@ func (l *ledger) of(w way) *table {
 
 func newLedger(s *release.Survey, end int, rules Rules, sides []int) *ledger {
 	m := s.M
-	l := &ledger{m: m, s: s, rules: rules, end: end, extra: map[way][]extra{}, told: map[stretch]Part{}, held: map[way][]held{}}
+	l := &ledger{m: m, s: s, rules: rules, end: end, extra: map[way][]extra{}, held: map[way][]held{}}
 	for _, pull := range release.Pulls {
 		l.deepest[pull] = make([]float64, len(m.Spans))
 		for i := range s.Samples[pull] {
@@ -140,6 +140,18 @@ func (l *ledger) outDepth(n, a, b int) float64 {
 	return t[j][a]
 }
 
+// deepestOf is the deepest catch in mm of a part that holds points a to b: of a cap with
+// one of the contour's ends.
+func (l *ledger) deepestOf(w way, a, b int) float64 {
+	switch w.pull {
+	case release.Down:
+		return l.down[b]
+	case release.Up:
+		return l.up[a]
+	}
+	return l.outDepth(w.sides, a, b)
+}
+
 // area is the whole surface in mm2.
 func (l *ledger) area() float64 { return l.caps[release.Down].area[l.end] }
 
@@ -157,7 +169,7 @@ type trial struct {
 // part adds a part: its area and what rubs of it.
 func (t *trial) part(area, rub float64) {
 	t.rub += rub
-	if area > 0 && rub/area > t.worst {
+	if rub > t.worst*area && area > 0 {
 		t.worst = rub / area
 	}
 }
@@ -197,10 +209,13 @@ func (l *ledger) try(k kind, k1, k2 int, depth float64) trial {
 	}
 	if k.sides > 0 {
 		tables := l.sides[k.sides].tables
-		share := 1 / float64(len(tables))
+		share := 1.0
+		if len(tables) > 1 {
+			share = 1 / float64(len(tables))
+		}
 		for _, s := range tables {
-			rub := s.rub
-			t.part(share*(s.area[k2]-s.area[k1]), share*(rub[k2]-rub[k1]))
+			area, rub := s.area, s.rub
+			t.part(share*(area[k2]-area[k1]), share*(rub[k2]-rub[k1]))
 		}
 	}
 	if k.upper {
@@ -209,9 +224,9 @@ func (l *ledger) try(k kind, k1, k2 int, depth float64) trial {
 	}
 	switch {
 	case t.depth > CatchDepth:
-		t.verdict, t.rank = Catches, Catches.rank()
+		t.verdict, t.rank = Catches, rankCatches
 	case t.worst*100 > l.rules.RubShare:
-		t.verdict, t.rank = Rubs, Rubs.rank()
+		t.verdict, t.rank = Rubs, rankRubs
 	default:
 		t.verdict = Clear
 	}
@@ -228,16 +243,16 @@ func (l *ledger) try(k kind, k1, k2 int, depth float64) trial {
 // form, where they show least; then the least rubbing area, to a share of the
 // surface that no bench could tell; then the shallower hook, which sets the
 // seam on a belly's widest place.
-func (l *ledger) better(a, b trial) bool {
+func (l *ledger) better(a, b *trial) bool {
 	if a.rank != b.rank {
 		return a.rank < b.rank
 	}
 	switch a.rank {
-	case Catches.rank():
+	case rankCatches:
 		if math.Abs(a.depth-b.depth) > likeDepth {
 			return a.depth < b.depth
 		}
-	case Clear.rank():
+	case rankClear:
 		if a.corners != b.corners {
 			return a.corners > b.corners
 		}

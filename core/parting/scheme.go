@@ -25,12 +25,19 @@ const (
 func (v Verdict) rank() int {
 	switch v {
 	case Clear:
-		return 0
+		return rankClear
 	case Rubs:
-		return 1
+		return rankRubs
 	}
-	return 2
+	return rankCatches
 }
+
+// The verdicts' ranks.
+const (
+	rankClear = iota
+	rankRubs
+	rankCatches
+)
 
 // CatchDepth is the depth in mm from which an undercut counts.
 const CatchDepth = 0.05

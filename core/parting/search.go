@@ -26,14 +26,14 @@ func (l *ledger) search(k kind, heights []float64) (trial, bool) {
 		return best, found
 	}
 	consider := func(a, b int) {
-		if t := l.try(k, a, b, l.depth(k, a, b)); !found || l.better(t, best) {
+		if t := l.try(k, a, b, l.depth(k, a, b)); !found || l.better(&t, &best) {
 			best, found = t, true
 		}
 	}
 	if k.seams() < 2 { // a single seam: all of them
 		onLow := k.lower && (k.sides > 0 || k.upper)
 		t, ok := l.best(k, l.every(onLow, 0), l.every(!onLow, l.end))
-		if ok && (!found || l.better(t, best)) {
+		if ok && (!found || l.better(&t, &best)) {
 			best, found = t, true
 		}
 		return best, found
@@ -91,17 +91,23 @@ func (l *ledger) pinned(k kind, heights []float64) (lows, highs []int, free, ok 
 // best is the best trial of all pairs of the points.
 func (l *ledger) best(k kind, lows, highs []int) (best trial, found bool) {
 	for _, a := range lows {
+		if found && k.lower && hopeless(l.down[a], &best) {
+			continue
+		}
 		for _, b := range highs {
 			if k.sides == 0 {
 				b = a
 			} else if a >= b {
 				continue
 			}
+			if found && k.upper && hopeless(l.up[b], &best) {
+				continue
+			}
 			depth := l.depth(k, a, b)
 			if found && hopeless(depth, &best) {
 				continue
 			}
-			if t := l.try(k, a, b, depth); !found || l.better(t, best) {
+			if t := l.try(k, a, b, depth); !found || l.better(&t, &best) {
 				best, found = t, true
 			}
 		}
@@ -139,14 +145,17 @@ func (l *ledger) places() []int {
 		return l.some
 	}
 	all, some := l.every(true, 0), []int{}
-	for _, k := range all {
-		if l.m.Corner[k] || l.m.Node[k] >= 0 && l.turnsAt(k) || l.changes(k) {
-			some = append(some, k)
-		}
-	}
 	if len(all) <= fewPlaces {
 		some = all
-	} else if len(some) > fewPlaces { // of so many, one is near any place
+	} else {
+		state := l.states()
+		for _, k := range all {
+			if l.m.Corner[k] || state[k-1] != state[k] || l.m.Node[k] >= 0 && l.turnsAt(k) {
+				some = append(some, k)
+			}
+		}
+	}
+	if len(some) > fewPlaces { // of so many, one is near any place
 		for i := range fewPlaces {
 			some[i] = some[i*len(some)/fewPlaces]
 		}
@@ -162,22 +171,30 @@ func (l *ledger) turnsAt(k int) bool {
 	return (q.R-p.R)*(r.R-q.R) <= 0
 }
 
-// changes tells whether, for some pull, catching begins or ends at point k, or
-// rubbing does.
-func (l *ledger) changes(k int) bool {
+// states tells of each span whether it catches, at all and so that it counts, and
+// whether it rubs: a bit for each pull.
+func (l *ledger) states() []uint8 {
+	out := make([]uint8, l.end)
 	for _, pull := range release.Pulls {
-		d := l.deepest[pull]
-		if (d[k-1] > CatchDepth) != (d[k] > CatchDepth) || (d[k-1] > release.Free) != (d[k] > release.Free) {
-			return true
+		for i, d := range l.deepest[pull][:l.end] {
+			if d > release.Free {
+				out[i] |= 1 << pull
+				if d > CatchDepth {
+					out[i] |= 8 << pull
+				}
+			}
 		}
 	}
 	for _, pull := range [2]release.Pull{release.Down, release.Up} {
-		rub := l.caps[pull].rub
-		if (rub[k] > rub[k-1]) != (rub[k+1] > rub[k]) {
-			return true
+		before := 0.0
+		for i, rub := range l.caps[pull].rub[1:] {
+			if rub > before {
+				out[i] |= 64 << pull
+			}
+			before = rub
 		}
 	}
-	return false
+	return out
 }
 
 // clearPair finds seams for a kind with both caps that make it clear.
