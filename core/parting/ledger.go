@@ -3,6 +3,7 @@ package parting
 import (
 	"math"
 	"math/bits"
+	"slices"
 
 	"moldwright/core/form"
 	"moldwright/core/release"
@@ -59,11 +60,9 @@ func newLedger(s *release.Survey, end int, rules Rules, sides []int) *ledger {
 	m := s.M
 	l := &ledger{m: m, s: s, rules: rules, end: end, extra: map[way][]extra{}, held: map[way][]held{}}
 	for _, pull := range release.Pulls {
-		l.deepest[pull] = make([]float64, len(m.Spans))
-		for i := range s.Samples[pull] {
-			if c := &s.Samples[pull][i]; c.Depth > l.deepest[pull][c.Span] {
-				l.deepest[pull][c.Span] = c.Depth
-			}
+		l.deepest[pull] = s.Deepest[pull]
+		if m.Dimples != nil { // which add theirs
+			l.deepest[pull] = slices.Clone(l.deepest[pull])
 		}
 	}
 	edges := newMeasures(rules.LeastDraft)

@@ -104,7 +104,7 @@ func (l *ledger) best(k kind, lows, highs []int) (best trial, found bool) {
 				continue
 			}
 			depth := l.depth(k, a, b)
-			if found && hopeless(depth, &best) {
+			if found && (hopeless(depth, &best) || best.rank == rankRubs && l.rubsMore(k, a, b, &best)) {
 				continue
 			}
 			if t := l.try(k, a, b, depth); !found || l.better(&t, &best) {
@@ -113,6 +113,33 @@ func (l *ledger) best(k kind, lows, highs []int) (best trial, found bool) {
 		}
 	}
 	return best, found
+}
+
+// rubsMore tells of nearly all pairs of seams that are not better than some with which
+// the parts rub that these rub too, and more: all that most need be asked.
+func (l *ledger) rubsMore(k kind, a, b int, best *trial) bool {
+	limit, all, rubs := l.rules.RubShare/100*1.000001, 0.0, false
+	if k.lower {
+		t := l.caps[release.Down]
+		rub := t.rub[a]
+		all, rubs = rub, rub > limit*t.area[a]
+	}
+	if k.sides > 0 {
+		t := l.sides[k.sides].tables
+		if len(t) > 1 {
+			return false // they share what rubs
+		}
+		rub := t[0].rub[b] - t[0].rub[a]
+		all += rub
+		rubs = rubs || rub > limit*(t[0].area[b]-t[0].area[a])
+	}
+	if k.upper {
+		t := l.caps[release.Up]
+		rub := t.rub[l.end] - t.rub[b]
+		all += rub
+		rubs = rubs || rub > limit*(t.area[l.end]-t.area[b])
+	}
+	return rubs && all > best.rub+0.0010001*l.area()
 }
 
 // every is all points that may carry a seam, or just the point else.

@@ -137,22 +137,9 @@ func (p *Plan) stretches() {
 		draft[release.Down], draft[release.Up], draft[release.Out] = rounded(50*(a+b))/100, rounded(50*(-a-b))/100, rounded(50*(c+e))/100
 	}
 	for _, pull := range release.Pulls {
-		list := s.Samples[pull]
-		for i := range list {
-			c := &list[i]
-			if c.Depth <= 0 {
-				continue
-			}
-			if depth := &d.Stretches[c.Span].Depth[pull]; c.Depth > *depth {
-				*depth = c.Depth
-			}
-		}
-	}
-	for i := range d.Stretches {
-		depth := &d.Stretches[i].Depth
-		for pull, v := range depth {
-			if v > 0 {
-				depth[pull] = mm(v)
+		for i, depth := range s.Deepest[pull] {
+			if depth > 0 {
+				d.Stretches[i].Depth[pull] = mm(depth)
 			}
 		}
 	}

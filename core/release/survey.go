@@ -55,7 +55,8 @@ type hook struct {
 // two of them is at one of them.
 type Survey struct {
 	M       *form.Meridian
-	Samples [3][]Sample // by Pull
+	Samples [3][]Sample  // by Pull
+	Deepest [3][]float64 // the depth of the deepest sample on each span, by Pull
 	frames  [3]frame
 	body    []form.Point // the meridian, and of an open form the disc at its rim, of a core the clay
 	tree    *form.Tree   // of body
@@ -78,6 +79,7 @@ type frame struct {
 	pull Pull
 	env  *envelope
 	pts  []vec
+	open []bool // by span: it is its own envelope and looks along the pull, so that all of it is free
 	hit  [2]int // the chords that were found to wall a place in last, by direction
 }
 
@@ -128,6 +130,8 @@ func survey(m *form.Meridian, body []form.Point) *Survey {
 			f.pts[i] = f.to(p)
 		}
 		f.env = newEnvelope(f.pts)
+		f.open = f.opens(len(m.Spans))
+		s.Deepest[pull] = make([]float64, len(m.Spans))
 		s.Samples[pull] = s.sweep(f)
 	}
 	return s
@@ -159,6 +163,10 @@ func (s *Survey) sweep(f *frame) []Sample {
 		if l := along / w.long; l < e {
 			e = l
 		}
+		if f.open[i] && (next == len(extra) || extra[next].span > i) { // nearly always, where nothing catches
+			out = append(out, Sample{Span: i, T: e, P: w.p.Lerp(w.q, e)}, Sample{Span: i, T: 1 - e, P: w.p.Lerp(w.q, 1-e)})
+			continue
+		}
 		out = append(out, Sample{})
 		s.take(f, &w, e, &out[len(out)-1])
 		for ; next < len(extra) && extra[next].span == i; next++ {
@@ -167,6 +175,41 @@ func (s *Survey) sweep(f *frame) []Sample {
 			}
 		}
 		out = s.step(f, &w, 1-e, out)
+		deepest := 0.0
+		for k := len(out) - 1; k >= 0 && out[k].Span == i; k-- {
+			if d := out[k].Depth; d > deepest {
+				deepest = d
+			}
+		}
+		s.Deepest[f.pull][i] = deepest
+	}
+	return out
+}
+
+// opens tells which of so many spans are open: those over which no other chord comes
+// first, whose plaster lies toward the pull, and which do not run along it so nearly
+// that a step off them leaves them.
+func (f *frame) opens(spans int) []bool {
+	const least, slant = 1e-3, 1e-3
+	out := make([]bool, spans)
+	right := 1.0 // the way along x of a span whose plaster lies toward the pull
+	if f.pull == Up {
+		right = -1
+	}
+	for i := range f.env.pieces {
+		p := &f.env.pieces[i]
+		if p.chord >= spans {
+			continue
+		}
+		a, b := &f.pts[p.chord], &f.pts[p.chord+1]
+		x, y := right*(b.x-a.x), b.y-a.y
+		if x < least || p.x1-p.x0 < x { // or another comes first over some of it
+			continue
+		}
+		if y < 0 {
+			y = -y
+		}
+		out[p.chord] = x > slant*y
 	}
 	return out
 }
@@ -323,9 +366,18 @@ type place struct {
 // outermost place.
 func (s *Survey) OpenOutward(k int) bool {
 	const tiny = 1e-7
+	if open := s.frames[Out].open; k > 0 && k < len(open) && open[k-1] && open[k] && !s.leans(k-1) && !s.leans(k) {
+		return true
+	}
 	p := s.M.Pts[k]
 	env := s.frames[Out].env
 	return env.free(p.Z+tiny, -p.R-1e-5) && env.free(p.Z-tiny, -p.R-1e-5)
+}
+
+// leans tells whether a span runs out or in much more than up.
+func (s *Survey) leans(span int) bool {
+	p, q := s.M.Pts[span], s.M.Pts[span+1]
+	return math.Abs(q.R-p.R) > 50*(q.Z-p.Z)
 }
 
 // Stretch is a piece of a span, from and to in shares of its length.
