@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"sort"
 
 	"moldwright/core/form"
 	"moldwright/core/job"
@@ -281,7 +282,7 @@ func (l *ledger) catches(w way, a, b int) []Catch {
 		open = false
 	}
 	samples := l.s.Samples[w.pull]
-	first, _ := slices.BinarySearchFunc(samples, a, func(s release.Sample, a int) int { return s.Span - a })
+	first := sort.Search(len(samples), func(k int) bool { return samples[k].Span >= a })
 	for i := first; i < len(samples) && samples[i].Span < b; i++ {
 		s := &samples[i]
 		if s.Depth <= release.Free {

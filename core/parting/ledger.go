@@ -195,8 +195,13 @@ func hopeless(depth float64, best *trial) bool {
 	return depth > CatchDepth && (best.depth <= CatchDepth || depth > best.depth+likeDepth)
 }
 
-// likeDepth is by how much in mm two catches may differ and count as equal.
-const likeDepth = 1e-4
+// likeDepth is by how much in mm two catches may differ and count as equal, likeRub by
+// what share of the surface what rubs, likeHook by how much in mm hooks.
+const (
+	likeDepth = 1e-4
+	likeRub   = 0.001
+	likeHook  = 1e-6
+)
 
 // try judges a kind with its seams at points k1 and k2, whose deepest catch is
 // depth.
@@ -256,8 +261,8 @@ func (l *ledger) better(a, b *trial) bool {
 			return a.corners > b.corners
 		}
 	}
-	if math.Abs(a.rub-b.rub) > 0.001*l.area() {
+	if math.Abs(a.rub-b.rub) > likeRub*l.area() {
 		return a.rub < b.rub
 	}
-	return a.depth < b.depth-1e-6
+	return a.depth < b.depth-likeHook
 }

@@ -104,7 +104,7 @@ func (l *ledger) best(k kind, lows, highs []int) (best trial, found bool) {
 				continue
 			}
 			depth := l.depth(k, a, b)
-			if found && (hopeless(depth, &best) || best.rank == rankRubs && l.rubsMore(k, a, b, &best)) {
+			if found && (hopeless(depth, &best) || best.rank != rankClear && l.behind(k, a, b, depth, &best)) {
 				continue
 			}
 			if t := l.try(k, a, b, depth); !found || l.better(&t, &best) {
@@ -115,9 +115,9 @@ func (l *ledger) best(k kind, lows, highs []int) (best trial, found bool) {
 	return best, found
 }
 
-// rubsMore tells of nearly all pairs of seams that are not better than some with which
-// the parts rub that these rub too, and more: all that most need be asked.
-func (l *ledger) rubsMore(k kind, a, b int, best *trial) bool {
+// behind tells of nearly all seams that are not better than some that catch or rub that
+// they are not: all that most need be asked.
+func (l *ledger) behind(k kind, a, b int, depth float64, best *trial) bool {
 	limit, all, rubs := l.rules.RubShare/100*1.000001, 0.0, false
 	if k.lower {
 		t := l.caps[release.Down]
@@ -139,7 +139,19 @@ func (l *ledger) rubsMore(k kind, a, b int, best *trial) bool {
 		all += rub
 		rubs = rubs || rub > limit*(t.area[l.end]-t.area[b])
 	}
-	return rubs && all > best.rub+0.0010001*l.area()
+	switch {
+	case depth > CatchDepth:
+		if best.rank != rankCatches {
+			return true
+		}
+		if d := best.depth - depth; d > 0.999*likeDepth {
+			return false
+		}
+	case best.rank == rankCatches || !rubs:
+		return false
+	}
+	more, like := all-best.rub, likeRub*l.area()
+	return more > 1.001*like || more > -0.999*like && depth > best.depth-0.999*likeHook
 }
 
 // every is all points that may carry a seam, or just the point else.
