@@ -253,23 +253,23 @@ func (l *ledger) clearPair(k kind) (k1, k2 int, ok bool) {
 		}
 		return true
 	}
-	clear := func(t *table, a, b int) bool { return l.excess(t, a) >= l.excess(t, b) }
+	limit, upper, out := l.rules.RubShare/100, l.excess(up, l.end), sides.out[0]
 	var front []int
 	for p := 1; p < l.end; p++ {
-		if sides.out[0][p-1] > CatchDepth {
+		if out[p-1] > CatchDepth {
 			front = front[:0]
 		}
 		if !l.seam[p] {
 			continue
 		}
-		if l.up[p] <= CatchDepth && clear(up, p, l.end) {
+		if len(front) > 0 && l.up[p] <= CatchDepth && up.rub[p]-limit*up.area[p] >= upper {
 			for _, a := range front {
 				if noLess(a, p) && l.try(k, a, p, l.depth(k, a, p)).verdict == Clear {
 					return a, p, true
 				}
 			}
 		}
-		if l.down[p] <= CatchDepth && clear(down, 0, p) && !slices.ContainsFunc(front, func(a int) bool { return noLess(a, p) }) {
+		if l.down[p] <= CatchDepth && down.rub[p] <= limit*down.area[p] && !slices.ContainsFunc(front, func(a int) bool { return noLess(a, p) }) {
 			front = append(slices.DeleteFunc(front, func(a int) bool { return noLess(p, a) }), p)
 		}
 	}
@@ -282,27 +282,31 @@ func (l *ledger) clearPair(k kind) (k1, k2 int, ok bool) {
 // together.
 func (l *ledger) leastPair(k kind, depth float64) (k1, k2 int, ok bool) {
 	down, up, sides := l.caps[release.Down].rub, l.caps[release.Up].rub, l.sides[k.sides]
-	side := make([]float64, l.end+1) // rubbing of the sides before a point
-	for _, t := range sides.tables {
-		for p := range side {
-			side[p] += t.rub[p] / float64(len(sides.tables))
+	side := sides.tables[0].rub // rubbing of the sides before a point
+	if share := 1 / float64(len(sides.tables)); share < 1 {
+		side = make([]float64, l.end+1)
+		for _, t := range sides.tables {
+			for p, rub := range t.rub {
+				side[p] += share * rub
+			}
 		}
 	}
-	best, least := -1, math.Inf(1)
+	best, most, least, all, out := -1, 0.0, math.Inf(1), up[l.end], sides.out[0]
 	for p := 1; p < l.end; p++ {
-		if sides.out[0][p-1] > depth {
+		if out[p-1] > depth {
 			best = -1
 		}
 		if !l.seam[p] {
 			continue
 		}
+		spared := side[p] - down[p]
 		if best >= 0 && l.up[p] <= depth {
-			if rub := up[l.end] - up[p] + side[p] - side[best] + down[best]; rub < least {
+			if rub := all - up[p] + side[p] - most; rub < least {
 				least, k1, k2, ok = rub, best, p, true
 			}
 		}
-		if l.down[p] <= depth && (best < 0 || side[p]-down[p] > side[best]-down[best]) {
-			best = p
+		if l.down[p] <= depth && (best < 0 || spared > most) {
+			best, most = p, spared
 		}
 	}
 	return k1, k2, ok
