@@ -141,18 +141,40 @@ func (c *curve) flatten(m *Meridian, i int) {
 	b := c.piece(i)
 	var room [mostTurns + 1]float64
 	ts := append(b.turns(room[:0]), 1)
-	t0, a0, p := 0.0, b.heading(0), b[0]
+	t0, a0, p := 0.0, 0.0, b[0]
+	if s := c.out[i]; i > 0 && c.in[i] == s && s.R*s.R+s.Z*s.Z > 1e-6 { // it goes on as the piece before it ends
+		a0 = wrap(m.Spans[len(m.Spans)-1].A1)
+	} else {
+		a0 = b.heading(0)
+	}
+	even := b.bulge() <= ChordTol
 	for _, t := range ts {
 		q, a := b[3], b.heading(t)
 		if t < 1 {
 			q = b.at(t)
 		}
-		b.refine(m, t0, t, a0, a, p, q, 0)
+		if turn := wrap(a - a0); even && math.Abs(turn) <= TurnTol { // nearly always on a fine contour
+			m.Spans = append(m.Spans, Span{a0, a0 + turn})
+		} else {
+			b.refine(m, t0, t, a0, a, p, q, 0)
+		}
 		if t < 1 {
 			m.point(q, false, -1)
 		}
 		t0, a0, p = t, a, q
 	}
+}
+
+// bulge is more than the distance in mm of any place of the piece from the chord of a
+// stretch around it: an eighth of the greatest second derivative, which runs straight.
+func (b *cubic) bulge() float64 {
+	r0, z0 := b[2].R-2*b[1].R+b[0].R, b[2].Z-2*b[1].Z+b[0].Z
+	r1, z1 := b[3].R-2*b[2].R+b[1].R, b[3].Z-2*b[2].Z+b[1].Z
+	d, e := r0*r0+z0*z0, r1*r1+z1*z1
+	if e > d {
+		d = e
+	}
+	return 6. / 8 * math.Sqrt(d)
 }
 
 // refine appends the points strictly between t0 and t1, which lie at p and q, and
@@ -173,6 +195,12 @@ func (b *cubic) refine(m *Meridian, t0, t1, a0, a1 float64, p, q Point, depth in
 	m.Spans = append(m.Spans, Span{a0, a0 + turn})
 }
 
+// opposed tells whether a quadratic in t can have a root in [0, 1]: its Bernstein
+// coefficients (it runs within their range) are not all of one sign.
+func opposed(a, b, c float64) bool {
+	return !(a > 0 && b > 0 && c > 0 || a < 0 && b < 0 && c < 0)
+}
+
 // mostTurns is how many a cubic has at most.
 const mostTurns = 6
 
@@ -186,10 +214,16 @@ func (b *cubic) turns(ts []float64) []float64 {
 	}
 	r0, r1, r2 := quad(b[0].R, b[1].R, b[2].R, b[3].R)
 	z0, z1, z2 := quad(b[0].Z, b[1].Z, b[2].Z, b[3].Z)
-	ts = roots(ts, r0, r1, r2)
-	ts = roots(ts, z0, z1, z2)
+	if opposed(b[1].R-b[0].R, b[2].R-b[1].R, b[3].R-b[2].R) {
+		ts = roots(ts, r0, r1, r2)
+	}
+	if opposed(b[1].Z-b[0].Z, b[2].Z-b[1].Z, b[3].Z-b[2].Z) {
+		ts = roots(ts, z0, z1, z2)
+	}
 	// the cubic terms of r'z" - z'r" cancel
-	ts = roots(ts, r0*z1-z0*r1, 2*(r0*z2-z0*r2), r1*z2-z1*r2)
+	if c0, c1, c2 := r0*z1-z0*r1, 2*(r0*z2-z0*r2), r1*z2-z1*r2; opposed(c0, c0+c1/2, c0+c1+c2) {
+		ts = roots(ts, c0, c1, c2)
+	}
 	if len(ts) < 2 { // nearly always
 		return ts
 	}

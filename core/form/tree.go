@@ -214,8 +214,95 @@ func (r *ray) meet(a, b Point) float64 {
 // crossing finds two chords of the meridian that meet otherwise than as
 // neighbours in their common point.
 func (m *Meridian) crossing() (i, j int, ok bool) {
+	if apart(m.Pts) {
+		return 0, 0, false
+	}
 	t := NewTree(m.Pts)
 	return t.cross(1, 1)
+}
+
+// mostRuns is up to how many runs of a line are gone through pair by pair.
+const mostRuns = 6
+
+// apart tells of most lines that no two chords meet but neighbours in their common
+// point: of those of few runs, each going only up, only down or only level outward or
+// inward, whose chords keep clear of those of other runs as their boxes show.
+func apart(pts []Point) bool {
+	var runs [mostRuns]struct{ from, to int }
+	n, way := 0, Point{}
+	for i, q := range pts[1:] {
+		p := pts[i]
+		d := Point{sign(q.R - p.R), sign(q.Z - p.Z)}
+		if d.Z != 0 {
+			d.R = 0
+		}
+		if d == (Point{}) {
+			return false
+		}
+		if d != way {
+			if n == mostRuns {
+				return false
+			}
+			runs[n].from, way = i, d
+			n++
+		}
+		runs[n-1].to = i + 1
+	}
+	for a := range n {
+		for b := a + 1; b < n; b++ {
+			if !clear(pts, runs[a].from, runs[a].to, runs[b].from, runs[b].to) {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+// clear tells that no chord of the run from point a0 to a1 has a box in common with one
+// of the later run from b0 to b1, or is its neighbour and does not lie upon it.
+func clear(pts []Point, a0, a1, b0, b1 int) bool {
+	risesA, risesB := pts[a1].Z >= pts[a0].Z, pts[b1].Z >= pts[b0].Z
+	first := 0 // of b's chords from its lowest up, the one from which on they reach up to a's
+	for k := range a1 - a0 {
+		i := a0 + k
+		if !risesA {
+			i = a1 - 1 - k
+		}
+		lo, hi := sorted(pts[i].Z, pts[i+1].Z)
+		inner, outer := sorted(pts[i].R, pts[i+1].R)
+		for n := first; n < b1-b0; n++ {
+			j := b0 + n
+			if !risesB {
+				j = b1 - 1 - n
+			}
+			low, high := sorted(pts[j].Z, pts[j+1].Z)
+			if low > hi {
+				break
+			}
+			if high < lo {
+				first = n + 1
+				continue
+			}
+			if j == i+1 {
+				if foldsBack(pts[i], pts[j], pts[j+1]) {
+					return false
+				}
+			} else if from, to := sorted(pts[j].R, pts[j+1].R); from <= outer && inner <= to {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+func sign(v float64) float64 {
+	switch {
+	case v > 0:
+		return 1
+	case v < 0:
+		return -1
+	}
+	return 0
 }
 
 // cross looks for a meeting between a chord under box a and one under box b,
