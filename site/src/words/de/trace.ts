@@ -66,7 +66,7 @@ export const trace: Like<typeof en> = {
   top: "Oben ist es", tops: { auto: "wie der Umriss zeigt", open: "offen, mit Rand", closed: "geschlossen" },
   cameraTitle: "Wo die Kamera stand", distance: "Objektiv bis Gefäßmitte", lens: "Objektiv über dem Tisch",
   cameraHint: "Muss nicht sein. Beim Abstand genügt ungefähr; bei der Höhe genauer sein.", cameraEmpty: "unbekannt",
-  tolerance: "Kurve genau auf", toleranceEmpty: "automatisch",
+  tolerance: "Kurve genau auf", toleranceEmpty: "auto",
 
   // Zeichnungen
   svgTitle: "Welche Linie ist das Profil?", svgFrom: (from) => `Aus: ${page.source(from)}.`,

@@ -27,7 +27,7 @@ export const verdict: Like<typeof en> = {
   nextTooling: "Gips und Schlicker abwiegen.",
   nextCasting: "Die Blätter an die Werkbank mitnehmen.",
   nextSheets: "Den Auftrag speichern, um später daran weiterzuarbeiten.",
-  go: (tab) => `Weiter zu: ${tab}`,
+  go: (tab) => `Zu: ${tab}`,
 
   atHeight: (z) => `bei ${z}`,
   betweenHeights: (a, b) => `zwischen ${a} und ${b}`,

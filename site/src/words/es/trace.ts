@@ -65,7 +65,7 @@ export const trace = {
   top: "Por arriba es", tops: { auto: "como muestra el contorno", open: "abierta, con borde", closed: "cerrada" },
   cameraTitle: "Dónde estaba la cámara", distance: "Del objetivo al centro de la vasija", lens: "Objetivo sobre la mesa",
   cameraHint: "Opcional. Para la distancia basta lo aproximado; ponga más cuidado en la altura.", cameraEmpty: "desconocida",
-  tolerance: "Curva a menos de", toleranceEmpty: "automática",
+  tolerance: "Curva a menos de", toleranceEmpty: "auto",
 
   // drawings
   svgTitle: "¿Qué línea es el perfil?", svgFrom: (from: From) => `De: ${page.source(from)}.`,

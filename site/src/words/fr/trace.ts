@@ -65,7 +65,7 @@ export const trace: Like<typeof en> = {
   top: "Le haut est", tops: { auto: "comme le contour le montre", open: "ouvert, avec un bord", closed: "fermé" },
   cameraTitle: "Où était l’appareil", distance: "De l’objectif au milieu du pot", lens: "Objectif au-dessus de la table",
   cameraHint: "Facultatif. À peu près suffit pour la distance ; plus de soin pour la hauteur.", cameraEmpty: "inconnue",
-  tolerance: "Courbe à moins de", toleranceEmpty: "automatique",
+  tolerance: "Courbe à moins de", toleranceEmpty: "auto",
 
   // drawings
   svgTitle: "Quelle ligne est le profil ?", svgFrom: (from) => `Tiré ${ofSource(from)}.`,
