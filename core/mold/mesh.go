@@ -197,7 +197,10 @@ func (p *Part) natchesOn(i int) []Natch {
 
 // Cast is the mesh of the clay cast as it stands in the mold, trimmed at the
 // trim line: between the contour and its inner surface, or solid where inner
-// is nil.
+// is nil. Slip builds an even wall, which this keeps where the section is round and
+// beside dimples only: with another section the inside is the same section scaled,
+// so that the wall is thinner where the section comes in, and behind dimples the
+// inside is smooth.
 func (s *Solids) Cast(inner []form.Point) (*solid.Mesh, error) {
 	var outline [][2]float64
 	for _, p := range s.md.Cavity {
