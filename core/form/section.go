@@ -47,6 +47,7 @@ func NewSection(s job.Section) *Section {
 	case job.SectionOval:
 		k := 1/(s.Ratio*s.Ratio) - 1 // g = 1 / sqrt(cos^2 + sin^2 / ratio^2)
 		out.Repeats = 2
+		out.MeanSquare = s.Ratio // of the ellipse, to its circle
 		out.Bends = []float64{0, math.Pi / 2}
 		out.at = func(a float64) (float64, float64) {
 			sin, cos := math.Sincos(a)
@@ -55,9 +56,10 @@ func NewSection(s job.Section) *Section {
 		}
 	case job.SectionPolygon:
 		out.Repeats = s.Count
-		out.at, out.Bends = polygon(n, s.Rounding/100)
+		out.at, out.Bends, out.MeanSquare = polygon(n, s.Rounding/100)
 	case job.SectionFlutes:
 		d := s.Depth / 200
+		out.MeanSquare = 1 - 2*d + 1.5*d*d
 		out.Repeats = s.Count
 		out.Bends = []float64{0, math.Pi / n}
 		out.at = func(a float64) (float64, float64) {
@@ -70,19 +72,21 @@ func NewSection(s job.Section) *Section {
 		out.at = func(float64) (float64, float64) { return 1, 0 }
 		return out
 	}
-	out.MeanSquare = meanSquare(out)
 	return out
 }
 
 // polygon is a regular polygon of n faces a unit from the axis, corners of the
 // radius round, all scaled so that a corner's tip stands at 1. A face looks
 // along azimuth 0.
-func polygon(n, round float64) (at func(float64) (g, slope float64), bends []float64) {
+func polygon(n, round float64) (at func(float64) (g, slope float64), bends []float64, meanSquare float64) {
 	half := math.Pi / n
 	centre := (1 - round) / math.Cos(half) // of a corner's arc, at azimuth half
 	tip := centre + round
 	// the arc begins at the foot of its centre on the face
 	from := math.Atan2((1-round)*math.Tan(half), 1)
+	// a polygon of the corners' centres, a strip along its faces, and a circle
+	flat, in := n*math.Tan(half), 1-round
+	area := flat*in*in + 2*flat*in*round + math.Pi*round*round
 	bends = []float64{half}
 	if half-from > 1e-6 {
 		bends = []float64{from, half, 2*half - from}
@@ -99,15 +103,5 @@ func polygon(n, round float64) (at func(float64) (g, slope float64), bends []flo
 		root := math.Sqrt(max(1e-18, round*round-centre*centre*sin*sin))
 		g := centre*cos + root
 		return g / tip, (-centre*sin - centre*centre*sin*cos/root) / tip
-	}, bends
-}
-
-func meanSquare(s *Section) float64 {
-	const steps = 7200
-	sum := 0.0
-	for i := range steps {
-		g, _ := s.at((float64(i) + 0.5) / steps * 2 * math.Pi)
-		sum += g * g
-	}
-	return sum / steps
+	}, bends, area / (math.Pi * tip * tip)
 }

@@ -68,19 +68,35 @@ func (l *ledger) surround(a *surround, n int, edges measures) {
 }
 
 // settle turns the section so that n side parts, so many of them unlike, hook
-// least, and then so that an upright wall rubs least.
+// least, and then so that an upright wall rubs least. The directions in which parts look
+// at a section that is turned in equal steps are few: they lie on a grid of such steps,
+// the section repeats, and it is its own mirror image.
 func settle(s *form.Section, n, unlike int, leastDraft float64) (turn, hook float64) {
 	half := math.Pi / float64(n)
 	hook = math.Inf(1)
-	period := 2 * math.Pi / float64(lcm(s.Repeats, n))
-	edges := release.NewEdges(leastDraft)
+	common := lcm(s.Repeats, n)
+	step := 2 * math.Pi / float64(common*turns)
+	around := turns * common / s.Repeats // steps after which the section repeats
+	type look struct {
+		hook, share float64
+		hooks, rubs bool // whether these are known
+	}
+	looks := make([]look, around/2+1)
+	at := func(i, k int) (*look, float64) { // part i at the turn k
+		d := (((2*i+1)*turns*common/(2*n)-k)%around + around) % around
+		d = min(d, around-d)
+		return &looks[d], float64(d) * step
+	}
+	upright := release.NewUpright(half, leastDraft)
 	rub := math.Inf(1)
 	for k := range turns {
-		by := float64(k) / turns * period
-		turned := s.Turned(by)
 		deep := 0.0
 		for i := 0; i < unlike && deep < hook+1e-6; i++ {
-			deep = max(deep, release.Hook(turned, (2*float64(i)+1)*half, half, 0).Depth)
+			l, mid := at(i, k)
+			if !l.hooks {
+				l.hook, l.hooks = release.Hook(s, mid, half, 0).Depth, true
+			}
+			deep = max(deep, l.hook)
 		}
 		if deep < 1e-6 {
 			deep = 0
@@ -90,10 +106,14 @@ func settle(s *form.Section, n, unlike int, leastDraft float64) (turn, hook floa
 		}
 		share := 0.0
 		for i := range unlike {
-			share += release.UprightShare(turned, (2*float64(i)+1)*half, half, edges)
+			l, mid := at(i, k)
+			if !l.rubs {
+				l.share, l.rubs = upright.Share(s, mid), true
+			}
+			share += l.share
 		}
 		if deep < hook-1e-6 || share < rub-1e-6 {
-			turn, hook, rub = by, deep, share
+			turn, hook, rub = float64(k)*step, deep, share
 		}
 	}
 	return turn, hook

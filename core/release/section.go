@@ -133,17 +133,35 @@ func (t *Around) Span(m *form.Meridian, i int, below []float64) (area, least flo
 	return band * (a.factor + f*(b.factor-a.factor)), a.least + f*(b.least-a.least)
 }
 
-// UprightShare is the share of an upright wall, over a side part's sector,
-// that has less draft than the first of the edges.
-func UprightShare(s *form.Section, mid, half float64, edges Edges) float64 {
+// Upright measures an upright wall over the sector of a side part.
+type Upright struct {
+	half, least float64      // radians; sine of the draft that is asked for
+	ahead       [][2]float64 // sine and cosine of azimuths from the middle of the part
+}
+
+// NewUpright is for side parts that reach half (radians) to either side of their middle
+// and a least draft in degrees.
+func NewUpright(half, leastDraft float64) *Upright {
+	u := &Upright{half, math.Sin(leastDraft * math.Pi / 180), make([][2]float64, sideAzimuths)}
+	for k := range u.ahead {
+		u.ahead[k][0], u.ahead[k][1] = math.Sincos(u.azimuth(k))
+	}
+	return u
+}
+
+func (u *Upright) azimuth(k int) float64 {
+	return (2*(float64(k)+0.5)/sideAzimuths - 1) * u.half
+}
+
+// Share is the share of the wall around a section that has less than the least draft,
+// of a part that looks along azimuth mid.
+func (u *Upright) Share(s *form.Section, mid float64) float64 {
 	below, all := 0.0, 0.0
-	for k := range sideAzimuths {
-		a := mid + (2*(float64(k)+0.5)/sideAzimuths-1)*half
-		g, d := s.At(a)
-		sin, cos := math.Sincos(a - mid)
-		area := math.Hypot(g, d)
+	for k := range u.ahead {
+		g, d := s.At(mid + u.azimuth(k))
+		area := math.Sqrt(g*g + d*d)
 		all += area
-		if (g*cos+d*sin)/area < edges.sin[0] {
+		if g*u.ahead[k][1]+d*u.ahead[k][0] < u.least*area {
 			below += area
 		}
 	}
