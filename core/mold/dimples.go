@@ -398,6 +398,9 @@ func (md *Mold) DimpleInside(inner []form.Point, wall float64) float64 {
 	return sum / 1000
 }
 
+// Dimpled tells whether the wall has a pattern of dimples.
+func (md *Mold) Dimpled() bool { return md.dimples != nil }
+
 // CutLevel tells whether a level cut at a height (mm) meets no dimple, and
 // CutUpright whether one through the axis at an azimuth (degrees) meets none or
 // goes through the middle of one.

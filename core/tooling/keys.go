@@ -238,6 +238,12 @@ func (t *turned) sunk(keys []key, normal solid.Vec, place func(x, y float64) sol
 		i := slices.IndexFunc(*t.held, func(h held) bool { return h.at == at && h.normal == normal && h.asked == k.radius })
 		if i < 0 {
 			h := held{at: at, normal: normal, asked: k.radius}
+			if t.deep(k.radius, at, normal) {
+				h.radius = k.radius
+				*t.held = append(*t.held, h)
+				out = append(out, k)
+				continue
+			}
 			far, deg := math.Hypot(at[0], at[1]), math.Atan2(at[1], at[0])*180/math.Pi
 			part := *t
 			part.section = slices.Clone(t.section)

@@ -107,3 +107,58 @@ func (t *tube) room(at [2]float64, from, to float64) float64 {
 	}
 	return least
 }
+
+// deep tells whether the tube about a key, across an upright joint or a level one,
+// surely lies in the matter of a round piece, by its section alone: no mesh of it
+// need be made then. Turned about the axis the tube sweeps, in the section, discs of
+// its radius along a line: outward from an upright joint, since it goes out along
+// the tangent, and up or down from a level one. Marks, natches and whatever else is
+// not round are kept clear of.
+func (t *turned) deep(radius float64, at, normal solid.Vec) bool {
+	const (
+		off  = 0.05 // mm, more than the chords of a mesh
+		step = 0.25 // mm, about, between the discs that are asked for
+	)
+	if !t.md.Section.Round || t.md.Block.Facets != 0 || t.md.Dimpled() {
+		return false
+	}
+	spare := spareOf(t.clear)
+	wide, long := radius+spare+off, radius+2*spare+off
+	far := math.Hypot(at[0], at[1])
+	from := form.Point{R: far, Z: at[2]}
+	to := from
+	if normal[2] != 0 {
+		from.Z, to.Z = at[2]-normal[2]*keyFoot, at[2]+normal[2]*long
+	} else if far > wide {
+		to.R += math.Hypot(far-wide, long) - (far - wide)
+	} else {
+		return false
+	}
+	loop := make([]form.Point, len(t.section))
+	for i, q := range t.section {
+		loop[i] = q.Point
+	}
+	edges := depths{edges: chordsOf(loop)}
+	n := math.Ceil(from.Dist(to) / step)
+	need := wide + from.Dist(to)/n/2
+	for i := range int(n) + 1 {
+		if d, ok := edges.depth(from.Lerp(to, float64(i)/n), need); !ok || d < need {
+			return false
+		}
+	}
+	room := math.Hypot(wide, long)
+	for _, l := range t.clears() {
+		lo, hi := l[0], l[0]
+		near := true
+		for i := range 3 {
+			for _, p := range l {
+				lo[i], hi[i] = min(lo[i], p[i]), max(hi[i], p[i])
+			}
+			near = near && lo[i]-room < at[i] && at[i] < hi[i]+room
+		}
+		if near {
+			return false
+		}
+	}
+	return true
+}
