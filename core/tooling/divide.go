@@ -66,7 +66,7 @@ func divided(j *job.Job, p Piece, t *turned, full func() *turned) []Piece {
 				if sliced = t; full != nil {
 					sliced = full()
 				}
-				sliced.whole, sliced.held = sliced, &[]held{}
+				sliced.whole, sliced.asked = sliced, &asked{}
 			}
 			of = sliced
 		}
@@ -90,7 +90,7 @@ func divided(j *job.Job, p Piece, t *turned, full func() *turned) []Piece {
 		fit := true
 		for i := range m {
 			layer := of.between(levels[i], levels[i+1])
-			layer.held = &[]held{}
+			layer.asked = &asked{}
 			for k := range n {
 				part := *layer
 				if n > 1 {

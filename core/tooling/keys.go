@@ -94,9 +94,9 @@ func keyHoles(b *solid.Builder, keys []key, clearance float64, normal solid.Vec,
 }
 
 // roomiest is the point inside a simple loop that is farthest from its edges,
-// up to the room that the largest key takes and then farthest from the keys
-// that are there, and its distance from the edges: the best of a grid, then of
-// finer ones around it.
+// up to the room that the largest key takes in a joint of a turned piece, and then
+// farthest from the keys that are there, and its distance from the edges: the best
+// of a grid, then of finer ones around it.
 func roomiest(loop []form.Point, others []key) (best form.Point, room float64) {
 	lo, hi := loop[0], loop[0]
 	for _, q := range loop {
@@ -118,7 +118,7 @@ func roomiest(loop []form.Point, others []key) (best form.Point, room float64) {
 				if len(others) > 0 {
 					far = 0.02 * apart
 				}
-				enough := math.Min(apart/2, keyMost+2*keyWall)
+				enough := math.Min(apart/2, keyMost+4*keyWall)
 				if enough+far <= most {
 					continue // however deep it lies
 				}
@@ -229,51 +229,63 @@ type held struct {
 	radius float64 // 0 where it is left out
 }
 
+// asked is what the joints of a turned piece have been told.
+type asked struct {
+	held   []held
+	clears [][]solid.Vec // of the piece; nil before they are asked for
+}
+
 // sunk are those of the keys of a joint that have sound matter about them, each as
-// large as that allows: about each the piece is made whole for as far round as matters.
+// large as that allows.
 func (t *turned) sunk(keys []key, normal solid.Vec, place func(x, y float64) solid.Vec) (out []key) {
-	spare := spareOf(t.clear)
 	for _, k := range keys {
 		at := place(k.at[0], k.at[1])
-		i := slices.IndexFunc(*t.held, func(h held) bool { return h.at == at && h.normal == normal && h.asked == k.radius })
+		i := slices.IndexFunc(t.asked.held, func(h held) bool { return h.at == at && h.normal == normal && h.asked == k.radius })
 		if i < 0 {
-			h := held{at: at, normal: normal, asked: k.radius}
-			if t.deep(k.radius, at, normal) {
-				h.radius = k.radius
-				*t.held = append(*t.held, h)
-				out = append(out, k)
-				continue
+			i = len(t.asked.held)
+			h := held{at: at, normal: normal, asked: k.radius, radius: k.radius}
+			if !t.deep(k.radius, at, normal) {
+				h.radius = t.allows(k, at, normal, place)
 			}
-			far, deg := math.Hypot(at[0], at[1]), math.Atan2(at[1], at[0])*180/math.Pi
-			part := *t
-			part.section = slices.Clone(t.section)
-			for i := range part.section {
-				part.section[i].edge = plain
-			}
-			for _, n := range t.natches { // a ball about each holds it
-				sin, cos := solid.SinCosDeg(n.Azimuth)
-				v := minus(solid.Vec{n.At.R * cos, n.At.R * sin, n.At.Z}, at)
-				along := math.Max(-keyFoot, math.Min(k.radius+2*spare, dotted(v, normal)))
-				k.radius = math.Min(k.radius, norm(plus(v, normal, -along))-n.Radius-spare)
-			}
-			part.natches, part.ends, part.from, part.to = nil, [2][]key{}, 0, 360
-			if wide := 2 * (k.radius + 2*spare + keyFoot); far > wide {
-				half := math.Asin(wide/far)*180/math.Pi + 360/float64(t.md.Solids().Turn.Steps())
-				part.from, part.to = 360+deg-half, 360+deg+half // no step of the table lies below 0
-			}
-			if m, err := part.build(t.md.Solids()); err == nil {
-				if k, ok := tubeAbout(m, normal, place).holds(k, spare); ok {
-					h.radius = k.radius
-				}
-			}
-			i = len(*t.held)
-			*t.held = append(*t.held, h)
+			t.asked.held = append(t.asked.held, h)
 		}
-		if k.radius = (*t.held)[i].radius; k.radius > 0 {
+		if k.radius = t.asked.held[i].radius; k.radius > 0 {
 			out = append(out, k)
 		}
 	}
 	return out
+}
+
+// allows is how large the matter about a key lets it be, 0 where that is too small:
+// about it the piece is made whole for as far round as matters.
+func (t *turned) allows(k key, at, normal solid.Vec, place func(x, y float64) solid.Vec) float64 {
+	spare := spareOf(t.clear)
+	far, deg := math.Hypot(at[0], at[1]), math.Atan2(at[1], at[0])*180/math.Pi
+	part := *t
+	part.section = slices.Clone(t.section)
+	for i := range part.section {
+		part.section[i].edge = plain
+	}
+	for _, n := range t.natches { // a ball about each holds it
+		sin, cos := solid.SinCosDeg(n.Azimuth)
+		v := minus(solid.Vec{n.At.R * cos, n.At.R * sin, n.At.Z}, at)
+		along := math.Max(-keyFoot, math.Min(k.radius+2*spare, dotted(v, normal)))
+		k.radius = math.Min(k.radius, norm(plus(v, normal, -along))-n.Radius-spare)
+	}
+	part.natches, part.ends, part.from, part.to = nil, [2][]key{}, 0, 360
+	if wide := 2 * (k.radius + 2*spare + keyFoot); far > wide {
+		half := math.Asin(wide/far)*180/math.Pi + 360/float64(t.md.Solids().Turn.Steps())
+		part.from, part.to = 360+deg-half, 360+deg+half // no step of the table lies below 0
+	}
+	m, err := part.build(t.md.Solids())
+	if err != nil {
+		return 0
+	}
+	k, ok := tubeAbout(m, normal, place).holds(k, spare)
+	if !ok {
+		return 0
+	}
+	return k.radius
 }
 
 // unkeyed tells whether none of the joints of a piece has a key.

@@ -146,8 +146,11 @@ func (t *turned) deep(radius float64, at, normal solid.Vec) bool {
 			return false
 		}
 	}
+	if t.asked.clears == nil {
+		t.asked.clears = append([][]solid.Vec{}, t.clears()...)
+	}
 	room := math.Hypot(wide, long)
-	for _, l := range t.clears() {
+	for _, l := range t.asked.clears {
 		lo, hi := l[0], l[0]
 		near := true
 		for i := range 3 {

@@ -136,7 +136,7 @@ type turned struct {
 	cones    int      // the way of level faces whose keys stand out: 1 up, -1 down
 	reads    int      // the way that marks on walls read up, where it is not that
 	whole    *turned  // before it was cut level
-	held     *[]held  // of its joints' keys
+	asked    *asked   // of its joints
 }
 
 func (t *turned) build(so *mold.Solids) (*solid.Mesh, error) {
