@@ -194,7 +194,7 @@ func (l *ledger) heldChain(sc *Scheme) []*held {
 // outward are the stretches of the contour, and points of it, from which a level plane
 // runs outward, in order.
 func (l *ledger) outward() []reach {
-	wide := l.s.Outermost()
+	wide := l.outermost()
 	out := make([]reach, 0, len(l.open)+len(wide))
 	for i := range l.end {
 		if i > 0 && l.seam[i] {
@@ -214,16 +214,16 @@ const dimplePlaces = 6
 
 // heldBy are the places that a way holds by what counts, in order along the contour.
 func (l *ledger) heldBy(w way, name string) []held {
-	samples := l.s.Samples[w.pull]
-	out := make([]held, 0, len(samples)/2)
-	for i := 0; i < len(samples) && samples[i].Span < l.end; { // of each span the deepest
-		c := &samples[i]
-		for i++; i < len(samples) && samples[i].Span == c.Span; i++ {
-			if samples[i].Depth > c.Depth {
-				c = &samples[i]
-			}
+	samples, deepest := l.s.Samples[w.pull], l.s.Deepest[w.pull][:l.end]
+	some := 0
+	for _, d := range deepest {
+		if d > CatchDepth {
+			some++
 		}
-		if c.Depth > CatchDepth {
+	}
+	out := make([]held, 0, some)
+	for i := 0; len(out) < some; i++ { // of each span the deepest
+		if c := &samples[i]; c.Depth > CatchDepth && c.Depth == deepest[c.Span] && (len(out) == 0 || out[len(out)-1].span != c.Span) {
 			out = append(out, held{spot: spot{c.Span, c.T}, depth: c.Depth, part: name, sample: c})
 		}
 	}

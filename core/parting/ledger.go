@@ -32,6 +32,7 @@ type ledger struct {
 	told    []told                  // the stretches that schemes have told so far
 	held    map[way][]held          // what a way holds by what counts, once found
 	planes  []reach                 // where level planes run outward, once found
+	wide    []release.Stretch       // the pot's outermost stretches, once found
 	links   [3][]link               // room for the chains of a certificate
 	room    [maxSides + 1]*rooms    // by the number of side parts, once found
 	caught  *limits                 // once found

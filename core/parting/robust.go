@@ -52,6 +52,7 @@ func Robust(m *form.Meridian, end int, inner *form.Meridian, all []Scheme, chose
 		}
 	}
 	c := &all[chosen]
+	var outer falls
 	for i := range all {
 		s := &all[i]
 		if i == chosen || s.Verdict == Clear || s.Count >= c.Count && c.Verdict == Clear {
@@ -61,7 +62,7 @@ func Robust(m *form.Meridian, end int, inner *form.Meridian, all []Scheme, chose
 		if s.Count < c.Count {
 			reason = "fewer"
 		}
-		e, from, to := freed(m, end, s, rules)
+		e, from, to := freed(m, end, s, rules, &outer)
 		if s.Core { // it must let go too
 			if f := along(inner, len(inner.Pts)-1, 0, rules)[0]; f.e > e {
 				e, from, to = f.e, inner.Pts[f.i].Z, inner.Pts[f.j].Z

@@ -22,9 +22,15 @@ import (
 //     change by (d - the depth that counts)/2, and side parts when what stands in
 //     the way comes as near to the axis as what is held, each moving half way.
 //   - One that rubs: when walls tilt until no more than the rules' share does.
-func freed(m *form.Meridian, end int, s *Scheme, rules Rules) (e, from, to float64) {
+func freed(m *form.Meridian, end int, s *Scheme, rules Rules, f *falls) (e, from, to float64) {
 	if s.Sides == 0 {
-		e, i, j := newFalls(m, end, s.Upper, rules).least()
+		if f.down == nil {
+			f.down = along(m, 0, end, rules)
+		}
+		if s.Upper && f.up == nil {
+			f.up = along(m, end, 0, rules)
+		}
+		e, i, j := f.least(s.Upper)
 		return e, m.Pts[i].Z, m.Pts[j].Z
 	}
 	outer := Scheme{Parts: s.Parts, Verdict: Clear}
@@ -84,22 +90,13 @@ func freed(m *form.Meridian, end int, s *Scheme, rules Rules) (e, from, to float
 // surface. Values that are to rise take a largest change of at least half their
 // largest fall, whichever way they are changed.
 type falls struct {
-	down, up []fall // of a lower part up to a point, of an upper from it on
-	upper    bool
+	down, up []fall // of a lower part up to a point, of an upper from it on; once found
 }
 
 // fall is the error that a part asks for, and the points between which it does.
 type fall struct {
 	e    float64
-	i, j int
-}
-
-func newFalls(m *form.Meridian, end int, upper bool, rules Rules) *falls {
-	f := &falls{upper: upper, down: along(m, 0, end, rules)}
-	if upper {
-		f.up = along(m, end, 0, rules)
-	}
-	return f
+	i, j int32
 }
 
 // along goes from point a to point b and tells what a part asks that ends at
@@ -115,7 +112,8 @@ func along(m *form.Meridian, a, b int, rules Rules) []fall {
 	// and where; and the most that a unit of surface since then lacks of its gain
 	bare, net, bareAt, netAt, lack := m.Pts[a].R, m.Pts[a].R, a, a, 0.0
 	gain, area := 0.0, 0.0
-	catch, rub, rubLack := fall{0, a, a}, fall{0, a, a}, 0.0
+	catch, rubLack := fall{0, int32(a), int32(a)}, 0.0
+	rub := catch
 	out[a] = catch
 	for k := a; k != b; k += step {
 		p, q := m.Pts[k], m.Pts[k+step]
@@ -130,10 +128,10 @@ func along(m *form.Meridian, a, b int, rules Rules) []fall {
 			lack = short
 		}
 		if d := bare - q.R; d > catch.e {
-			catch = fall{d, bareAt, k + step}
+			catch = fall{d, int32(bareAt), int32(k + step)}
 		}
 		if d := net - (q.R - gain); d > rub.e {
-			rub, rubLack = fall{d, netAt, k + step}, lack
+			rub, rubLack = fall{d, int32(netAt), int32(k + step)}, lack
 		}
 		if q.R >= bare {
 			bare, bareAt = q.R, k+step
@@ -154,19 +152,20 @@ func along(m *form.Meridian, a, b int, rules Rules) []fall {
 	return out
 }
 
-// least is what the scheme asks with its seam where it asks least.
-func (f *falls) least() (e float64, i, j int) {
+// least is what a scheme of such parts, with an upper one or without, asks with its
+// seam where it asks least.
+func (f *falls) least(upper bool) (e float64, i, j int32) {
 	end := len(f.down) - 1
-	if !f.upper {
+	if !upper {
 		return f.down[end].e, f.down[end].i, f.down[end].j
 	}
 	e = math.Inf(1)
-	for k := range f.down {
-		worst := f.down[k]
-		if f.up[k].e > worst.e {
-			worst = f.up[k]
+	for k := 1; k < end; k++ {
+		worst := &f.down[k]
+		if up := &f.up[k]; up.e > worst.e {
+			worst = up
 		}
-		if k > 0 && k < end && worst.e < e {
+		if worst.e < e {
 			e, i, j = worst.e, worst.i, worst.j
 		}
 	}

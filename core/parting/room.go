@@ -67,7 +67,7 @@ func (l *ledger) rooms(sides int) ([]seat, int) {
 			return seats, last
 		}
 	}
-	wide := l.s.Outermost()
+	wide := l.outermost()
 	seats := make([]seat, 0, len(l.open)+len(wide))
 	h := 0
 	put := func(i int, lo, hi float64) {
@@ -103,6 +103,13 @@ func (l *ledger) rooms(sides int) ([]seat, int) {
 	}
 	l.room[sides] = &rooms{seats, len(held)}
 	return seats, len(held)
+}
+
+func (l *ledger) outermost() []release.Stretch {
+	if l.wide == nil {
+		l.wide = l.s.Outermost()
+	}
+	return l.wide
 }
 
 // rooms is what rooms has found.
