@@ -164,7 +164,7 @@ func (l *ledger) pairBetween(k kind, clear bool) []float64 {
 			most, low, high = worth, l.height(&a.seat, x), l.height(&b.seat, y)
 		}
 	}
-	group := 0
+	group, first, last := 0, l.excess(down, 0), -l.excess(up, l.end)
 	for _, s := range seatsOn(seats, limits.lower.from, limits.upper.to) {
 		if s.group != group {
 			front, group = front[:0], s.group
@@ -177,9 +177,11 @@ func (l *ledger) pairBetween(k kind, clear bool) []float64 {
 		lo.to(limits.lower.to, l)
 		hi.from(limits.upper.from, l)
 		hi.to(limits.upper.to, l)
-		if clear {
-			lo.narrow(l.excess(down, 0), l.excess(down, s.span), l.excess(down, s.span+1))
-			hi.narrow(-l.excess(up, l.end), -l.excess(up, s.span), -l.excess(up, s.span+1))
+		if clear && lo.lo <= lo.hi {
+			lo.narrow(first, l.excess(down, s.span), l.excess(down, s.span+1))
+		}
+		if clear && hi.lo <= hi.hi {
+			hi.narrow(last, -l.excess(up, s.span), -l.excess(up, s.span+1))
 		}
 		if lo.lo > lo.hi && (hi.lo > hi.hi || len(front) == 0) {
 			continue

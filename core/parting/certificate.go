@@ -192,16 +192,26 @@ func (l *ledger) heldChain(sc *Scheme) []*held {
 }
 
 // outward are the stretches of the contour, and points of it, from which a level plane
-// runs outward, in order.
+// runs outward, in order; those that touch are one.
 func (l *ledger) outward() []reach {
 	wide := l.outermost()
-	out := make([]reach, 0, len(l.open)+len(wide))
+	out := []reach{}
+	add := func(r reach) {
+		if n := len(out); n > 0 {
+			last := &out[n-1].to
+			if !r.from.after(*last) || last.t == 1 && r.from == (spot{last.span + 1, 0}) {
+				*last = later(*last, r.to)
+				return
+			}
+		}
+		out = append(out, r)
+	}
 	for i := range l.end {
 		if i > 0 && l.seam[i] {
-			out = append(out, reach{spot{i, 0}, spot{i, 0}})
+			add(reach{spot{i, 0}, spot{i, 0}})
 		}
 		for len(wide) > 0 && wide[0].Span == i {
-			out = append(out, reach{spot{i, wide[0].From}, spot{i, wide[0].To}})
+			add(reach{spot{i, wide[0].From}, spot{i, wide[0].To}})
 			wide = wide[1:]
 		}
 	}

@@ -61,6 +61,7 @@ type Survey struct {
 	body    []form.Point // the meridian, and of an open form the disc at its rim, of a core the clay
 	tree    *form.Tree   // of body
 	runs    []interval   // the heights of its runs up and down, where they are few
+	ends    []float64    // how far from the ends of each span its first and last sample stand, as a share of it
 }
 
 // drop is how far along the pull, in mm, pot may reach past a place and not hold it:
@@ -121,7 +122,10 @@ func NewCore(inner, outer *form.Meridian) *Survey {
 
 // survey is that of the meridian m, with which the outline of the body begins.
 func survey(m *form.Meridian, body []form.Point) *Survey {
-	s := &Survey{M: m, body: body, tree: form.NewTree(body), runs: runs(body)}
+	s := &Survey{M: m, body: body, tree: form.NewTree(body), runs: runs(body), ends: make([]float64, len(m.Spans))}
+	for i := range s.ends {
+		s.ends[i] = min(0.25, along/m.Pts[i].Dist(m.Pts[i+1]))
+	}
 	for _, pull := range Pulls {
 		f := &s.frames[pull]
 		f.pull, f.hit = pull, [2]int{-1, -1}
@@ -158,15 +162,13 @@ func (s *Survey) sweep(f *frame) []Sample {
 	out := make([]Sample, 0, 2*len(m.Spans)+len(extra)+onsets)
 	next := 0
 	for i := range m.Spans {
-		w := s.wall(i)
-		e := 0.25
-		if l := along / w.long; l < e {
-			e = l
-		}
+		e := s.ends[i]
 		if f.open[i] && (next == len(extra) || extra[next].span > i) { // nearly always, where nothing catches
-			out = append(out, Sample{Span: i, T: e, P: w.p.Lerp(w.q, e)}, Sample{Span: i, T: 1 - e, P: w.p.Lerp(w.q, 1-e)})
+			p, q := m.Pts[i], m.Pts[i+1]
+			out = append(out, Sample{Span: i, T: e, P: p.Lerp(q, e)}, Sample{Span: i, T: 1 - e, P: p.Lerp(q, 1-e)})
 			continue
 		}
+		w := s.wall(i)
 		out = append(out, Sample{})
 		s.take(f, &w, e, &out[len(out)-1])
 		for ; next < len(extra) && extra[next].span == i; next++ {
@@ -214,18 +216,16 @@ func (f *frame) opens(spans int) []bool {
 	return out
 }
 
-// wall is a span of the contour: its ends, its length in mm, and the step from
-// it into the plaster.
+// wall is a span of the contour: its ends, and the step from it into the plaster.
 type wall struct {
 	span      int
 	p, q, off form.Point
-	long      float64
 }
 
 func (s *Survey) wall(span int) wall {
 	p, q := s.M.Pts[span], s.M.Pts[span+1]
 	l := p.Dist(q)
-	return wall{span, p, q, form.Point{R: off * (q.Z - p.Z) / l, Z: -off * (q.R - p.R) / l}, l}
+	return wall{span, p, q, form.Point{R: off * (q.Z - p.Z) / l, Z: -off * (q.R - p.R) / l}}
 }
 
 // beside is the place at share t of the wall, and the plaster just off it.
