@@ -55,8 +55,10 @@ export function App() {
         <Later of={Panels} />
       </main>
       {trace ? <TraceNext of={trace} /> : tab !== "class" && !guided() && <Later of={NextStep} />}
-      <Later of={GuideBar} />
-      <Below />
+      <div class="foot">
+        <Later of={GuideBar} />
+        <Below />
+      </div>
       <DamagedFile />
       <HelpCard />
       <HelpWindow />

@@ -3,11 +3,12 @@
 // field ends the step of undo. A fault of the core that names the field shows
 // under it too.
 import type { ComponentChildren } from "preact";
-import { useRef, useState } from "preact/hooks";
+import { useState } from "preact/hooks";
 import type { Job } from "./contract";
 import { Term, Told } from "./help/term";
 import type { TermId } from "./help/terms";
 import { useId } from "./ids";
+import { type Nudge, useNudge } from "./nudge";
 import { typed, read } from "./numbers";
 import { edit, now, settle } from "./state";
 import { following, w } from "./words";
@@ -26,8 +27,8 @@ interface NumberProps {
   length?: boolean;
   hint?: string;
   bare?: boolean;
-  /** Buttons beside it make it 1 less or more, down to `least`, from `start` where it is empty: what a drag does, without one (by keys, the field and the drawing have it). */
-  nudge?: { words: [string, string]; least?: number; start?: number };
+  /** Where its like is dragged on the drawing: buttons beside it. */
+  nudge?: Nudge;
   /** The word of the trade that its label stands for. */
   ask?: TermId | undefined;
 }
@@ -40,17 +41,7 @@ export function NumberField(p: NumberProps) {
   const message = bad ? w.notNumber : fault;
   /** What a step of undo is called: the table of words is searched when one is made. */
   const said = () => { const label = p.named ?? following(p.label); return () => w.changed(label()); };
-  const from = p.value ?? p.nudge?.start ?? 0, least = p.nudge?.least ?? -Infinity;
-  const at = useRef(from); // clicks may come faster than the page is drawn
-  at.current = from;
-  const nudge = (by: number) => {
-    setDraft(null);
-    const x = at.current = Math.max(least, Math.round((at.current + by) * 1000) / 1000);
-    edit(said(), p.field, (j) => p.set(j, x));
-  };
-  const stepper = (by: number, sign: string) => p.nudge && (
-    <button type="button" class="small nudge" tabIndex={-1} aria-label={p.nudge.words[by < 0 ? 0 : 1]} disabled={by < 0 && from <= least} onClick={() => nudge(by)} onBlur={() => settle()}>{sign}</button>
-  );
+  const stepper = useNudge(p.nudge, p.value, (x) => { setDraft(null); edit(said(), p.field, (j) => p.set(j, x)); }, settle);
   const input = (
     <span class="field-box">
       {stepper(-1, "−")}

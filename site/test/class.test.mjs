@@ -255,6 +255,35 @@ onPage("an answer that cannot be read costs no try; after two tries the solution
   await page.locator(".solution").waitFor();
 });
 
+onPage("without a drag: the height of a parting and a node's place by the buttons beside them", async (page) => {
+  const refs = [];
+  for (const kind of ["where", "save"]) refs.push((await core(page, { do: "pose", kind, difficulty: 1, seed: 3 })).ref);
+  await begin(page, setOf(refs));
+  const height = page.locator(".number-answer input"), line = page.locator(".seam-handle");
+  const high = Math.round(Number(await line.getAttribute("aria-valuemax")) / 2); // an empty field begins halfway
+  await button(page, "1 mm higher").click();
+  await until(() => height.inputValue(), String(high + 1));
+  assert.equal(await page.locator(".number-answer select").inputValue(), "mm");
+  await height.fill("4.5 cm");
+  await until(() => line.getAttribute("aria-valuenow"), "45");
+  await page.evaluate(() => { const [less] = document.querySelectorAll(".number-answer .nudge"); for (let i = 0; i < 3; i++) less.click(); });
+  await until(() => height.inputValue(), "42"); // faster than the page is drawn
+  await until(() => line.getAttribute("aria-valuenow"), "42");
+
+  await button(page, "Next question").click();
+  await page.getByLabel("Node to change").waitFor();
+  const [r, z] = ["radius", "height"].map((name) => page.getByLabel(name, { exact: true }));
+  const [was, at] = [Number(await r.inputValue()), Number(await z.inputValue())];
+  await button(page, "1 mm outward").click();
+  await button(page, "1 mm outward").click();
+  await button(page, "1 mm inward").click();
+  await button(page, "1 mm higher").click();
+  await until(() => r.inputValue().then(Number), String(was + 1));
+  await until(() => z.inputValue().then(Number), String(at + 1));
+  await button(page, "Back to the form as given").click();
+  await until(() => r.inputValue().then(Number), String(was));
+});
+
 onPage("choices made faster than the page is drawn all stand", async (page) => {
   const { ref } = await core(page, { do: "pose", kind: "count", difficulty: 1, seed: 7 });
   await begin(page, setOf([ref]));

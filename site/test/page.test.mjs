@@ -69,6 +69,20 @@ onPage("the unit of rows is asked for, never guessed", async (page) => {
   await page.waitForFunction(() => document.querySelector('[aria-label="Node 3, Height, mm"]')?.value === "50");
 });
 
+onPage("rows are taken in the unit just chosen, though the page has not drawn it yet", async (page) => {
+  await page.locator("details.rows summary").first().click();
+  await page.locator("details.rows textarea").fill("0 0\n30 0\n45 60\n38 100");
+  const use = page.getByRole("button", { name: "Use these rows" });
+  await until(() => use.isEnabled(), "true");
+  await page.getByLabel("The rows are in").evaluate((units) => {
+    units.value = "mm";
+    units.dispatchEvent(new Event("change", { bubbles: true }));
+    [...document.querySelectorAll("details.rows button.primary")].at(-1).click(); // within the same frame
+  });
+  await until(() => page.locator(".node").count(), "4");
+  assert.match(await verdict(page), /^Two parts, parted 6\d\.\d mm.*Clear/);
+});
+
 onPage("12,5 and 12.5 are the same number; a word is named under its field and kept", async (page) => {
   await page.locator("#tab-casting").click();
   const field = page.getByLabel("Wall of the cast, wet");

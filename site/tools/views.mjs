@@ -50,8 +50,11 @@ const sketch = async (page) => {
 /** The view in space once its solids stand; its labels are out of sight in the kit of some pots. */
 const space = async (page, kit) => {
   await press(page, "In space");
-  if (kit) await press(page, "Printed kit");
-  await page.waitForFunction(() => !document.querySelector(".said") && document.querySelector(".labels span"));
+  await page.locator(".labels span").first().waitFor({ state: "attached" });
+  if (!kit) return page.locator(".said").waitFor({ state: "detached" });
+  await press(page, "Printed kit");
+  await page.locator(".said").waitFor(); // until then the mold stands there
+  await page.locator(".said").waitFor({ state: "detached" });
 };
 
 const drawSet = async (page) => {

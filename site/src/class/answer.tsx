@@ -3,8 +3,10 @@
 import { useState } from "preact/hooks";
 import { Length } from "./fields";
 import { useId } from "../ids";
+import { useNudge } from "../nudge";
 import { hundredth } from "../numbers";
 import { w } from "../words";
+import { heightOf, highest, typedHeight } from "./height";
 import { draft } from "./session";
 import type { Answer, Field, Place, Question } from "./types";
 
@@ -67,14 +69,18 @@ function MarksField({ field, answer }: Props) {
 
 function NumberAnswer({ field, answer, question }: Props) {
   const id = useId(), drags = question.drawing.show.includes("handles");
+  const most = highest(question); // empty, it begins halfway: the line lies at the foot, many clicks away
+  const stepper = useNudge(drags ? { words: [w.nudgeDown, w.nudgeUp], least: 0, most, start: Math.round(most / 2) } : undefined, typedHeight(answer), (z) => draft(heightOf(z)));
   return (
     <div class="number-answer">
       <label for={id}>{field.words}</label>
       <div class="actions">
+        {stepper(-1, "−")}
         <input
           id={id} type="text" inputMode="text" autocomplete="off" size={8} value={answer.value ?? ""}
           aria-describedby={drags ? id + "h" : undefined} onInput={(e) => draft({ value: e.currentTarget.value })}
         />
+        {stepper(1, "+")}
         <select aria-label={w.class.unit} value={answer.unit ?? ""} onChange={(e) => draft({ unit: e.currentTarget.value })}>
           <option value="">{w.class.unitAsk}</option>
           {field.units?.map((u) => <option key={u} value={u} selected={answer.unit === u}>{u}</option>)}
@@ -115,8 +121,8 @@ function FormField({ field, answer, question, node, pick }: Props) {
             {outer.map((_, i) => <option key={i} value={String(i)} selected={i === node}>{i + 1}</option>)}
           </select>
         </span>
-        <Length key={`r${node}`} label={w.class.radiusR} unit="mm" value={n.r} set={(x) => { if (x !== null) move({ r: Math.max(0, x) }); }} />
-        <Length key={`z${node}`} label={w.class.heightZ} unit="mm" value={n.z} set={(x) => { if (x !== null) move({ z: x }); }} />
+        <Length key={`r${node}`} label={w.class.radiusR} unit="mm" value={n.r} nudge={{ words: [w.nudgeIn, w.nudgeOut], least: 0 }} set={(x) => { if (x !== null) move({ r: Math.max(0, x) }); }} />
+        <Length key={`z${node}`} label={w.class.heightZ} unit="mm" value={n.z} nudge={{ words: [w.nudgeDown, w.nudgeUp] }} set={(x) => { if (x !== null) move({ z: x }); }} />
       </div>
       <div class="actions"><button type="button" class="small" disabled={!answer.job} onClick={() => draft({ job: question.job })}>{w.class.formBack}</button></div>
     </fieldset>

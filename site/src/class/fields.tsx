@@ -2,20 +2,23 @@
 // soon as it reads, and a line of text.
 import { useState } from "preact/hooks";
 import { useId } from "../ids";
+import { type Nudge, useNudge } from "../nudge";
 import { typed, read } from "../numbers";
 import { w } from "../words";
 
-interface NumberProps { label: string; value: number | null; unit: string; placeholder?: string; set: (x: number | null) => void }
+interface NumberProps { label: string; value: number | null; unit: string; placeholder?: string; nudge?: Nudge; set: (x: number | null) => void }
 
 /** A length in mm; empty is null. */
 export function Length(p: NumberProps) {
   const id = useId();
   const [draft, setDraft] = useState<string | null>(null);
   const bad = draft !== null && draft.trim() !== "" && read(draft, true) === null;
+  const stepper = useNudge(p.nudge, p.value, (x) => { setDraft(null); p.set(x); });
   return (
     <span class="asked-length">
       <label for={id}>{p.label}</label>
       <span class="field-box">
+        {stepper(-1, "−")}
         <input
           id={id} type="text" inputMode="decimal" autocomplete="off" size={6} placeholder={p.placeholder ?? ""}
           value={draft ?? (p.value === null || !Number.isFinite(p.value) ? "" : typed(p.value))}
@@ -29,6 +32,7 @@ export function Length(p: NumberProps) {
           }}
           onBlur={() => { if (!bad) setDraft(null); }}
         />
+        {stepper(1, "+")}
         <span class="unit">{p.unit}</span>
       </span>
       {bad && <span class="bad" id={id + "m"}>{w.notNumber}</span>}

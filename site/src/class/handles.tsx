@@ -79,7 +79,7 @@ export function Seam({ v, z, now, high, set, hold }: { v: View; z: number | null
   return (
     <g
       class={`seam-handle${z === null ? " unset" : ""}`} tabindex={0} role="slider" aria-orientation="vertical" aria-label={w.class.height}
-      aria-valuemin={0} aria-valuemax={Math.round(high * 10) / 10} aria-valuenow={at} aria-valuetext={withUnit(at, "mm")}
+      aria-valuemin={0} aria-valuemax={high} aria-valuenow={at} aria-valuetext={withUnit(at, "mm")}
       onKeyDown={(e) => {
         const dir = way(e.key);
         if (!dir) return;

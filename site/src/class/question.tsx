@@ -1,7 +1,6 @@
 // One question under work: its drawing with the handles it needs, the answer,
 // Check, the help that may be had, and the way on.
 import { useState } from "preact/hooks";
-import { read, typed as typedAs } from "../numbers";
 import { say } from "../state";
 import { useRested } from "../rested";
 import { w } from "../words";
@@ -9,6 +8,7 @@ import { AnswerField } from "./answer";
 import { Asked } from "./asked";
 import { Feedback, MarkLine, pictures } from "./feedback";
 import { FormNodes, Marks, Seam } from "./handles";
+import { heightOf, highest, typedHeight } from "./height";
 import { useLive, useShape } from "./live";
 import { Plane } from "./plane";
 import type { Session, Work } from "./room";
@@ -29,7 +29,7 @@ export function QuestionPage({ s, q, work }: { s: Session; q: Question; work: Wo
   const marksNow = () => latest().marks ?? [], jobNow = () => latest().job ?? q.job;
   const marks = work.draft.marks ?? [], answer = work.draft, practice = s.practice !== null, last = s.at === s.questions.length - 1;
   const list = saves && !work.solution ? live.marked?.pictures ?? [] : pictures(work);
-  const line = work.solution ? typed(work.solution.answer.value, work.solution.answer.unit) : null;
+  const line = work.solution ? typedHeight(work.solution.answer) : null;
   const height = types.includes("number") && q.drawing.show.includes("handles");
   const tap = types.includes("marks") ? (r: number, z: number, v: { k: number }) => {
     const p = nearest(q.drawing.contour, r, z);
@@ -52,7 +52,7 @@ export function QuestionPage({ s, q, work }: { s: Session; q: Question; work: Wo
             <>
               {solved && <path class="ghost" d={`M${solved.contour.map(([r, z]) => `${v.x0 + r * v.k} ${v.y0 - z * v.k}`).join("L")}`} />}
               {height && line !== null && <path class="solved" d={`M${v.x0 - v.block * v.k} ${v.y0 - line * v.k}H${v.x0 + v.block * v.k}`} />}
-              {height && <Seam v={v} z={typed(answer.value, answer.unit)} now={() => typed(latest().value, latest().unit)} high={q.drawing.height} hold={hold} set={(z) => draft({ value: typedAs(z), unit: "mm" })} />}
+              {height && <Seam v={v} z={typedHeight(answer)} now={() => typedHeight(latest())} high={highest(q)} hold={hold} set={(z) => draft(heightOf(z))} />}
               {saves && live.shape && <FormNodes v={v} shape={live.shape} job={job!} now={jobNow} node={node} pick={pick} move={move} hold={hold} />}
               {work.solution?.answer.marks && <Marks v={v} wall={q.drawing.contour} marks={work.solution.answer.marks} />}
               {types.includes("marks") && <Marks v={v} wall={q.drawing.contour} marks={marks} change={(f) => draft({ marks: f(marksNow()) })} />}
@@ -77,12 +77,6 @@ export function QuestionPage({ s, q, work }: { s: Session; q: Question; work: Wo
       </div>
     </main>
   );
-}
-
-/** A typed height in mm, where it reads. */
-function typed(value = "", unit = ""): number | null {
-  const x = read(/[a-z"]\s*$/i.test(value) ? value : `${value} ${unit || "mm"}`, true);
-  return x !== null && x >= 0 ? x : null;
 }
 
 function Buttons({ s, q, work }: { s: Session; q: Question; work: Work }) {

@@ -11,8 +11,9 @@ export function Rows() {
   const id = useId();
   const put = (patch: Partial<typeof rows>) => set({ rows: { ...now().rows, ...patch } });
   const use = async () => {
-    if (!rows.units) return put({ faults: [{ code: "unit", message: w.rowsNeedUnit }] });
-    const faults = await readRows(rows.text, rows.units, rows.across);
+    const { text, units, across } = now().rows; // a fast hand is ahead of what is drawn
+    if (!units) return put({ faults: [{ code: "unit", message: w.rowsNeedUnit }] });
+    const faults = await readRows(text, units, across);
     if (faults.length) put({ faults });
     else put({ text: "", faults: [], open: false });
   };

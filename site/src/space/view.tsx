@@ -54,7 +54,7 @@ export function SpaceView({ plan }: { plan: Plan }) {
     }), made.what === "kit");
   }, [made, started]);
 
-  const state = apart(plan, chosen(plan), look);
+  const state = apart(plan, chosen(plan), look), waits = made?.what !== what; // a changed form bends what stands; other things are another picture
   useEffect(() => {
     const by = new Map<string, number>();
     for (const part of chosen(plan).parts) by.set(part.name, (state.gone.get(part.name) ?? 0) * way(part, plan.size.height + 40, plan.size.maxRadius + 30));
@@ -75,7 +75,7 @@ export function SpaceView({ plan }: { plan: Plan }) {
           }}
         />
         <div class="labels" ref={labels} aria-hidden="true" />
-        {(bad || made?.fault || !made) && <p class="said" role="status">{bad ? w.spaceNone(bad) : made?.fault || w.spaceWait}</p>}
+        {(bad || made?.fault || waits) && <p class="said" role="status">{bad ? w.spaceNone(bad) : waits ? w.spaceWait : made!.fault}</p>}
         <div class="turn" role="group" aria-label={w.spaceTurn}>
           {([["←", w.turnLeft, () => turned(orbit.current, 0.25, 0)], ["→", w.turnRight, () => turned(orbit.current, -0.25, 0)],
             ["↑", w.turnUp, () => turned(orbit.current, 0, 0.25)], ["↓", w.turnDown, () => turned(orbit.current, 0, -0.25)],
