@@ -21,7 +21,7 @@ export const guide: Like<typeof en> = {
       seen: "Die Zeile über der Zeichnung ist das Urteil: ein Teil, und frei. Es gilt immer für das Gefäß auf der Werkbank.",
     },
     move: {
-      todo: "Den Rand nach innen ziehen: Seinen Knoten auf der Zeichnung zur Achse ziehen, oder ihn wählen und mit gehaltener Umschalttaste die linke Pfeiltaste drücken, bis ein Teil nicht mehr reicht.",
+      todo: "Den Rand nach innen ziehen: Seinen Knoten auf der Zeichnung zur Achse ziehen, oder ihn wählen und − neben seinem r drücken (mit Tasten: Umschalt und Pfeil nach links), bis ein Teil nicht mehr reicht.",
       seen: "Die Wand neigt sich am Rand jetzt nach innen. Ein Unterteil allein würde dort haken oder schleifen, deshalb verlangt das Urteil mehr Teile.",
     },
     free: {

@@ -17,7 +17,7 @@ export const guide = {
       seen: "The line above the drawing is the verdict: one part, and clear. It is always of the pot on the bench.",
     },
     move: {
-      todo: "Draw the rim inward: drag its node on the drawing toward the axis, or select it and hold Shift with the left arrow key, until one part no longer does.",
+      todo: "Draw the rim inward: drag its node on the drawing toward the axis, or select it and press − beside its r (by keys: Shift with the left arrow), until one part no longer does.",
       seen: "The wall now leans in near the rim. One lower part alone would catch or rub there, so that the verdict asks for more parts.",
     },
     free: {

@@ -18,7 +18,7 @@ export const guide = {
       seen: "La línea sobre el dibujo es el veredicto: una parte, y libre. Es siempre el de la vasija del banco.",
     },
     move: {
-      todo: "Lleve el borde hacia dentro: arrastre su nodo en el dibujo hacia el eje, o selecciónelo y mantenga Mayús con la flecha izquierda, hasta que una parte ya no baste.",
+      todo: "Lleve el borde hacia dentro: arrastre su nodo en el dibujo hacia el eje, o selecciónelo y pulse − junto a su r (con teclas: Mayús y flecha izquierda), hasta que una parte ya no baste.",
       seen: "Ahora la pared se inclina hacia dentro cerca del borde. Una sola parte inferior se engancharía o rozaría ahí, por lo que el veredicto pide más partes.",
     },
     free: {

@@ -20,7 +20,7 @@ export const guide: Like<typeof en> = {
       seen: "La ligne au-dessus du dessin est le verdict : une partie, et libre. C’est toujours celui du pot sur l’établi.",
     },
     move: {
-      todo: "Rentrer le bord : faire glisser son nœud vers l’axe sur le dessin, ou le choisir et tenir Maj avec la flèche gauche, jusqu’à ce qu’une partie ne suffise plus.",
+      todo: "Rentrer le bord : faire glisser son nœud vers l’axe sur le dessin, ou le choisir et presser − à côté de son r (au clavier : Maj et la flèche gauche), jusqu’à ce qu’une partie ne suffise plus.",
       seen: "La paroi penche maintenant vers l’intérieur près du bord. Une partie inférieure seule y accrocherait ou frotterait, le verdict demande donc plus de parties.",
     },
     free: {
