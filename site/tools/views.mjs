@@ -199,7 +199,7 @@ export const views = {
   "sheets-report": async (page) => { await tab(page, "sheets"); await page.locator("input[name=sheet]").nth(3).check(); await page.locator(".pages img").first().waitFor(); },
 
   "class-empty": panel("class"), "class-set": drawSet,
-  "class-answer": async (page) => { await drawSet(page); await press(page, "Show the answer"); await button(page, "Hide the answer").waitFor(); },
+  "class-answer": async (page) => { await drawSet(page); await press(page, "Show the answer"); await page.locator(".class-key p").waitFor(); },
   "class-results": results,
   "exercise-start": (page) => exercise(page, ["catch", "count", "where"], ""),
   "exercise-catch": asked(["catch"]), "exercise-count": asked(["count"]), "exercise-where": asked(["where"]), "exercise-pull": asked(["pull"]),

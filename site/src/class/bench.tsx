@@ -5,6 +5,7 @@ import { typed } from "../numbers";
 import { w } from "../words";
 import { exercise } from "./ask";
 import { Asked } from "./asked";
+import { sentence } from "./feedback";
 import { Marks } from "./handles";
 import { Plane } from "./plane";
 import { room } from "./room";
@@ -38,7 +39,7 @@ function Looked({ q, n, of }: { q: Question; n: number; of: number }) {
       </Plane>
       <div class="class-key">
         <button type="button" aria-expanded={on} onClick={() => show(!on)}>{on ? w.class.hideKey : w.class.showKey}</button>
-        {seen && <p><b>{seen.short}</b> {seen.steps[seen.steps.length - 1]}</p>}
+        {seen && <p><b>{sentence(seen.short)}</b> {seen.steps[seen.steps.length - 1]}</p>}
       </div>
     </section>
   );

@@ -59,7 +59,8 @@ export function MarkLine({ marked, live = false }: { marked: Marked; live?: bool
   );
 }
 
-const sentence = (s: string): string => (s ? s[0]!.toUpperCase() + s.slice(1) + (/[.!?°%]$/.test(s) ? "" : ".") : "");
+/** What stands alone as a sentence. */
+export const sentence = (s: string): string => (s ? s[0]!.toUpperCase() + s.slice(1) + (/[.!?°%]$/.test(s) ? "" : ".") : "");
 
 /** The pictures that may be drawn: those of the solution, else of the mark. */
 export const pictures = (work: Work): Picture[] => (work.solution?.pictures.length ? work.solution.pictures : work.marked?.pictures ?? []);
