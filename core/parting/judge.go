@@ -168,8 +168,8 @@ func (l *ledger) scheme(k kind, t trial) Scheme {
 		var p Part
 		if i < len(l.sides[k.sides].tables) {
 			p = l.part("", [3]float64{}, way{release.Out, k.sides, i}, t.k1, t.k2)
-		} else { // like the first
-			p = sc.Parts[len(sc.Parts)-i]
+		} else { // like one before it
+			p = sc.Parts[len(sc.Parts)-len(l.sides[k.sides].tables)]
 		}
 		p.Name, p.Pull = sideName(i), [3]float64{round(math.Cos(mid)), round(math.Sin(mid)), 0}
 		p.Sector = &[2]float64{float64(i) * step, float64(i+1) * step}

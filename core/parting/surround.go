@@ -30,10 +30,7 @@ func (l *ledger) surround(a *surround, n int, edges measures) {
 	l.sides[n] = a
 	deepest := append([]float64{}, l.deepest[release.Out][:l.end]...)
 	if !m.Section.Round {
-		unlike := n
-		if m.Section.Repeats%n == 0 {
-			unlike = 1
-		}
+		unlike := lcm(m.Section.Repeats, n) / m.Section.Repeats // after so many they repeat
 		a.turn, a.hook = settle(m.Section, n, unlike, l.rules.LeastDraft)
 		for i := range unlike {
 			mid := (2*float64(i) + 1) * half
