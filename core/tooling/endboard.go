@@ -343,9 +343,8 @@ func (e *endBoard) keys(v float64) []key {
 		func(x, y float64) solid.Vec { return e.at(x, v, e.z+e.way*y) })
 }
 
-// measured is this piece of the board with its size and weight.
-func (e *endBoard) measured(j *job.Job, p Piece) Piece {
-	p.build = e.build
+// corners are those of this piece of the board that may lie outermost.
+func (e *endBoard) corners() []solid.Vec {
 	f, top := e.near, e.far
 	out := []solid.Vec{e.at(f, e.from, e.z-e.way*e.proud())}
 	for _, d := range [2]float64{0, e.thick()} {
@@ -359,6 +358,13 @@ func (e *endBoard) measured(j *job.Job, p Piece) Piece {
 	for _, k := range e.endKeys(e.far) {
 		out = append(out, e.at(e.far+k.radius, k.at[0], e.z+e.way*k.at[1]))
 	}
+	return out
+}
+
+// measured is this piece of the board with its size and weight.
+func (e *endBoard) measured(j *job.Job, p Piece) Piece {
+	p.build = e.build
+	f, top := e.near, e.far
 	ledges := 0.0
 	for _, l := range e.heldLedges() {
 		ledges += loopArea(l[0]) * ledge
@@ -377,7 +383,7 @@ func (e *endBoard) measured(j *job.Job, p Piece) Piece {
 	}
 	high, in, a, c := e.lips()
 	lip := (top - e.md.Block.R + in/2) * high * (c - a)
-	p.measure(j, out, ((top-f)*(e.to-e.from)*e.thick()+ledges+lip+natches)/1000)
+	p.measure(j, e.corners(), ((top-f)*(e.to-e.from)*e.thick()+ledges+lip+natches)/1000)
 	p.unkeyed = len(e.keys(e.from))+len(e.keys(e.to))+len(e.endKeys(e.near))+len(e.endKeys(e.far)) == 0
 	if !p.unkeyed {
 		p.Overhang = keyOverhang

@@ -48,19 +48,21 @@ type hewn struct {
 	avoid  []extent       // what cuts keep clear of where they can: natches and marks
 	any    bool           // they cannot
 	missed [][2][]float64 // cuts of slices and columns that leave a body too large
+	whole  extent         // of the print
 }
 
 // extent is a box along the axes of a print.
 type extent struct{ lo, hi [3]float64 }
 
 // orHewn is a print as it is divided, or by planes where that does not fit or takes
-// more pieces. along is a direction across its way up; clear gives the corners of
-// what cuts keep clear of.
-func orHewn(j *job.Job, md *mold.Mold, list []Piece, whole Piece, along solid.Vec, clear func() [][]solid.Vec) []Piece {
+// more pieces. corners are those of the whole that may lie outermost, along is a direction
+// across its way up; clear gives the corners of what cuts keep clear of.
+func orHewn(j *job.Job, md *mold.Mold, list []Piece, whole Piece, corners []solid.Vec, along solid.Vec, clear func() [][]solid.Vec) []Piece {
 	if list[0].FitsBed && len(list) <= leastHewn {
 		return list
 	}
 	d := &hewn{j: j, md: md, p: whole, axes: [3]solid.Vec{along, crossed(whole.up, along), whole.up}, bare: whole.build}
+	d.whole = d.extent(corners)
 	d.marked = func(_ *split, so *mold.Solids) (*solid.Mesh, error) { return whole.build(so) }
 	for _, l := range clear() {
 		d.avoid = append(d.avoid, d.extent(l))
@@ -95,20 +97,24 @@ func (d *hewn) extent(list []solid.Vec) extent {
 
 // fewest tries the numbers of slices and columns, the fewest first.
 func (d *hewn) fewest(most int) (best []Piece) {
+	most = min(most, mostHewn+1)
+	var ways [][2]int
+	layers := int(math.Ceil((d.whole.hi[2]-d.whole.lo[2])/d.j.Printer.Bed[2] - 1e-9)) // of the highest column at least
+	for m := 1; m < most; m++ {
+		for n := 1; n*m+layers-1 < most; n++ {
+			if fitsTurned((d.whole.hi[0]-d.whole.lo[0])/float64(m), (d.whole.hi[1]-d.whole.lo[1])/float64(n), d.j.Printer.Bed) {
+				ways = append(ways, [2]int{m, n})
+			}
+		}
+	}
+	if len(ways) == 0 {
+		return nil
+	}
 	coarse, err := d.bare(mold.NewCoarse(d.md))
 	if err != nil {
 		return nil
 	}
 	box := d.extent(coarse.V)
-	most = min(most, mostHewn+1)
-	var ways [][2]int
-	for m := 1; m < most; m++ {
-		for n := 1; n*m < most; n++ {
-			if fitsTurned((box.hi[0]-box.lo[0])/float64(m), (box.hi[1]-box.lo[1])/float64(n), d.j.Printer.Bed) {
-				ways = append(ways, [2]int{m, n})
-			}
-		}
-	}
 	slices.SortStableFunc(ways, func(a, b [2]int) int { return a[0]*a[1] - b[0]*b[1] })
 	for _, d.any = range [2]bool{false, true} {
 		d.missed = nil

@@ -29,7 +29,7 @@ func (d *hewn) keysAt(m *solid.Mesh, s *split, at float64, within extent) (out [
 	if err != nil {
 		return nil, err
 	}
-	tube := tubeAbout(m, d.axes[s.axis], func(x, y float64) solid.Vec { return d.spot(s.axis, at, [2]float64{x, y}) })
+	tube := tubeAbout(m, d.axes[s.axis], func(x, y float64) solid.Vec { return d.spot(s.axis, at, [2]float64{x, y}) }, spare)
 	sizes := [3]float64{keyOf(d.j.Printer.Bed[s.axis]), keyMost / 3, keyMost / 6}
 	var over [3][][]form.Point // levels above the tips of their sockets
 	for _, c := range cuts {
@@ -49,8 +49,8 @@ func (d *hewn) keysAt(m *solid.Mesh, s *split, at float64, within extent) (out [
 					}
 					for range 2 {
 						p, room := roomiestIn(cell, [2][][]form.Point{here, over[size]}, mine)
-						k, ok := tube.holds(key{at: p, radius: math.Min(most, room-spare)}, spare)
-						if !ok {
+						k := key{at: p, radius: math.Min(most, room-spare)}
+						if k.radius = tube.holds(k, spare); k.radius == 0 {
 							break
 						}
 						mine = append(mine, k)

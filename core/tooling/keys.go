@@ -221,39 +221,20 @@ func keysIn(loop []form.Point, clearance float64) []key {
 	return out
 }
 
-// held is a key of a joint across normal, and how large the matter about it lets it be.
-type held struct {
-	at     solid.Vec
-	normal solid.Vec
-	asked  float64
-	radius float64 // 0 where it is left out
-}
-
 // asked is what the joints of a turned piece have been told.
 type asked struct {
 	held   []held
 	clears [][]solid.Vec // of the piece; nil before they are asked for
 }
 
-// sunk are those of the keys of a joint that have sound matter about them, each as
-// large as that allows.
-func (t *turned) sunk(keys []key, normal solid.Vec, place func(x, y float64) solid.Vec) (out []key) {
-	for _, k := range keys {
-		at := place(k.at[0], k.at[1])
-		i := slices.IndexFunc(t.asked.held, func(h held) bool { return h.at == at && h.normal == normal && h.asked == k.radius })
-		if i < 0 {
-			i = len(t.asked.held)
-			h := held{at: at, normal: normal, asked: k.radius, radius: k.radius}
-			if !t.deep(k.radius, at, normal) {
-				h.radius = t.allows(k, at, normal, place)
-			}
-			t.asked.held = append(t.asked.held, h)
+// sunk are the keys of a joint that have sound matter about them.
+func (t *turned) sunk(keys []key, normal solid.Vec, place func(x, y float64) solid.Vec) []key {
+	return sunk(&t.asked.held, keys, normal, place, func(k key, at solid.Vec) float64 {
+		if t.deep(k.radius, at, normal) {
+			return k.radius
 		}
-		if k.radius = t.asked.held[i].radius; k.radius > 0 {
-			out = append(out, k)
-		}
-	}
-	return out
+		return t.allows(k, at, normal, place)
+	})
 }
 
 // allows is how large the matter about a key lets it be, 0 where that is too small:
@@ -281,11 +262,7 @@ func (t *turned) allows(k key, at, normal solid.Vec, place func(x, y float64) so
 	if err != nil {
 		return 0
 	}
-	k, ok := tubeAbout(m, normal, place).holds(k, spare)
-	if !ok {
-		return 0
-	}
-	return k.radius
+	return tubeAbout(m, normal, place, spare).holds(k, spare)
 }
 
 // unkeyed tells whether none of the joints of a piece has a key.

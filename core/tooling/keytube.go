@@ -8,43 +8,89 @@ package tooling
 
 import (
 	"math"
+	"slices"
 
 	"moldwright/core/form"
 	"moldwright/core/mold"
 	"moldwright/core/solid"
 )
 
-const keyFoot = 1.0 // mm of matter behind the foot of a cone
+const (
+	keyFoot = 1.0  // mm of matter behind the foot of a cone
+	offMesh = 0.05 // mm, more than the chords of a mesh
+)
 
 // spareOf is how much farther than a cone its socket and the wall about it reach.
 func spareOf(clearance float64) float64 { return keyWall + clearance*math.Sqrt2 }
 
 // tube asks how near a mesh comes to lines across a joint.
 type tube struct {
-	m    *solid.Mesh
-	flat [][3]float64 // by vertex: in the coordinates of the joint, and across it
+	near [][3][3]float64 // triangles beside the joint: in its coordinates, and across it
 }
 
 // tubeAbout are the tubes across a joint whose cones stand out along normal: place
 // gives a point of its coordinates.
-func tubeAbout(m *solid.Mesh, normal solid.Vec, place func(x, y float64) solid.Vec) *tube {
+func tubeAbout(m *solid.Mesh, normal solid.Vec, place func(x, y float64) solid.Vec, spare float64) *tube {
 	o := place(0, 0)
 	x, y := minus(place(1, 0), o), minus(place(0, 1), o)
-	t := &tube{m: m, flat: make([][3]float64, len(m.V))}
-	for i, p := range m.V {
-		p = minus(p, o)
-		t.flat[i] = [3]float64{dotted(p, x), dotted(p, y), dotted(p, normal)}
+	across := make([]float64, len(m.V))
+	off := dotted(o, normal)
+	for i := range m.V {
+		v := &m.V[i]
+		across[i] = float64(v[0]*normal[0]) + float64(v[1]*normal[1]) + float64(v[2]*normal[2]) - off
+	}
+	t := &tube{}
+	far := keyMost + 2*spare
+	for _, f := range m.T {
+		a, b, c := across[f[0]], across[f[1]], across[f[2]]
+		if a > far && b > far && c > far || a < -keyFoot && b < -keyFoot && c < -keyFoot {
+			continue
+		}
+		var flat [3][3]float64
+		for i, at := range f {
+			p := minus(m.V[at], o)
+			flat[i] = [3]float64{dotted(p, x), dotted(p, y), across[at]}
+		}
+		t.near = append(t.near, flat)
 	}
 	return t
 }
 
-// holds makes a key as small as the matter about it allows, and tells whether it is
-// still worth printing.
-func (t *tube) holds(k key, spare float64) (key, bool) {
+// holds is how large the matter about a key allows it to be, 0 where it would not be
+// worth printing.
+func (t *tube) holds(k key, spare float64) float64 {
 	if k.radius >= keyLeast {
 		k.radius = math.Min(k.radius, t.room(k.at, -keyFoot, k.radius+2*spare)-spare)
 	}
-	return k, k.radius >= keyLeast
+	if k.radius < keyLeast {
+		return 0
+	}
+	return k.radius
+}
+
+// held is a key of a joint across normal, and how large the matter about it lets it be.
+type held struct {
+	at     solid.Vec
+	normal solid.Vec
+	asked  float64
+	radius float64 // 0 where it is left out
+}
+
+// sunk are those of the keys of a joint that have sound matter about them, each as
+// large as allows tells, which is not asked again what it has told before.
+func sunk(told *[]held, keys []key, normal solid.Vec, place func(x, y float64) solid.Vec, allows func(k key, at solid.Vec) float64) (out []key) {
+	for _, k := range keys {
+		at := place(k.at[0], k.at[1])
+		i := slices.IndexFunc(*told, func(h held) bool { return h.at == at && h.normal == normal && h.asked == k.radius })
+		if i < 0 {
+			i = len(*told)
+			*told = append(*told, held{at, normal, k.radius, allows(k, at)})
+		}
+		if k.radius = (*told)[i].radius; k.radius > 0 {
+			out = append(out, k)
+		}
+	}
+	return out
 }
 
 // uncut is a print before it was divided, of which its pieces know: made when its
@@ -53,25 +99,35 @@ type uncut struct {
 	so    *mold.Solids
 	build func(so *mold.Solids) (*solid.Mesh, error)
 	mesh  *solid.Mesh
+	told  []held
 }
 
-// sunk are those of a joint's keys that have sound matter about them in the uncut
-// print, each as large as that allows.
-func (u *uncut) sunk(keys []key, clearance float64, normal solid.Vec, place func(x, y float64) solid.Vec) (out []key) {
-	if u.mesh == nil {
-		m, err := u.build(u.so)
-		if err != nil {
-			return nil // which whoever asks for the piece is told
+// sunk are the keys that have sound matter about them in the uncut print.
+func (u *uncut) sunk(keys []key, clearance float64, normal solid.Vec, place func(x, y float64) solid.Vec) []key {
+	return u.sunkOr(func(key) bool { return false }, keys, clearance, normal, place)
+}
+
+// sunkOr are the keys that have sound matter about them, as deep tells of some
+// without a mesh.
+func (u *uncut) sunkOr(deep func(k key) bool, keys []key, clearance float64, normal solid.Vec, place func(x, y float64) solid.Vec) []key {
+	spare := spareOf(clearance)
+	var t *tube
+	return sunk(&u.told, keys, normal, place, func(k key, _ solid.Vec) float64 {
+		if deep(k) {
+			return k.radius
 		}
-		u.mesh = m
-	}
-	t := tubeAbout(u.mesh, normal, place)
-	for _, k := range keys {
-		if k, ok := t.holds(k, spareOf(clearance)); ok {
-			out = append(out, k)
+		if u.mesh == nil {
+			m, err := u.build(u.so)
+			if err != nil {
+				return 0 // which whoever asks for the piece is told
+			}
+			u.mesh = m
 		}
-	}
-	return out
+		if t == nil {
+			t = tubeAbout(u.mesh, normal, place, spare)
+		}
+		return t.holds(k, spare)
+	})
 }
 
 // room is how near the mesh comes, across the axis, to the line through a place,
@@ -79,14 +135,14 @@ func (u *uncut) sunk(keys []key, clearance float64, normal solid.Vec, place func
 func (t *tube) room(at [2]float64, from, to float64) float64 {
 	least := 2 * keyMost
 	var poly, next [][3]float64
-	for _, f := range t.m.T {
-		a, b, c := t.flat[f[0]], t.flat[f[1]], t.flat[f[2]]
+	for i := range t.near {
+		a, b, c := &t.near[i][0], &t.near[i][1], &t.near[i][2]
 		if min(a[2], b[2], c[2]) > to || max(a[2], b[2], c[2]) < from ||
 			min(a[0], b[0], c[0])-at[0] > least || at[0]-max(a[0], b[0], c[0]) > least ||
 			min(a[1], b[1], c[1])-at[1] > least || at[1]-max(a[1], b[1], c[1]) > least {
 			continue
 		}
-		poly = append(poly[:0], a, b, c)
+		poly = append(poly[:0], *a, *b, *c)
 		for _, end := range [2]struct{ at, way float64 }{{from, 1}, {to, -1}} {
 			next = clipped(next[:0], poly, 2, end.at, end.way)
 			poly, next = next, poly
@@ -108,41 +164,64 @@ func (t *tube) room(at [2]float64, from, to float64) float64 {
 	return least
 }
 
+// swept tells whether discs of a radius along a line all lie within a loop: they are
+// asked for about so far apart.
+func swept(loop []form.Point, from, to form.Point, radius, step float64) bool {
+	edges := depths{edges: chordsOf(loop)}
+	far := from.Dist(to)
+	n := math.Max(1, math.Ceil(far/step))
+	need := radius + far/n/2
+	for i := range int(n) + 1 {
+		if d, ok := edges.depth(from.Lerp(to, float64(i)/n), need); !ok || d < need {
+			return false
+		}
+	}
+	return true
+}
+
 // deep tells whether the tube about a key, across an upright joint or a level one,
-// surely lies in the matter of a round piece, by its section alone: no mesh of it
+// surely lies in the matter of a turned piece, by its section alone: no mesh of it
 // need be made then. Turned about the axis the tube sweeps, in the section, discs of
 // its radius along a line: outward from an upright joint, since it goes out along
-// the tangent, and up or down from a level one. Marks, natches and whatever else is
-// not round are kept clear of.
+// the tangent, and up or down from a level one. A wall that runs askew is taken where
+// it comes in farthest and where it goes out farthest; between these it stays clear of
+// the discs or moves less than one is wide, and so passes none. Marks and natches are kept clear of.
 func (t *turned) deep(radius float64, at, normal solid.Vec) bool {
-	const (
-		off  = 0.05 // mm, more than the chords of a mesh
-		step = 0.25 // mm, about, between the discs that are asked for
-	)
-	if !t.md.Section.Round || t.md.Block.Facets != 0 || t.md.Dimpled() {
+	const step = 0.25 // mm
+	if t.md.Dimpled() {
 		return false
 	}
 	spare := spareOf(t.clear)
-	wide, long := radius+spare+off, radius+2*spare+off
+	wide, long := radius+spare+offMesh, radius+2*spare+offMesh
 	far := math.Hypot(at[0], at[1])
+	if far <= wide {
+		return false
+	}
 	from := form.Point{R: far, Z: at[2]}
 	to := from
 	if normal[2] != 0 {
 		from.Z, to.Z = at[2]-normal[2]*keyFoot, at[2]+normal[2]*long
-	} else if far > wide {
-		to.R += math.Hypot(far-wide, long) - (far - wide)
 	} else {
-		return false
+		to.R += math.Hypot(far-wide, long) - (far - wide)
 	}
+	deg, within := math.Atan2(at[1], at[0])*180/math.Pi, math.Atan(math.Max(long, wide)/(far-wide))*180/math.Pi
+	pot, outside := t.sways(asPot, deg, within), t.sways(asOutside, deg, within)
 	loop := make([]form.Point, len(t.section))
-	for i, q := range t.section {
-		loop[i] = q.Point
-	}
-	edges := depths{edges: chordsOf(loop)}
-	n := math.Ceil(from.Dist(to) / step)
-	need := wide + from.Dist(to)/n/2
-	for i := range int(n) + 1 {
-		if d, ok := edges.depth(from.Lerp(to, float64(i)/n), need); !ok || d < need {
+	for k := range 2 {
+		for i, q := range t.section {
+			g := [2]float64{1, 1}
+			switch q.shape {
+			case asPot:
+				g = pot
+			case asOutside:
+				g = outside
+			}
+			if q.R*(g[1]-g[0]) > 2*wide && q.R*g[1] > from.R-wide && q.R*g[0] < to.R+wide {
+				return false
+			}
+			loop[i] = form.Point{R: q.R * g[k], Z: q.Z}
+		}
+		if !swept(loop, from, to, wide, step) {
 			return false
 		}
 	}
@@ -164,4 +243,20 @@ func (t *turned) deep(radius float64, at, normal solid.Vec) bool {
 		}
 	}
 	return true
+}
+
+// sways are the least and the greatest reach of a shape within so many degrees of an
+// azimuth.
+func (t *turned) sways(s shape, deg, within float64) [2]float64 {
+	if s == asPot && t.md.Section.Round || s == asOutside && t.md.Block.Facets == 0 {
+		return [2]float64{1, 1}
+	}
+	const step = 0.5 // degrees; beside an extreme of flutes even it misses less than offMesh
+	out := [2]float64{math.Inf(1), 0}
+	n := math.Ceil(2 * within / step)
+	for i := range int(n) + 1 {
+		g := t.reach(s, deg-within+2*within*float64(i)/n)
+		out[0], out[1] = math.Min(out[0], g), math.Max(out[1], g)
+	}
+	return out
 }

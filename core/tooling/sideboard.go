@@ -295,35 +295,46 @@ func (s *sideBoard) endKeys(at float64) []key {
 	return s.whole.sunk(list, s.clear, s.way(1, 0), func(x, y float64) solid.Vec { return s.place(at, x, y) })
 }
 
-// measured is this piece of the board with its size and weight.
-func (s *sideBoard) measured(j *job.Job, p Piece) Piece {
-	p.build = s.build
-	mm3, last := 0.0, 0.0
+// corners are those of this piece of the board that may lie outermost.
+func (s *sideBoard) corners() []solid.Vec {
 	rows := s.rows()
 	out := make([]solid.Vec, 0, 8*len(rows)+80) // nearly always enough
-	for i, q := range rows {
-		across := append(s.across(q.R), [2]float64{s.far, boardWall}, [2]float64{s.near, boardWall})
-		for _, c := range across {
+	for _, q := range rows {
+		for _, c := range s.section(q.R) {
 			out = append(out, s.place(c[0], c[1], q.Z))
 		}
-		area := math.Abs(loopArea(across))
-		if i > 0 {
-			mm3 += (last + area) / 2 * (q.Z - rows[i-1].Z)
-		}
-		last = area
 	}
-	level, ends := s.levelKeys(s.to), s.endKeys(s.far)
-	for _, k := range level {
+	for _, k := range s.levelKeys(s.to) {
 		out = append(out, s.place(k.at[0], k.at[1], s.to+k.radius))
 	}
-	for _, k := range ends {
+	for _, k := range s.endKeys(s.far) {
 		out = append(out, s.place(s.far+k.radius, k.at[0], k.at[1]))
 	}
 	if mark, _, ok := s.mark(); ok {
 		out = mark.corners(out)
 	}
-	p.measure(j, out, mm3/1000)
-	p.unkeyed = len(level)+len(s.levelKeys(s.from))+len(ends)+len(s.endKeys(s.near)) == 0
+	return out
+}
+
+// section is the board's outline in plan where its face stands at r.
+func (s *sideBoard) section(r float64) [][2]float64 {
+	return append(s.across(r), [2]float64{s.far, boardWall}, [2]float64{s.near, boardWall})
+}
+
+// measured is this piece of the board with its size and weight.
+func (s *sideBoard) measured(j *job.Job, p Piece) Piece {
+	p.build = s.build
+	mm3, last := 0.0, 0.0
+	rows := s.rows()
+	for i, q := range rows {
+		area := math.Abs(loopArea(s.section(q.R)))
+		if i > 0 {
+			mm3 += (last + area) / 2 * (q.Z - rows[i-1].Z)
+		}
+		last = area
+	}
+	p.measure(j, s.corners(), mm3/1000)
+	p.unkeyed = len(s.levelKeys(s.from))+len(s.levelKeys(s.to))+len(s.endKeys(s.near))+len(s.endKeys(s.far)) == 0
 	if !p.unkeyed {
 		p.Overhang = keyOverhang
 	}

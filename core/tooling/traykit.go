@@ -68,7 +68,7 @@ func (t *tray) hewn(j *job.Job, p Piece, list []Piece) []Piece {
 		return list
 	}
 	d := &hewn{j: j, md: t.md, p: p, axes: [3]solid.Vec{{0, 0, 1}, t.at(0, -1, 0), p.up}}
-	d.bare = t.whole.build
+	d.bare, d.whole = t.whole.build, d.extent(t.corners())
 	d.marked = func(tree *split, so *mold.Solids) (*solid.Mesh, error) { return t.markClear(tree).build(so) }
 	sin, cos := solid.SinCosDeg(t.half)
 	for _, n := range t.p.Natches {
@@ -202,7 +202,7 @@ func trayKit(j *job.Job, t *tray, sides bool) []Piece {
 			return list
 		})
 		board.build = e.whole.build
-		out = append(out, orHewn(j, t.md, list, board, piece.up, e.clears)...)
+		out = append(out, orHewn(j, t.md, list, board, e.corners(), piece.up, e.clears)...)
 	}
 	if !sides {
 		return out
@@ -233,7 +233,7 @@ func trayKit(j *job.Job, t *tray, sides bool) []Piece {
 			return list
 		})
 		board.build = s.whole.build
-		out = append(out, orHewn(j, t.md, list, board, solid.Vec{0, 0, 1}, s.clears)...)
+		out = append(out, orHewn(j, t.md, list, board, s.corners(), solid.Vec{0, 0, 1}, s.clears)...)
 	}
 	return out
 }

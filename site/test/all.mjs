@@ -72,7 +72,7 @@ async function tools() {
 /** Go tests, subtests counted by their leaves; a package that fails outside a test is one failure. */
 async function goTests() {
   const results = new Map(), packages = new Map(), words = new Map();
-  const { code } = await run("go", ["test", "-json", "-timeout=10m", "./..."], {
+  const { code } = await run("go", ["test", "-json", "-timeout=30m", "./..."], {
     onLine(l) {
       let e;
       try { e = JSON.parse(l); } catch { return say(l); }
