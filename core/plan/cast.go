@@ -21,17 +21,23 @@ func (p *Plan) cast() error {
 	if w.inner = md.Inner; !solidCast {
 		w.inner = form.Inset(md.Cavity, j.Clay.Wall)
 	}
-	p.Flow = Flow{Air: pockets(md, md.Cavity, form.Left), Slip: []form.Pocket{}, Plaster: plasterPockets(md)}
-	if !solidCast { // nothing is poured out of a form cast solid
+	p.Flow = Flow{Slip: []form.Pocket{}, Plaster: plasterPockets(md)}
+	if solidCast { // of which nothing is poured out
+		p.Flow.Air = airUnder(md)
+	} else {
+		p.Flow.Air = pockets(md, md.Cavity, form.Left)
 		p.Flow.Slip = pockets(md, w.inner, form.Left)
-		p.Flow.Drains = w.inner != nil && len(p.Flow.Slip) == 0
+		drains := w.inner != nil && len(p.Flow.Slip) == 0
+		p.Flow.Drains = &drains
 	}
 	lid := form.Point{R: 0, Z: md.TrimZ}
 	in := casting.Input{Clay: j.Clay, Plaster: j.Plaster, Settings: j.Casting}
 	plan := md.Section.MeanSquare
 	area := func(line []form.Point) float64 { return area(line, md.Section) }
 	in.CavityML = plan*form.LoopVolume(append(append([]form.Point{}, md.Cavity...), lid))/1000 - md.DimpleVolume(nil, math.Inf(-1), md.TrimZ)
-	in.Solid = solidCast
+	if in.Solid = solidCast; solidCast {
+		in.SolidWallMM = thickest(w.inner, md.Cavity)
+	}
 	if w.inner != nil {
 		in.InsideML = plan * form.LoopVolume(append(append([]form.Point{}, w.inner...), lid)) / 1000
 		in.InsideAreaCM2 = area(w.inner)

@@ -44,7 +44,7 @@ func layoutOf(t reflect.Type, begun *bool) *layout {
 		l.kind = reflect.Invalid
 	case t == reflect.TypeFor[[]Scheme]():
 		l.of = schemes
-	case l.kind == reflect.Slice, l.kind == reflect.Array:
+	case l.kind == reflect.Slice, l.kind == reflect.Array, l.kind == reflect.Pointer:
 		l.of = layoutOf(t.Elem(), new(bool))
 	case l.kind == reflect.Struct:
 		for i := range t.NumField() {
@@ -87,6 +87,11 @@ func (l *layout) append(b []byte, v reflect.Value) []byte {
 		return strconv.AppendBool(b, v.Bool())
 	case reflect.Struct:
 		return append(l.inner(b, v), '}')
+	case reflect.Pointer:
+		if v.IsNil() {
+			return append(b, "null"...)
+		}
+		return l.of.append(b, v.Elem())
 	case reflect.Slice:
 		if v.IsNil() {
 			return append(b, "null"...)

@@ -130,7 +130,7 @@ func TestPocketsInThePlan(t *testing.T) {
 	j.Form.Size = job.SizeMold
 	j.Form.Outer = []job.Node{node(0, 0), node(50, 0), node(50, 70), node(30, 70), node(30, 60), node(20, 60), node(20, 90)}
 	p := made(t, &j)
-	if len(p.Flow.Air) != 1 || p.Flow.Drains {
+	if len(p.Flow.Air) != 1 || *p.Flow.Drains {
 		t.Fatalf("flow %+v", p.Flow)
 	}
 	near(t, "air", p.Flow.Air[0].Volume, 50.265, 0.01)

@@ -60,7 +60,7 @@ type Size struct {
 type Flow struct {
 	Air     []form.Pocket `json:"air"`
 	Slip    []form.Pocket `json:"slip"`
-	Drains  bool          `json:"drains"` // fully
+	Drains  *bool         `json:"drains"` // fully; nil where nothing is poured out, of a pot cast solid
 	Plaster []PartPocket  `json:"plaster"`
 }
 

@@ -132,7 +132,7 @@ export interface Plan {
   whyNotFewer: string;
   certificate: Evidence[];
   robust: Robust;
-  flow: { air: Pocket[]; slip: Pocket[]; drains: boolean };
+  flow: { air: Pocket[]; slip: Pocket[]; /** null where the pot is cast solid. */ drains: boolean | null };
   findings: Finding[];
   order: string[];
   traps: Trap[];

@@ -134,7 +134,7 @@ function Flow({ plan }: { plan: Plan }) {
         {air.length === 0 && <li>{w.flowFills}</li>}
         {air.map((p, i) => <li key={`a${i}`}>{w.flowAir(withUnit(p.volume, "ml"), show(p.zFrom), withUnit(p.zTo, "mm"))}</li>)}
         {slip.map((p, i) => <li key={`s${i}`}>{w.flowSlip(withUnit(p.volume, "ml"), withUnit(p.zFrom, "mm"))}</li>)}
-        {drains ? <li>{w.flowDrains}</li> : slip.length === 0 && <li>{w.flowFull}</li>}
+        {drains === null ? <li>{w.flowSolid}</li> : drains ? <li>{w.flowDrains}</li> : slip.length === 0 && <li>{w.flowFull}</li>}
       </ul>
     </Section>
   );

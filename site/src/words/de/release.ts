@@ -42,5 +42,6 @@ export const release: Like<typeof en> = {
   flowAir: (v, a, b) => `Beim Eingießen bleibt Luft unter dem Dach: ${v}, zwischen ${a} und ${b}. Die Form beim Füllen kippen oder die Stelle entlüften.`,
   flowSlip: (v, a) => `Umgedreht behält das Gussstück ${v} Schlicker, bis hinab zu ${a} über dem Fuß. Die Form beim Ablaufen rollen.`,
   flowFull: "Die Wand füllt das Innere: Der Schlicker kann nicht ausgegossen werden.",
+  flowSolid: "Nichts wird ausgegossen: Das Gefäß wird zwischen den äußeren Teilen und dem Kern voll gegossen.",
   airMark: (v) => `Luft ${v}`, slipMark: (v) => `Schlicker ${v}`,
 };

@@ -40,5 +40,6 @@ export const release = {
   flowAir: (v: string, a: string, b: string) => `Air stays under the roof when slip is poured in: ${v}, between ${a} and ${b}. Tilt the mold while filling, or vent that place.`,
   flowSlip: (v: string, a: string) => `Turned over, the cast keeps ${v} of slip, down to ${a} above the foot. Roll the mold as it drains.`,
   flowFull: "The wall fills the inside: slip cannot be poured out.",
+  flowSolid: "Nothing is drained: the pot is cast solid between the outer parts and the core.",
   airMark: (v: string) => `air ${v}`, slipMark: (v: string) => `slip ${v}`,
 };

@@ -40,5 +40,6 @@ export const release = {
   flowAir: (v: string, a: string, b: string) => `Queda aire bajo el techo al verter la barbotina: ${v}, entre ${a} y ${b}. Incline el molde al llenarlo, o dé salida de aire a ese lugar.`,
   flowSlip: (v: string, a: string) => `Boca abajo, la pieza colada retiene ${v} de barbotina, hasta ${a} sobre el pie. Gire el molde mientras se vacía.`,
   flowFull: "La pared llena el interior: la barbotina no se puede verter fuera.",
+  flowSolid: "No se vacía nada: la pieza se cuela maciza entre las partes exteriores y el macho.",
   airMark: (v: string) => `aire ${v}`, slipMark: (v: string) => `barbotina ${v}`,
 };

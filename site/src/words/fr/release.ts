@@ -42,5 +42,6 @@ export const release: Like<typeof en> = {
   flowAir: (v, a, b) => `De l’air reste sous la voûte quand on verse la barbotine : ${v}, entre ${a} et ${b}. Incliner le moule en remplissant, ou percer un évent à cet endroit.`,
   flowSlip: (v, a) => `Retournée, la pièce garde ${v} de barbotine, jusqu’à ${a} au-dessus du pied. Rouler le moule pendant qu’il se vide.`,
   flowFull: "La paroi remplit l’intérieur : la barbotine ne peut pas être reversée.",
+  flowSolid: "Rien n’est vidé : la pièce est coulée pleine entre les parties extérieures et le noyau.",
   airMark: (v) => `air ${v}`, slipMark: (v) => `barbotine ${v}`,
 };
