@@ -154,7 +154,7 @@ func TestCertificateInSectionsAndDimples(t *testing.T) {
 		}
 	}
 	t.Logf("%v places with an azimuth; %d schemes ruled out by chains, %d are not", placed, chained, lone)
-	if placed["section"] < 20 || placed["dimples"] < 20 || lone*30 > chained {
+	if !testing.Short() && (placed["section"] < 20 || placed["dimples"] < 20 || lone*30 > chained) {
 		t.Errorf("%v places with an azimuth, %d chains, %d without", placed, chained, lone)
 	}
 }

@@ -160,7 +160,7 @@ func (l *ledger) scheme(k kind, t trial) Scheme {
 		sc.Parts = append(sc.Parts, l.part("lower", [3]float64{0, 0, -1}, way{pull: release.Down}, 0, t.k1))
 	}
 	if k.sides > 0 {
-		sc.Turn = l.sides[k.sides].turn * 180 / math.Pi
+		sc.Turn, sc.hook = l.sides[k.sides].turn*180/math.Pi, l.sides[k.sides].hook
 	}
 	for i := range k.sides {
 		step := 360 / float64(k.sides)

@@ -16,6 +16,7 @@ type Robustness struct {
 	// the chosen scheme might not let go or one with fewer parts might. Which of
 	// several that let go with as many parts is preferred, for rubbing less or
 	// taking less plaster, may change before: the mold that was chosen still serves.
+	// Dimples and sections are taken to go with their wall, as they were.
 	RadiusMM float64 `json:"radius"`
 	// Reason is what would come about first: fewer (a scheme with fewer parts
 	// would let go), other (one with no fewer would, where the chosen one does
@@ -41,7 +42,8 @@ const swing = 10.0
 //   - It rubs when the draft that no more than the rules' share of its surface
 //     stays below falls to the least draft, the wall tilting by 2e in a swing.
 //   - Side parts rub when walls tilt by so much that more than that share of
-//     them does. They come to catch on no account: what is level with what stays.
+//     them does. They come to catch on no account, what is level with what stays, but within
+//     a section or a dimple: see robustPattern.
 //   - A core is a cap of the inner surface, which runs from the rim down to the
 //     axis; inner is nil where there is none.
 func Robust(m *form.Meridian, end int, inner *form.Meridian, all []Scheme, chosen int, rules Rules) Robustness {
@@ -62,7 +64,7 @@ func Robust(m *form.Meridian, end int, inner *form.Meridian, all []Scheme, chose
 		if s.Count < c.Count {
 			reason = "fewer"
 		}
-		e, from, to := freed(m, end, s, rules, &outer)
+		e, from, to := freed(m, end, s, rules, &outer, r.RadiusMM)
 		if s.Core { // it must let go too
 			if f := along(inner, len(inner.Pts)-1, 0, rules)[0]; f.e > e {
 				e, from, to = f.e, inner.Pts[f.i].Z, inner.Pts[f.j].Z
@@ -92,6 +94,9 @@ func Robust(m *form.Meridian, end int, inner *form.Meridian, all []Scheme, chose
 			sides = true
 			tell(newSlopes(m, c.K1, c.K2, c.Sides, rules).until(p.RubShare), "rub", p.ZFrom, p.ZTo)
 		}
+	}
+	if parts != nil {
+		robustPattern(m, end, c, r.RadiusMM, func(e float64, reason string, a, b float64) { worse(e, reason, c.ID, a, b) })
 	}
 	if math.IsInf(r.RadiusMM, 1) {
 		r.RadiusMM = -1

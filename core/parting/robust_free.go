@@ -18,18 +18,29 @@ import (
 // go on doing so, and the heights that it hangs on; 0 where they do neither.
 //
 //   - Lower and upper parts: see falls.
+//   - What catches within a section or a dimple: see sectionHolds and dimplesHold. Of
+//     the latter, errors from most on are not told apart.
 //   - A scheme with side parts that catches by d: its caps come free when radii
 //     change by (d - the depth that counts)/2, and side parts when what stands in
 //     the way comes as near to the axis as what is held, each moving half way.
 //   - One that rubs: when walls tilt until no more than the rules' share does.
-func freed(m *form.Meridian, end int, s *Scheme, rules Rules, f *falls) (e, from, to float64) {
+func freed(m *form.Meridian, end int, s *Scheme, rules Rules, f *falls, most float64) (e, from, to float64) {
+	e, from, to = freedWall(m, end, s, rules, f)
+	if x, z := sectionHolds(m, end, s, rules, f); x > e {
+		e, from, to = x, z, z
+	}
+	if e < most {
+		if x, z := dimplesHold(m, end, s, most); x > e {
+			e, from, to = x, z, z
+		}
+	}
+	return e, from, to
+}
+
+// freedWall is freed of the wall in the half-plane.
+func freedWall(m *form.Meridian, end int, s *Scheme, rules Rules, f *falls) (e, from, to float64) {
 	if s.Sides == 0 {
-		if f.down == nil {
-			f.down = along(m, 0, end, rules)
-		}
-		if s.Upper && f.up == nil {
-			f.up = along(m, end, 0, rules)
-		}
+		f.find(m, end, s.Upper, rules)
 		e, i, j := f.least(s.Upper)
 		return e, m.Pts[i].Z, m.Pts[j].Z
 	}
@@ -46,17 +57,21 @@ func freed(m *form.Meridian, end int, s *Scheme, rules Rules, f *falls) (e, from
 	case Clear:
 		return 0, 0, 0
 	case Catches:
-		deepest := outer.deepest()
+		deepest := 0.0
 		for _, p := range outer.Parts {
 			for _, c := range p.Catches {
-				if c.Depth < deepest {
+				if c.ofPattern() || c.Depth < deepest {
 					continue
 				}
+				deepest = c.Depth
 				e, from, to = (c.Depth-CatchDepth)/2, c.ZFrom, c.ZTo
 				if p.Sector != nil {
 					e = min(e, max(0, c.BlockedAtR-c.AtR)/2)
 				}
 			}
+		}
+		if deepest == 0 {
+			return 0, 0, 0
 		}
 		return e, from, to
 	}
@@ -97,6 +112,16 @@ type falls struct {
 type fall struct {
 	e    float64
 	i, j int32
+}
+
+// find fills in what is not known yet, of an upper part where it is asked for.
+func (f *falls) find(m *form.Meridian, end int, upper bool, rules Rules) {
+	if f.down == nil {
+		f.down = along(m, 0, end, rules)
+	}
+	if upper && f.up == nil {
+		f.up = along(m, end, 0, rules)
+	}
 }
 
 // along goes from point a to point b and tells what a part asks that ends at

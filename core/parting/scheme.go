@@ -67,6 +67,8 @@ type Scheme struct {
 	// the upper part begins; 0 and the mouth where there is none.
 	K1 int `json:"-"`
 	K2 int `json:"-"`
+
+	hook float64 // of side parts within the section, as a share of the radius
 }
 
 // Part is one plaster part of a scheme and how it lets go.
