@@ -104,14 +104,6 @@ func Robust(m *form.Meridian, end int, inner *form.Meridian, all []Scheme, chose
 	return r
 }
 
-func (s *Scheme) deepest() float64 {
-	d := 0.0
-	for i := range s.Parts {
-		d = max(d, s.Parts[i].deepest())
-	}
-	return d
-}
-
 // robustCap tells the error at which a cap that holds points a to b would
 // catch; away is 1 for a lower part, which must widen along the contour, and
 // -1 for an upper, which must narrow.
