@@ -270,7 +270,7 @@ func (t *turned) cut(n int) (float64, bool) {
 		for _, q := range t.natches {
 			clear(q.Azimuth, q.At.R, q.Radius)
 		}
-		for _, k := range t.plugKeys() {
+		for _, k := range t.plug {
 			clear(azimuth(k), math.Hypot(k.at[0], k.at[1]), k.wide(t.clear))
 		}
 		if ok {
@@ -284,8 +284,8 @@ func (t *turned) cut(n int) (float64, bool) {
 // part: it stands keyed on the positive, is drawn up out of the plaster before
 // the part is lifted, and is printed standing on its wide end. What stands out of
 // the plaster carries its mark and is what it is drawn by.
-func plugOf(j *job.Job, md *mold.Mold) *turned {
-	t := &turned{md: md, to: 360, clear: j.Printer.Clearance, cones: -1, marks: mold.Letter("upper") + "^", reads: 1}
+func plugOf(j *job.Job, md *mold.Mold, keys []key) *turned {
+	t := &turned{md: md, to: 360, plug: keys, clear: j.Printer.Clearance, cones: -1, marks: mold.Letter("upper") + "^", reads: 1}
 	foot, top := md.Opening[1], md.Opening[len(md.Opening)-1]
 	const neck = 2 * flatMost // from the plaster up to the flat of the mark
 	above := neck + bandLeast + footEdge
@@ -307,12 +307,12 @@ func plugOf(j *job.Job, md *mold.Mold) *turned {
 	return t
 }
 
-// plugFor is the plug as a piece, or as several.
-func plugFor(j *job.Job, md *mold.Mold) []Piece {
+// plugFor is the plug as a piece, or as several, with the keys of its positive.
+func plugFor(j *job.Job, md *mold.Mold, keys []key) []Piece {
 	foot, top := md.Opening[1], md.Opening[len(md.Opening)-1]
 	slope := (top.R - foot.R) / (top.Z - foot.Z)
 	p := Piece{Label: words.Say("upper plug"), Part: "upper", Kind: "plug", up: solid.Vec{0, 0, -1},
 		Draft: math.Atan(slope) * 180 / math.Pi, Verdict: parting.Clear,
 		Note: words.Say("It forms the flared spare. Stand it on the positive; when the plaster has set, draw it up before the part is lifted. At each cast cut the clay out of the spare before the upper part is lifted.")}
-	return divided(j, p, plugOf(j, md), nil)
+	return divided(j, p, plugOf(j, md, keys), nil)
 }

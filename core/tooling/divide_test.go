@@ -2,6 +2,7 @@ package tooling
 
 import (
 	"fmt"
+	"math"
 	"strings"
 	"testing"
 
@@ -148,5 +149,38 @@ func TestDividedPieces(t *testing.T) {
 	}
 	if sliced == 0 || both == 0 {
 		t.Errorf("%d sliced, %d sliced and cut", sliced, both)
+	}
+}
+
+// The keys of a plug lie in sound matter of the positive where a neck runs in below
+// them: a socket and the wall about it stay within the neck down to beyond its tip.
+func TestPlugKeysStayInTheNeck(t *testing.T) {
+	j := job.Defaults()
+	j.Form.Size = job.SizeMold
+	j.Form.Outer = []job.Node{c(0, 0), c(30, 0), s(56, 40), c(9, 80), c(24, 88)}
+	j.Mold.Spare.Flared = true
+	found := 0
+	layouts(t, &j, func(md *mold.Mold) {
+		for i := range md.Parts {
+			p := &md.Parts[i]
+			if p.Name != "upper" || !md.PlugApart || p.Outline[0].Z-p.Outline[p.Pot].Z < 10 {
+				continue
+			}
+			base, _ := positive(&j, md, p, false)
+			if len(base.plug) == 0 {
+				t.Errorf("%s: no keys", md.Scheme.ID)
+			}
+			for _, k := range base.plug {
+				found++
+				reach := math.Hypot(k.at[0], k.at[1]) + k.radius + spareOf(j.Printer.Clearance)
+				deep := k.radius + spareOf(j.Printer.Clearance)
+				if at := 24 - 15*deep/8; reach > at+0.1 {
+					t.Errorf("%s: a key of %.2f mm reaches out to %.2f mm, the neck to %.2f", md.Scheme.ID, k.radius, reach, at)
+				}
+			}
+		}
+	})
+	if found < 3 {
+		t.Errorf("only %d keys", found)
 	}
 }

@@ -327,7 +327,7 @@ func (t *turned) keysOf(i int) []key {
 	case a.edge == keyEdge:
 		keys = t.wedgeKeys(a, c)
 	case a.edge == plugEdge:
-		for _, k := range t.plugKeys() {
+		for _, k := range t.plug {
 			if whole || inside(azimuth(k), t.from, t.to) {
 				keys = append(keys, k)
 			}
@@ -344,25 +344,42 @@ func (t *turned) keysOf(i int) []key {
 
 func azimuth(k key) float64 { return math.Atan2(k.at[1], k.at[0]) * 180 / math.Pi }
 
-// plugKeys are the keys between a plug and its positive: three on unequal
-// azimuths, one on the axis where there is no room for them.
+// plugKeys are the keys between the positive and what stands on its plug, as large as
+// the matter of the positive about them allows: three on unequal azimuths. Where there
+// is no room for them it is one, on the axis, where what it holds may turn as it likes;
+// off the axis where that is a ring of natches, which the plug keeps from shifting.
 func (t *turned) plugKeys() []key {
-	const least = 1.5 // mm
+	const (
+		least = 1.5 // mm
+		aside = 0.4 // of the plug's radius
+	)
 	for i, a := range t.section {
 		if a.edge != plugEdge {
 			continue
 		}
-		c := t.section[(i+1)%len(t.section)]
-		keys := t.ringKeys(a, c)
-		if len(keys) == 3 && keys[0].radius >= least {
+		n := (i + 1) % len(t.section)
+		c := t.section[n]
+		whole := *t // with what stands on it
+		whole.section, whole.asked = slices.Clone(t.section), &asked{}
+		for _, k := range [2]int{i, n} {
+			whole.section[k].Z -= float64(t.cones) * 2 * (keyMost + keyFoot)
+		}
+		sunk := func(keys []key) []key {
+			return whole.sunk(keys, solid.Vec{0, 0, float64(t.cones)}, func(x, y float64) solid.Vec { return solid.Vec{x, y, a.Z} })
+		}
+		if keys := sunk(t.ringKeys(a, c)); len(keys) == 3 && min(keys[0].radius, keys[1].radius, keys[2].radius) >= least {
 			return keys
 		}
-		narrow := 1.0
+		wide := math.Max(a.R, c.R)
 		for deg := range 360 {
-			narrow = math.Min(narrow, t.reach(asPot, float64(deg)))
+			wide = math.Min(wide, t.reach(asPot, float64(deg))*math.Max(a.R, c.R))
 		}
-		if r := keyRadius(0.6*narrow*math.Max(a.R, c.R), t.clear); r > 0 {
-			return []key{{radius: r}}
+		one := key{radius: keyRadius((1-aside)*wide, t.clear)}
+		if t.md.Scheme.Core {
+			one.at[0] = aside * wide
+		}
+		if one.radius > 0 {
+			return sunk([]key{one})
 		}
 	}
 	return nil

@@ -51,11 +51,11 @@ func capKit(j *job.Job, md *mold.Mold, p *mold.Part) []Piece {
 		var t *turned
 		t, up = positive(j, md, p, false)
 		base := Piece{Label: capLabel(p.Name, "positive"), Part: p.Name, Kind: "positive", up: up, Draft: p.MinDraft, Verdict: p.Verdict}
-		out = divided(j, base, t, func() *turned { full, _ := positive(j, md, p, true); return full })
+		out = divided(j, base, t, func() *turned { full, _ := positive(j, md, p, true); full.plug = t.plug; return full })
 		if md.PlugApart && p.Name == "upper" {
-			out = append(out, plugFor(j, md)...)
+			out = append(out, plugFor(j, md, t.plug)...)
 		}
-		out = append(out, natchBoard(j, md, p)...)
+		out = append(out, natchBoard(j, md, p, t.plug)...)
 	}
 	if j.Mold.Staves == 1 {
 		c := cottle(j, md, p)

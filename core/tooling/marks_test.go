@@ -183,7 +183,7 @@ func TestPlugsAreMarked(t *testing.T) {
 				return
 			}
 			so := md.Solids()
-			p := plugFor(&j, md)[0]
+			p := plugFor(&j, md, nil)[0]
 			m, _, err := p.Mesh(so)
 			if err != nil {
 				t.Fatal(err)
@@ -192,7 +192,7 @@ func TestPlugsAreMarked(t *testing.T) {
 			if p.Overhang > 45.5 {
 				t.Errorf("the plug overhangs by %.1f degrees", p.Overhang)
 			}
-			plug := plugOf(&j, md)
+			plug := plugOf(&j, md, nil)
 			for i, f := range plug.panels(so) {
 				if !f.ok {
 					continue

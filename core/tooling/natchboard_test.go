@@ -1,11 +1,13 @@
 package tooling
 
 import (
+	"strings"
 	"testing"
 
 	"moldwright/core/job"
 	"moldwright/core/mold"
 	"moldwright/core/solid"
+	"moldwright/core/words"
 )
 
 // Where a core lies on an upper part, the upper part has sockets, the core the
@@ -14,11 +16,15 @@ import (
 // plaster, and its domes fill the sockets.
 func TestRingFormsTheSocketsUnderACore(t *testing.T) {
 	found := 0
-	for _, section := range []job.Section{{Kind: job.SectionRound}, {Kind: job.SectionOval, Ratio: 0.7}} {
+	for _, of := range []struct {
+		section job.Section
+		rim     float64 // mm
+		keys    int
+	}{{job.Section{Kind: job.SectionRound}, 45, 3}, {job.Section{Kind: job.SectionOval, Ratio: 0.7}, 45, 3}, {job.Section{Kind: job.SectionRound}, 6, 1}, {job.Section{Kind: job.SectionRound}, 2.8, 0}} {
 		j := job.Defaults()
-		j.Form.Size, j.Form.Section = job.SizeMold, section
-		j.Form.Outer = []job.Node{c(0, 0), c(30, 0), s(60, 40), c(45, 90)}
-		j.Form.Inner = []job.Node{c(0, 12), c(8, 12), c(40, 90)}
+		j.Form.Size, j.Form.Section = job.SizeMold, of.section
+		j.Form.Outer = []job.Node{c(0, 0), c(30, 0), s(60, 40), c(of.rim, 90)}
+		j.Form.Inner = []job.Node{c(0, 12), c(of.rim/6, 12), c(of.rim-2, 90)}
 		all, lay := laid(&j)
 		for k := range all {
 			if !all[k].Upper || !all[k].Core {
@@ -57,6 +63,7 @@ func TestRingFormsTheSocketsUnderACore(t *testing.T) {
 			var ring *solid.Body
 			var others []*solid.Body
 			var in *solid.Mesh
+			note := ""
 			for _, p := range Kit(&j, md) {
 				if p.Part != "upper" {
 					continue
@@ -70,6 +77,7 @@ func TestRingFormsTheSocketsUnderACore(t *testing.T) {
 					continue
 				}
 				found++
+				note = p.Note.In(words.English)
 				sound(t, md.Scheme.ID+", "+p.Name, m)
 				if got := steepest(m); got > 45.001 || p.Draft < j.Rules.LeastDraft {
 					t.Errorf("%s: overhang %.1f, draft %.1f", p.Name, got, p.Draft)
@@ -106,7 +114,13 @@ func TestRingFormsTheSocketsUnderACore(t *testing.T) {
 					t.Errorf("%s: the ring shares space at %.2f", md.Scheme.ID, at)
 				}
 			}
-			for deg := 15.0; deg < 360; deg += 15 { // no way but its own
+			if base, _ := positive(&j, md, upper, false); len(base.plug) != of.keys {
+				t.Errorf("%s, rim of %g mm: %d keys, want %d", md.Scheme.ID, of.rim, len(base.plug), of.keys)
+			}
+			if by := strings.Contains(note, "keys fit one way only"); by != (of.keys > 0) {
+				t.Errorf("%s, %d keys: %s", md.Scheme.ID, of.keys, note)
+			}
+			for deg := 15.0; of.keys > 0 && deg < 360; deg += 15 { // no way but its own
 				turned := in.Clone()
 				turned.RotateZ(deg)
 				held := false
@@ -120,7 +134,7 @@ func TestRingFormsTheSocketsUnderACore(t *testing.T) {
 			}
 		}
 	}
-	if found < 4 {
+	if found < 8 {
 		t.Errorf("only %d rings", found)
 	}
 }

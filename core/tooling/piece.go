@@ -133,6 +133,7 @@ type turned struct {
 	marks    string
 	clear    float64  // of keys in their sockets, mm
 	ends     [2][]key // in the ends of a sector
+	plug     []key    // in the joint with a plug, of both pieces
 	cones    int      // the way of level faces whose keys stand out: 1 up, -1 down
 	reads    int      // the way that marks on walls read up, where it is not that
 	whole    *turned  // before it was cut level

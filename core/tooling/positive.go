@@ -141,6 +141,9 @@ func positive(j *job.Job, md *mold.Mold, p *mold.Part, full bool) (*turned, soli
 	}
 	t.marks = mold.Letter(p.Name) + "@"
 	t.place(way, seam)
+	if keyed && !full {
+		t.plug = t.plugKeys()
+	}
 	return t, solid.Vec{0, 0, way}
 }
 
