@@ -45,6 +45,12 @@ func (p *Plan) cast() error {
 			in.InsideFillML = plan * below(w.inner, md.TrimZ-down)
 		}
 		if !solidCast {
+			p.work.thin = thin(w.inner, j.Clay.Wall, md.Section)
+			in.InsideML -= p.work.thin
+			if in.InsideFillML > 0 {
+				z := md.TrimZ - j.Casting.FillLine/(1-j.Clay.Shrinkage())
+				in.InsideFillML -= thin(under(w.inner, z), j.Clay.Wall, md.Section)
+			}
 			p.work.bumps = md.DimpleInside(w.inner, j.Clay.Wall)
 			in.InsideML, in.InsideFillML = in.InsideML-p.work.bumps, math.Max(0, in.InsideFillML-p.work.bumps)
 			in.InsideAreaCM2 += md.DimpleArea()
@@ -123,6 +129,15 @@ func plasterPockets(md *mold.Mold) []PartPocket {
 // below is the volume in ml inside a line that runs up from the axis, as far as
 // the height z.
 func below(line []form.Point, z float64) float64 {
+	loop := under(line, z)
+	if len(loop) < 2 {
+		return 0
+	}
+	return form.LoopVolume(append(loop, form.Point{R: 0, Z: loop[len(loop)-1].Z})) / 1000
+}
+
+// under is a line as far as it lies below the height z.
+func under(line []form.Point, z float64) []form.Point {
 	loop := []form.Point{}
 	for i, p := range line {
 		if i > 0 && (line[i-1].Z > z) != (p.Z > z) {
@@ -132,10 +147,22 @@ func below(line []form.Point, z float64) float64 {
 			loop = append(loop, p)
 		}
 	}
-	if len(loop) < 2 {
+	return loop
+}
+
+// thin is the clay in ml by which an even wall of so many mm is more than that
+// outside an inside that has the same section, which is thinner where the section comes
+// in: the wall times the surface that the inside has beyond its share of a round one's,
+// less what going round in a parallel curve takes back. Exact for upright walls on a
+// level floor (a parallel curve's area after Steiner), an estimate for others.
+func thin(inside []form.Point, wall float64, section *form.Section) float64 {
+	if section.Round || len(inside) < 2 {
 		return 0
 	}
-	return form.LoopVolume(append(loop, form.Point{R: 0, Z: loop[len(loop)-1].Z})) / 1000
+	more := area(inside, section) - section.MeanSquare*round(inside)
+	around := area([]form.Point{{R: 1}, {R: 1, Z: 1}}, section) * 100 // the section, mm a mm of radius
+	back := math.Pi*(1+section.MeanSquare) - around
+	return (100*more - back*wall*(inside[len(inside)-1].Z-inside[0].Z)) * wall / 1000
 }
 
 // area is the surface in cm2 of a polyline taken round the axis with a section:

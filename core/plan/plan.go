@@ -109,6 +109,7 @@ type work struct {
 	mold     *mold.Mold
 	inner    []form.Point
 	bumps    float64 // ml that dimples take from the inside of the cast
+	thin     float64 // ml that an even wall takes from it beyond the section scaled
 	survey   *release.Survey
 }
 

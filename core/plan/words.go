@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"math"
 	"moldwright/core/parting"
 	"moldwright/core/words"
 )
@@ -91,6 +92,14 @@ func (p *Plan) cautions() []words.Text {
 	}
 	if ml := p.work.bumps; ml > 0 {
 		out = append(out, words.Say("The clay follows the dimples in a wall of even thickness, and weights and capacity reckon with it. The mesh of the cast is smooth inside, %.1f ml roomier than the pot.", ml))
+	}
+	if ml := p.work.thin; ml >= leastPocket {
+		section, least := p.work.mold.Section, 1.0
+		for i := range 360 {
+			g, _ := section.At(2 * math.Pi / float64(section.Repeats) * float64(i) / 360)
+			least = min(least, g)
+		}
+		out = append(out, words.Say("The clay builds an even wall all round, and weights and capacity reckon with it. The mesh of the cast has the outside’s section inside too, so its wall is as thin as %.1f mm where that comes in, and it is %.1f ml roomier than the pot.", least*p.work.job.Clay.Wall, ml))
 	}
 	if p.Chosen != p.Advised {
 		for i := range p.Schemes {
