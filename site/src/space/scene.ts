@@ -7,6 +7,7 @@ import {
 } from "three";
 import { cap } from "./cap";
 import type { Orbit } from "./orbit";
+import { onCut, onEnd, onSkin, onTop, reaches, type Spot, widest } from "./spots";
 import { triangles } from "./stl";
 
 /** One body: its mesh, its colours, where it stands and which letter it bears. */
@@ -27,7 +28,17 @@ export interface Space {
   close(): void;
 }
 
-interface Held { body: Body; group: Group; cap: Mesh; plane: Plane; box: Box3; label: HTMLElement; at: Vector3 }
+interface Held {
+  body: Body; group: Group; cap: Mesh; plane: Plane; box: Box3; label: HTMLElement; skin: Float32Array;
+  /** How far it reaches to WAYS ways round. */
+  reach: number[];
+  /** The height at which the letter of a part that goes all round stands. */
+  level: number;
+  /** Where the letter stands on the cut, and of which cut that is. */
+  cut: { at: number | null; spot: Spot | null };
+}
+
+const WAYS = 24;
 
 /** The cutting plane takes away what lies toward +x. */
 const TOWARD = new Vector3(-1, 0, 0);
@@ -56,7 +67,7 @@ function open(canvas: HTMLCanvasElement, labels: HTMLElement): Space {
     if (all.isEmpty()) all.set(new Vector3(-1, -1, -1), new Vector3(1, 1, 1));
     all.getCenter(middle);
     const { azimuth: a, elevation: e } = orbit, box = all.getSize(new Vector3()), radius = box.length() / 2;
-    const back = away(laidOut ? Math.hypot(box.x, box.y) / 2 : Math.max(box.x, box.y) / 2, box.z / 2, e) / orbit.zoom;
+    const back = away(laidOut ? Math.hypot(box.x, box.y) / 2 : far(), box.z / 2, e) / orbit.zoom;
     camera.position.set(Math.cos(e) * Math.cos(a), Math.cos(e) * Math.sin(a), Math.sin(e)).multiplyScalar(back).add(middle);
     camera.near = Math.max(1, back - 3 * radius);
     camera.far = back + 3 * radius;
@@ -65,15 +76,37 @@ function open(canvas: HTMLCanvasElement, labels: HTMLElement): Space {
     sun.position.copy(camera.position).sub(middle).normalize().add(new Vector3(-Math.sin(a) * 0.5, Math.cos(a) * 0.5, 0.9));
     renderer.render(scene, camera);
     for (const h of held) {
-      const p = h.at.clone().add(h.group.position);
-      if (h.body.pull?.[2] && !laidOut) { // the letter of a part that goes all round stands on the cut where that is seen, else on the near face
-        const x = (cutAt ?? 0) * half;
-        if (cutAt !== null && Math.cos(a) > 0.15) p.set(x, 0.88 * Math.sqrt(Math.max(0, half * half - x * x)), p.z);
-        else p.set(half * Math.cos(a + 0.5), half * Math.sin(a + 0.5), p.z);
-      }
-      p.project(camera);
+      const spot = h.body.label && lettered(h);
+      h.label.hidden = !spot;
+      if (!spot) continue;
+      const p = new Vector3(...spot).add(h.group.position).project(camera);
       h.label.style.transform = `translate(${((p.x + 1) / 2) * width}px, ${((1 - p.y) / 2) * height}px) translate(-50%, -50%)`;
     }
+  };
+  /** How far what stands there reaches from its middle. */
+  const far = () => Math.max(1, ...held.flatMap((h) => h.reach.map((r, k) => {
+    const to = (2 * Math.PI * k) / WAYS, { x, y } = h.group.position;
+    return r + (x - middle.x) * Math.cos(to) + (y - middle.y) * Math.sin(to);
+  })));
+  /** Where a body's letter stands, before it is moved: on the cut where that is seen, else where its skin is
+   *  seen from here; null where neither is. */
+  const lettered = (h: Held): Spot | null => {
+    const { skin, box: { min, max } } = h, pull = h.body.pull, { azimuth: a, elevation: e } = orbit, top = e >= 0;
+    if (laidOut || !pull) return onTop(skin, max.z, [(min.x + max.x) / 2, (min.y + max.y) / 2]);
+    const x = cutAt === null ? Infinity : cutAt * half;
+    if (x <= min.x) return null;
+    if (h.cut.at !== cutAt) h.cut = { at: cutAt, spot: cutAt === null ? null : onCut(skin, min.z, max.z, x) };
+    if (h.cut.spot && Math.cos(a) > 0.15) return h.cut.spot;
+    const out = Math.atan2(pull[1], pull[0]);
+    let spot: Spot | null;
+    if (pull[2]) spot = onSkin(skin, h.level, a + 0.5);
+    else if (Math.cos(out - a) > 0.1) spot = onSkin(skin, h.level, out);
+    else { // it turns its back: its end is seen, unless another part lies on that, or a flank
+      const covered = h.group.position.length() < 1 && held.some((o) => o.body.pull && o.body.pull[2] * (top ? 1 : -1) > 0 && Math.abs(o.group.position.z) < 1);
+      const flank = out + Math.sign(Math.sin(a - out)) * 1.2;
+      spot = !covered ? onEnd(skin, min.z, max.z, out, top) : Math.cos(flank - a) > 0.3 ? onSkin(skin, h.level, flank) : null;
+    }
+    return spot && spot[0] > x ? h.cut.spot : spot;
   };
   const ask = () => { waiting ||= requestAnimationFrame(draw); };
   const planes = () => {
@@ -121,15 +154,9 @@ function open(canvas: HTMLCanvasElement, labels: HTMLElement): Space {
         label.hidden = body.label === "";
         label.style.borderColor = body.colour;
         labels.append(label);
-        const at = box.getCenter(new Vector3());
-        if (laid) at.setZ(box.max.z);
-        else if (body.pull?.[2]) at.set(0, 0, at.z);
-        else if (body.pull) { // a side part's stands on its outer face
-          const [x, y] = body.pull, far = Math.max(x * box.min.x, x * box.max.x) + Math.max(y * box.min.y, y * box.max.y);
-          at.set(x * far, y * far, at.z);
-        }
         half = Math.max(half, box.max.x);
-        held.push({ body, group, cap: fill, plane, box, label, at });
+        const skin = t.position;
+        held.push({ body, group, cap: fill, plane, box, label, skin, reach: reaches(skin, WAYS), level: widest(skin, box.min.z, box.max.z), cut: { at: null, spot: null } });
       }
       if (laid) lay(held);
       planes();
