@@ -200,8 +200,7 @@ func (p *Part) natchesOn(i int) []Natch {
 // is nil. Slip builds an even wall, which this keeps where the section is round and
 // beside dimples only: with another section the inside is the same section scaled,
 // so that the wall is thinner where the section comes in (figures and a caution reckon
-// with the even one), and behind dimples the
-// inside is smooth.
+// with the even one), and behind dimples the inside is smooth.
 func (s *Solids) Cast(inner []form.Point) (*solid.Mesh, error) {
 	var outline [][2]float64
 	for _, p := range s.md.Cavity {

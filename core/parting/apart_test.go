@@ -6,6 +6,7 @@ import (
 
 	"moldwright/core/form"
 	"moldwright/core/form/formtest"
+	"moldwright/core/job"
 	"moldwright/core/release"
 )
 
@@ -25,6 +26,21 @@ func cutFinely(m *form.Meridian, n int, all bool) {
 		}
 	}
 	m.Cut(at)
+}
+
+// builtFinely is the contour of a pot, cut finely, and its last point.
+func builtFinely(t *testing.T, j *job.Job, n int, all bool) (m *form.Meridian, end int) {
+	m, err := form.Build(j)
+	if err != nil {
+		t.Fatal(err)
+	}
+	cutFinely(m, n, all)
+	end = len(m.Pts) - 1
+	if m.Closed {
+		_, r := m.Extent()
+		end = m.CutMouth(mouth15(j, r))
+	}
+	return m, end
 }
 
 // Curved spans count as straight when seams are sought within them. Cut into five each,
@@ -50,16 +66,7 @@ func TestSeamsWithinCurvedSpans(t *testing.T) {
 		if err != nil {
 			continue
 		}
-		m, err := form.Build(j)
-		if err != nil {
-			t.Fatal(err)
-		}
-		cutFinely(m, 5, false)
-		end := len(m.Pts) - 1
-		if m.Closed {
-			_, r := m.Extent()
-			end = m.CutMouth(mouth15(j, r))
-		}
+		m, end := builtFinely(t, j, 5, false)
 		rules := RulesOf(j)
 		s, end := CutBetween(release.New(m), end, rules, Wanted{})
 		fine := Judge(s, end, rules, Wanted{})
@@ -102,16 +109,7 @@ func TestCapsOfSliversAreNotMissed(t *testing.T) {
 		if err != nil {
 			continue
 		}
-		m, err := form.Build(j)
-		if err != nil {
-			t.Fatal(err)
-		}
-		cutFinely(m, 5, true)
-		end := len(m.Pts) - 1
-		if m.Closed {
-			_, r := m.Extent()
-			end = m.CutMouth(mouth15(j, r))
-		}
+		m, end := builtFinely(t, j, 5, true)
 		if end > 200 {
 			continue
 		}

@@ -96,7 +96,9 @@ func divided(j *job.Job, p Piece, t *turned, full func() *turned) []Piece {
 				if n > 1 {
 					part.from = from + 360/float64(n)*float64(k)
 					part.to = part.from + 360/float64(n)
-					if fit = one(&part).FitsBed; !fit {
+					bare := p
+					if bare.measure(j, part.corners(), 0); !bare.FitsBed {
+						fit = false
 						break // without a look at its keys
 					}
 					part.key()
@@ -122,7 +124,7 @@ func divided(j *job.Job, p Piece, t *turned, full func() *turned) []Piece {
 			break
 		}
 	}
-	return orHewn(j, t.md, list, p, t.corners(), solid.Vec{1, 0, 0}, t.clears)
+	return orHewn(j, t.md, list, p, solid.Vec{1, 0, 0}, t.corners, t.clears)
 }
 
 // clears are the corners of what cuts keep clear of: natches and marks.

@@ -55,14 +55,14 @@ type hewn struct {
 type extent struct{ lo, hi [3]float64 }
 
 // orHewn is a print as it is divided, or by planes where that does not fit or takes
-// more pieces. corners are those of the whole that may lie outermost, along is a direction
-// across its way up; clear gives the corners of what cuts keep clear of.
-func orHewn(j *job.Job, md *mold.Mold, list []Piece, whole Piece, corners []solid.Vec, along solid.Vec, clear func() [][]solid.Vec) []Piece {
+// more pieces. along is a direction across its way up; corners gives those of the whole
+// that may lie outermost, clear those of what cuts keep clear of.
+func orHewn(j *job.Job, md *mold.Mold, list []Piece, whole Piece, along solid.Vec, corners func() []solid.Vec, clear func() [][]solid.Vec) []Piece {
 	if list[0].FitsBed && len(list) <= leastHewn {
 		return list
 	}
 	d := &hewn{j: j, md: md, p: whole, axes: [3]solid.Vec{along, crossed(whole.up, along), whole.up}, bare: whole.build}
-	d.whole = d.extent(corners)
+	d.whole = d.extent(corners())
 	d.marked = func(_ *split, so *mold.Solids) (*solid.Mesh, error) { return whole.build(so) }
 	for _, l := range clear() {
 		d.avoid = append(d.avoid, d.extent(l))

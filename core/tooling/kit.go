@@ -203,7 +203,7 @@ func (s *stave) hewn(j *job.Job, p Piece) []Piece {
 		return [][]solid.Vec{corners}
 	}
 	sin, cos := solid.SinCosDeg((s.from + s.to) / 2)
-	return orHewn(j, s.md, []Piece{s.measured(j, p, list, mark)}, p, s.corners(list, mark), solid.Vec{sin, -cos, 0}, clear)
+	return orHewn(j, s.md, []Piece{s.measured(j, p, list, mark)}, p, solid.Vec{sin, -cos, 0}, func() []solid.Vec { return s.corners(list, mark) }, clear)
 }
 
 // inCourses is the stave whole, or in the fewest courses that are no higher than

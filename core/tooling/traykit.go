@@ -62,7 +62,7 @@ func fewest(most [2]int, split func(m, n int) []Piece) []Piece {
 }
 
 // hewn is the tray as it is divided, or by planes where that does not fit or takes
-// more pieces than its underside would have to be cut into.
+// more pieces.
 func (t *tray) hewn(j *job.Job, p Piece, list []Piece) []Piece {
 	if list[0].FitsBed && len(list) <= leastHewn {
 		return list
@@ -202,7 +202,7 @@ func trayKit(j *job.Job, t *tray, sides bool) []Piece {
 			return list
 		})
 		board.build = e.whole.build
-		out = append(out, orHewn(j, t.md, list, board, e.corners(), piece.up, e.clears)...)
+		out = append(out, orHewn(j, t.md, list, board, piece.up, e.corners, e.clears)...)
 	}
 	if !sides {
 		return out
@@ -233,7 +233,7 @@ func trayKit(j *job.Job, t *tray, sides bool) []Piece {
 			return list
 		})
 		board.build = s.whole.build
-		out = append(out, orHewn(j, t.md, list, board, s.corners(), solid.Vec{0, 0, 1}, s.clears)...)
+		out = append(out, orHewn(j, t.md, list, board, solid.Vec{0, 0, 1}, s.corners, s.clears)...)
 	}
 	return out
 }
