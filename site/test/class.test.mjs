@@ -272,7 +272,7 @@ onPage("without a drag: the height of a parting and a node's place by the button
 
   await button(page, "Next question").click();
   await page.getByLabel("Node to change").waitFor();
-  const [r, z] = ["radius", "height"].map((name) => page.getByLabel(name, { exact: true }));
+  const [r, z] = ["Radius", "Height"].map((name) => page.getByLabel(name, { exact: true }));
   const [was, at] = [Number(await r.inputValue()), Number(await z.inputValue())];
   await button(page, "1 mm outward").click();
   await button(page, "1 mm outward").click();
@@ -312,8 +312,8 @@ onPage("the smallest change is judged as the form is typed, and right when it cl
   for (const [i, n] of best.form.outer.entries()) {
     if (Math.abs(n.r - given.form.outer[i].r) < 0.001) continue;
     await page.getByLabel("Node to change").selectOption({ value: String(i) });
-    await until(() => page.locator(".form-answer").getByLabel("radius").inputValue().then(Number), String(Math.round(given.form.outer[i].r * 1e6) / 1e6));
-    await page.locator(".form-answer").getByLabel("radius").fill(String(n.r));
+    await until(() => page.locator(".form-answer").getByLabel("Radius", { exact: true }).inputValue().then(Number), String(Math.round(given.form.outer[i].r * 1e6) / 1e6));
+    await page.locator(".form-answer").getByLabel("Radius", { exact: true }).fill(String(n.r));
   }
   await until(() => page.locator(".live-line .mark-line").innerText(), /now lets go|no longer catches|lets go/);
   await until(() => page.locator(".plane .sticks").count(), "0");

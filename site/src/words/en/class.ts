@@ -83,7 +83,7 @@ export const classroom = {
   legendCaught: "wall that is held", legendBlock: "what stands in the way",
   marksHint: "Touch the wall to put a mark there. Drag a mark, or press the arrow keys on it; Delete takes it away.",
   markAt: (n: number, z: string, r: string) => `Mark ${n} on the wall, ${z} above the foot, radius ${r}`,
-  mark: (n: number) => `Mark ${n}`, heightZ: "height", radiusR: "radius", radiusEmpty: "radius (outermost wall)",
+  mark: (n: number) => `Mark ${n}`, heightZ: "Height", radiusR: "Radius", radiusEmpty: "Radius (outermost wall)",
   typeMark: "Type where a mark stands",
   addMark: "Add a mark", removeMark: (n: number) => `Take mark ${n} away`, fullMarks: "There are as many marks as there can be.",
   touchWall: "That was not on the wall. Touch the outline itself.",

@@ -87,7 +87,7 @@ export const classroom = {
   legendCaught: "pared retenida", legendBlock: "lo que estorba",
   marksHint: "Toque la pared para poner ahí una marca. Arrastre una marca, o use sobre ella las teclas de flecha; Suprimir la quita.",
   markAt: (n: number, z: string, r: string) => `Marca ${n} en la pared, a ${z} sobre el pie, radio ${r}`,
-  mark: (n: number) => `Marca ${n}`, heightZ: "altura", radiusR: "radio", radiusEmpty: "radio (pared más exterior)",
+  mark: (n: number) => `Marca ${n}`, heightZ: "Altura", radiusR: "Radio", radiusEmpty: "Radio (pared más exterior)",
   typeMark: "Escribir dónde está una marca",
   addMark: "Añadir una marca", removeMark: (n: number) => `Quitar la marca ${n}`, fullMarks: "Ya hay tantas marcas como puede haber.",
   touchWall: "Eso no estaba en la pared. Toque el contorno mismo.",

@@ -84,7 +84,7 @@ export const classroom: Like<typeof en> = {
   legendCaught: "paroi retenue", legendBlock: "ce qui gêne",
   marksHint: "Toucher la paroi pour y poser une marque. Faire glisser une marque, ou y utiliser les flèches ; Suppr l’enlève.",
   markAt: (n, z, r) => `Marque ${n} sur la paroi, ${z} au-dessus du pied, rayon ${r}`,
-  mark: (n) => `Marque ${n}`, heightZ: "hauteur", radiusR: "rayon", radiusEmpty: "rayon (paroi extérieure)",
+  mark: (n) => `Marque ${n}`, heightZ: "Hauteur", radiusR: "Rayon", radiusEmpty: "Rayon (paroi extérieure)",
   typeMark: "Taper où est une marque",
   addMark: "Ajouter une marque", removeMark: (n) => `Supprimer la marque ${n}`, fullMarks: "Il y a autant de marques que possible.",
   touchWall: "Ce n’était pas sur la paroi. Toucher le contour lui-même.",
