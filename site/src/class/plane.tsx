@@ -139,7 +139,8 @@ function Sticks({ v, p }: { v: View; p: Picture }) {
   const by: At = p.pullId === "out" ? [p.blockR - p.r, 0] : [0, p.blockZ - p.z];
   const x = X(v, p.r), y = Y(v, p.z), bx = X(v, p.blockR), by2 = Y(v, p.blockZ);
   const label = w.class.held(withUnit(p.depth, "mm")), wide = label.length * 5.9 + 14;
-  const right = x + 20 + wide <= v.width, lx = right ? Math.max(x + 14, 48) : Math.max(x - 14 - wide, 48), ly = Math.max(14, Math.min(y - 26, v.height - 14));
+  // the words stand on the left half, since marks and nodes stand on the right
+  const far = X(v, -p.r), out = far - 14 - wide >= 48, lx = out ? far - 14 - wide : Math.max(far + 14, 48), ly = Math.max(14, Math.min(y - 26, v.height - 14));
   return (
     <g class="sticks">
       <path class="moved" d={path(v, p.stretch.map(([r, z]): At => [r + by[0], z + by[1]]))} />
@@ -148,7 +149,8 @@ function Sticks({ v, p }: { v: View; p: Picture }) {
       <path class="asked-pull" d={ARROW} transform={`translate(${x} ${y}) rotate(${TURN[p.pullId]}) scale(0.8)`} />
       <path class="block" d={`M${bx - 6} ${by2 - 6}l12 12m0 -12l-12 12`} />
       <circle cx={x} cy={y} r={4} />
-      <path class="leader" d={`M${x} ${y}L${right ? lx + 8 : lx + wide - 8} ${ly}`} />
+      <path class="leader" d={`M${far} ${y}L${out ? lx + wide - 8 : lx + 8} ${ly}`} />
+      <circle cx={far} cy={y} r={4} />
       <rect class="note" x={lx} y={ly - 11} width={wide} height={22} rx={3} />
       <text x={lx + wide / 2} y={ly + 4.5} text-anchor="middle">{label}</text>
     </g>
