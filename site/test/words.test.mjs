@@ -14,7 +14,7 @@ const complete = ["de", "fr", "es"];
 
 /** Rightly the same as in English in some language: names, signs, formats. */
 const same = new Set([
-  "Moldwright", "STL", "SVG", "Zoom", "oval", "Radius, mm",
+  "Moldwright", "STL", "SVG", "Zoom", "oval", "Radius", "Radius, mm",
   "Faces", "Source", "Versions", "Questions", "Solution", "Table", "Verdict",
 ]);
 const unit = /^(mm|cm|ml|g\/ml|g\/cm² min)$/;
