@@ -66,11 +66,10 @@ func (l *look) foot() int {
 
 // stretch is a run of the contour whose plaster catches.
 type stretch struct {
-	pts     []form.Point
-	depth   float64    // mm, at the deepest
-	at      form.Point // of the deepest
-	block   form.Point // what stands in its way
-	outward bool
+	pts   []form.Point
+	depth float64    // mm, at the deepest
+	at    form.Point // of the deepest
+	block form.Point // what stands in its way
 }
 
 // caught are the stretches between points a and b of the meridian that catch
@@ -94,7 +93,7 @@ func (l *look) caught(pull release.Pull, a, b int) []stretch {
 		}
 		c.pts = append(c.pts, s.P)
 		if s.Depth > c.depth {
-			c.depth, c.at, c.block, c.outward = s.Depth, s.P, s.Block, s.Outward
+			c.depth, c.at, c.block = s.Depth, s.P, s.Block
 		}
 	}
 	shut()

@@ -151,11 +151,13 @@ func BuildInner(j *job.Job, m *Meridian) (*Meridian, error) {
 		return nil, job.Faults{job.Faultf("innerOutside", "form.inner["+itoa(in.nodeBefore(i))+"]",
 			"The inner surface comes through the outer one near node %d, at about r %.2f, z %.2f mm of mold size; leave clay between them.", in.nodeBefore(i)+1, in.Pts[i].R, in.Pts[i].Z)}
 	}
-	n := len(in.Spans)
+	slices.Reverse(in.Spans)
 	for i, sp := range in.Spans {
-		if i <= n-1-i {
-			in.Spans[i], in.Spans[n-1-i] = Span{in.Spans[n-1-i].A1 + math.Pi, in.Spans[n-1-i].A0 + math.Pi}, Span{sp.A1 + math.Pi, sp.A0 + math.Pi}
+		turn := math.Pi // to within a turn of what runs upward
+		if sp.A1 > 0 {
+			turn = -math.Pi
 		}
+		in.Spans[i] = Span{sp.A1 + turn, sp.A0 + turn}
 	}
 	slices.Reverse(in.Pts)
 	slices.Reverse(in.Corner)

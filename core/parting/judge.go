@@ -302,11 +302,7 @@ func (l *ledger) catches(w way, a, b int) []Catch {
 		if s.Depth > c.Depth {
 			c.Depth, c.AtZ, c.AtR, c.BlockedAtZ, c.BlockedAtR = s.Depth, s.P.Z, s.P.R, s.Block.Z, s.Block.R
 		}
-		left := s.Depth // the cast draws away from what lies outside it only
-		if s.Outward {
-			left -= l.rules.ReleaseShrinkage / 100 * s.Block.R
-		}
-		if left > c.ClayDepth { // at least 0
+		if left := s.Left(l.rules.ReleaseShrinkage / 100); left > c.ClayDepth { // at least 0
 			c.ClayDepth = left
 		}
 	}

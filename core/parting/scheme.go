@@ -117,7 +117,8 @@ type Catch struct {
 	BlockedAtZ float64 `json:"blockedAtZ"`
 	BlockedAtR float64 `json:"blockedAtR"`
 	// ClayDepth is what is left of the catch for the cast, mm, once it has
-	// shrunk by the release shrinkage; ClayForgives tells that it comes free
+	// shrunk by the release shrinkage; more than Depth where it draws onto the
+	// plaster, as onto a core (release.Sample.Left). ClayForgives tells that it comes free
 	// although the rigid positive does not.
 	ClayDepth    float64 `json:"clayDepth"`
 	ClayForgives bool    `json:"clayForgives"`

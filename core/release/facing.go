@@ -20,7 +20,8 @@ type Facing struct {
 }
 
 // fine is a turn of the tangent in radians over which the middle stands for
-// the whole span: the error in area is below a millionth of it.
+// the whole span: the error in area is below a millionth of it, unless less draft
+// begins within it.
 const fine = 0.3 * math.Pi / 180
 
 // NewFacing looks at spans from to to-1 of the meridian, whose areas in mm2, turned
@@ -70,19 +71,41 @@ func LeastSine(radial float64, sides int) float64 {
 
 // Below adds to below, for each number of side parts a row of the edges, the area on
 // spans from to to-1 with less draft. Exact in azimuth; along a span that turns much,
-// Simpson's rule, weighted by radius.
+// Simpson's rule, weighted by radius, or many steps where less draft comes in or goes
+// within it, which it does as a square root.
 func (f *Facing) Below(from, to int, edges *Edges, below []float64) {
 	for i := from; i < to; i++ {
-		if !f.coarse[i] { // nearly always on a fine contour
-			f.below(f.mid[i], f.band[i], edges.sin, below)
+		low, mid := f.Least[i], f.mid[i]
+		kink := low < mid && edges.between(low, 2*mid-low)
+		if !kink && !f.coarse[i] { // nearly always on a fine contour
+			f.below(mid, f.band[i], edges.sin, below)
 			continue
 		}
 		sp, r0, r1 := f.m.Spans[i], f.m.Pts[i].R, f.m.Pts[i+1].R
+		if kink {
+			const steps = 32
+			unit := f.band[i] / (steps * (r0 + r1) / 2)
+			for k := range steps {
+				t := (float64(k) + 0.5) / steps
+				f.below(math.Sin(sp.A0+t*(sp.A1-sp.A0)), (r0+t*(r1-r0))*unit, edges.sin, below)
+			}
+			continue
+		}
 		unit := f.band[i] / (3 * (r0 + r1))
 		f.below(math.Sin(sp.A0), r0*unit, edges.sin, below)
-		f.below(f.mid[i], 2*(r0+r1)*unit, edges.sin, below)
+		f.below(mid, 2*(r0+r1)*unit, edges.sin, below)
 		f.below(math.Sin(sp.A1), r1*unit, edges.sin, below)
 	}
+}
+
+// between tells whether the sine of an edge lies between two values.
+func (e *Edges) between(low, high float64) bool {
+	for _, s := range e.sin {
+		if low < s && s < high {
+			return true
+		}
+	}
+	return false
 }
 
 // below is Below for an area whose normal has the radial part n.

@@ -36,10 +36,18 @@ type Sample struct {
 	// Block is the place of the pot that the plaster would have to pass, where
 	// Depth > 0.
 	Block form.Point
-	// Outward tells that Block lies farther from the axis than P, so that a
-	// shrinking body draws away.
-	Outward bool
-	hook    hook
+	// draws is the way Block goes as the body shrinks, where it ends the plaster's own
+	// gap across the axis: 1 out of the way, -1 into it.
+	draws int8
+	hook  hook
+}
+
+// Left is the depth in mm that is left once the body has shrunk by that share. What
+// stands in the way farther from the axis draws away from the plaster; what does
+// nearer to it, as the lip over a core or over a recess, draws onto it. Plaster shut in
+// on both sides is let go by neither, and along the axis nothing is forgiven.
+func (c *Sample) Left(shrink float64) float64 {
+	return c.Depth - float64(c.draws)*shrink*c.Block.R
 }
 
 // hook tells what ends the catch of a sample: whether its gap is shut on both
@@ -314,7 +322,10 @@ func (s *Survey) depth(f *frame, p form.Point, outside bool, c *Sample) {
 		if walled && !c.hook.shut || walled == c.hook.shut && d >= c.Depth {
 			continue
 		}
-		c.Depth, c.Block, c.Outward = d, f.from(vec{to.at, to.block}), f.pull != Out && dir > 0
+		c.Depth, c.Block, c.draws = d, f.from(vec{to.at, to.block}), 0
+		if f.pull != Out && !walled {
+			c.draws = int8(dir)
+		}
 		c.hook = hook{int32(to.piece), int8(dir), walled}
 	}
 }
