@@ -138,6 +138,7 @@ func (f *Figures) wall(in *Input) {
 		// Two faces grow towards each other, each half of the thickness.
 		if in.SolidWallMM > 0 {
 			wall = in.SolidWallMM
+			f.SolidWall = wall
 		}
 		wall /= 2
 	}

@@ -65,6 +65,7 @@ type Figures struct {
 	CastingRateLow  float64 `json:"castingRateLow"`
 	CastingRateHigh float64 `json:"castingRateHigh"`
 	TestSpread      float64 `json:"testSpread"`
+	SolidWall       float64 `json:"solidWall"` // thickest, between two faces of plaster; 0 of a drained cast
 	Minutes         float64 `json:"minutes"`
 	MinutesLow      float64 `json:"minutesLow"`
 	MinutesHigh     float64 `json:"minutesHigh"`

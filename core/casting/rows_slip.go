@@ -147,6 +147,12 @@ var wallRows = []rowSpec{
 		func(f *Figures) float64 { return f.TestSpread }, func(f *Figures) bool { return f.CastingRateLow < f.CastingRateHigh },
 	},
 	{
+		Row{GroupWall, "solidWall", words.Say("Thickest wall between two faces of plaster"), 0, words.Plain("mm"), 1,
+			words.Say("the largest ball that the clay holds"),
+			srcGeo, StatusDerived},
+		func(f *Figures) float64 { return f.SolidWall }, func(f *Figures) bool { return f.SolidWall > 0 },
+	},
+	{
 		Row{GroupWall, "minutes", words.Say("Time for the wanted wall"), 0, words.Plain("min"), 1,
 			words.Say("L² / k; between two plaster faces (L/2)² / k"),
 			srcRoot, StatusPublished},
@@ -186,13 +192,13 @@ var wallRows = []rowSpec{
 		Row{GroupWall, "cornerAngle", words.Say("Sharpest corner between two plaster walls"), 0, words.Plain("°"), 0,
 			words.Say("a right angle where none is known"),
 			srcGeo, StatusDerived},
-		func(f *Figures) float64 { return f.CornerAngle }, nil,
+		func(f *Figures) float64 { return f.CornerAngle }, func(f *Figures) bool { return f.SolidWall == 0 },
 	},
 	{
 		Row{GroupWall, "cornerWall", words.Say("Wall in that corner (estimate)"), 0, words.Plain("mm"), 1,
 			words.Say("L / sin(angle / 2): two layers that meet; in truth rounder and somewhat thicker"),
 			words.Say("geometry of two equal layers"), StatusDerived},
-		func(f *Figures) float64 { return f.CornerWall }, nil,
+		func(f *Figures) float64 { return f.CornerWall }, func(f *Figures) bool { return f.SolidWall == 0 },
 	},
 }
 

@@ -6,10 +6,37 @@ import (
 	"testing"
 )
 
-// Every number in the reply has a row, every row is a number in the reply, and
-// both say the same.
+// Every number in the reply has a row, of a drained cast or of a solid one, every
+// row is a number in the reply, and both say the same.
 func TestRowsAreTheFigures(t *testing.T) {
+	reply, seen := rowsAndReply(t, false)
+	_, ofSolid := rowsAndReply(t, true)
+	for key, v := range reply {
+		if _, number := v.(float64); number && !seen[key] && !ofSolid[key] {
+			t.Errorf("%s has no row", key)
+		}
+	}
+	for _, key := range []string{"cornerAngle", "cornerWall"} { // no corner of a solid cast is slower than its thickest place
+		if !seen[key] || ofSolid[key] {
+			t.Errorf("%s: row of a drained cast %v, of a solid one %v", key, seen[key], ofSolid[key])
+		}
+	}
+	if seen["solidWall"] {
+		t.Error("a drained cast has a wall between two faces")
+	}
+	// The keys that others read.
+	for _, key := range []string{"minutes", "slipFill", "slipTaken", "castWet", "castDry", "castFired", "castsPerDay", "liftForce", "bandForce"} {
+		if _, ok := reply[key]; !ok {
+			t.Errorf("%s is missing", key)
+		}
+	}
+}
+
+func rowsAndReply(t *testing.T, solid bool) (reply map[string]any, seen map[string]bool) {
 	in := fourPiece()
+	if in.Solid = solid; solid {
+		in.SolidWallMM = 9
+	}
 	in.Settings.SettingExpansion = 0.2
 	in.Parts[0].ML = 5000 // room for a day of several casts
 	in.Parts[3].ML = 3000
@@ -19,11 +46,10 @@ func TestRowsAreTheFigures(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	var reply map[string]any
 	if err := json.Unmarshal(text, &reply); err != nil {
 		t.Fatal(err)
 	}
-	seen := map[string]bool{}
+	seen = map[string]bool{}
 	for _, r := range f.Rows() {
 		if seen[r.Key] {
 			t.Errorf("%s has two rows", r.Key)
@@ -42,17 +68,7 @@ func TestRowsAreTheFigures(t *testing.T) {
 			t.Errorf("row %s has status %q", r.Key, r.Status)
 		}
 	}
-	for key, v := range reply {
-		if _, number := v.(float64); number && !seen[key] {
-			t.Errorf("%s has no row", key)
-		}
-	}
-	// The keys that others read.
-	for _, key := range []string{"minutes", "slipFill", "slipTaken", "castWet", "castDry", "castFired", "castsPerDay", "liftForce", "bandForce"} {
-		if _, ok := reply[key]; !ok {
-			t.Errorf("%s is missing", key)
-		}
-	}
+	return reply, seen
 }
 
 // A one-part mold without spare has no rows on seams, lift or spare.

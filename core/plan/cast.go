@@ -36,7 +36,7 @@ func (p *Plan) cast() error {
 	area := func(line []form.Point) float64 { return area(line, md.Section) }
 	in.CavityML = plan*form.LoopVolume(append(append([]form.Point{}, md.Cavity...), lid))/1000 - md.DimpleVolume(nil, math.Inf(-1), md.TrimZ)
 	if in.Solid = solidCast; solidCast {
-		in.SolidWallMM = thickest(w.inner, md.Cavity)
+		w.thickest, in.SolidWallMM = thickest(w.inner, md.Cavity)
 	}
 	if w.inner != nil {
 		in.InsideML = plan * form.LoopVolume(append(append([]form.Point{}, w.inner...), lid)) / 1000

@@ -22,6 +22,9 @@ type Drawing struct {
 	// Dimples are what is seen of the rims of dimples on the left half of the
 	// elevation, as lines; their r is how far left of the axis they are seen.
 	Dimples [][][2]float64 `json:"dimples"`
+	// Thickest is the largest ball in the wall of a pot cast solid: where its
+	// middle stands, and its diameter. Null for others.
+	Thickest *[3]float64 `json:"thickest"`
 	// Stretches tell how each piece of the contour, from one point to the
 	// next, stands to the three pulls down, up and outward.
 	Stretches []Stretch `json:"stretches"`
@@ -75,6 +78,9 @@ func (p *Plan) draw() {
 	d.Lift, d.Turned = mm(m.Lift), m.Turned
 	d.Inner, d.Opening = points(w.inner), points(md.Opening)
 	d.Parts, d.Natches = []Region{}, []NatchMark{}
+	if md.Inner != nil {
+		d.Thickest = &[3]float64{mm(w.thickest.R), mm(w.thickest.Z), mm(p.Casting.SolidWall)}
+	}
 	done := false
 	for i := range md.Parts {
 		part := &md.Parts[i]

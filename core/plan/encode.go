@@ -78,7 +78,12 @@ func (d *Drawing) append(b []byte) []byte {
 		}
 		b = appendLine(b, line)
 	}
-	b = append(b, `],"stretches":[`...)
+	if b = append(b, `],"thickest":`...); d.Thickest == nil {
+		b = append(b, "null"...)
+	} else {
+		b = appendThree(b, d.Thickest)
+	}
+	b = append(b, `,"stretches":[`...)
 	for i := range d.Stretches {
 		if i > 0 {
 			b = append(b, ',')

@@ -108,8 +108,9 @@ type work struct {
 	base     *mold.Base
 	mold     *mold.Mold
 	inner    []form.Point
-	bumps    float64 // ml that dimples take from the inside of the cast
-	thin     float64 // ml that an even wall takes from it beyond the section scaled
+	thickest form.Point // where the wall of a pot cast solid is thickest
+	bumps    float64    // ml that dimples take from the inside of the cast
+	thin     float64    // ml that an even wall takes from it beyond the section scaled
 	survey   *release.Survey
 }
 

@@ -91,6 +91,9 @@ func (p *Plan) paper(l words.Language) sheet.Input {
 	w := p.work
 	in := sheet.Input{Language: l, Name: w.job.Name, Inner: w.inner, Verdict: p.Verdict.In(l), WhyNotFewer: p.WhyNotFewer.In(l), Chosen: p.Chosen,
 		LaterMinutes: p.Casting.LaterCast}
+	if w.mold.Inner != nil {
+		in.Solid = &sheet.SolidWall{At: w.thickest, ThickMM: p.Casting.SolidWall}
+	}
 	for _, c := range p.Cautions {
 		in.Cautions = append(in.Cautions, c.In(l))
 	}
@@ -257,7 +260,7 @@ func asPoints(lines [][][2]float64) (out [][]form.Point) {
 
 func (p *Plan) paperMold() sheet.Mold {
 	md := p.work.mold
-	out := sheet.Mold{Opening: md.Opening, Spare: md.Spare, TrimZ: md.TrimZ, Radius: md.Block.R, ZBottom: md.Block.ZBottom, ZTop: md.Block.ZTop}
+	out := sheet.Mold{Opening: md.Opening, Drain: md.Drain, Spare: md.Spare, TrimZ: md.TrimZ, Radius: md.Block.R, ZBottom: md.Block.ZBottom, ZTop: md.Block.ZTop}
 	out.Dimples = md.DimpleArcs()
 	const steps = 720
 	for i := range steps {

@@ -15,11 +15,12 @@ import (
 // thickStep is the grain in mm along the inner surface at which balls are tried.
 const thickStep = 0.5
 
-// thickest is the diameter in mm of the largest ball between the inner surface of a
-// pot cast solid and its contour, both from the axis to the rim. A ball that touches
+// thickest is the largest ball between the inner surface of a pot cast solid and its
+// contour, both from the axis to the rim: where its middle stands, and its diameter
+// in mm. A ball that touches
 // the inner surface at a place grows until it touches another; the largest over a
 // grain of places falls short by no more than the grain lets the wall change.
-func thickest(inner, contour []form.Point) float64 {
+func thickest(inner, contour []form.Point) (middle form.Point, diameter float64) {
 	ring := slices.Clone(contour)
 	slices.Reverse(ring)
 	ring = slices.Concat(inner, ring) // the clay lies on its right
@@ -31,8 +32,8 @@ func thickest(inner, contour []form.Point) float64 {
 				rho = reach(p, n, ring[k-1], ring[k], rho)
 			}
 		}
-		if !math.IsInf(rho, 1) {
-			largest = max(largest, rho)
+		if rho > largest && !math.IsInf(rho, 1) {
+			largest, middle = rho, form.Point{R: p.R + rho*n.R, Z: p.Z + rho*n.Z}
 		}
 	}
 	right := func(i int) form.Point {
@@ -59,7 +60,7 @@ func thickest(inner, contour []form.Point) float64 {
 			grow(inner[i], form.Point{R: at.R / l, Z: at.Z / l}, i-1, i)
 		}
 	}
-	return 2 * largest
+	return middle, 2 * largest
 }
 
 // reach is how large a ball that touches p, with its middle along n, can grow before

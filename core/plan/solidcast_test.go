@@ -26,7 +26,7 @@ func TestThickestWallAgainstAGrid(t *testing.T) {
 		for i := len(md.Cavity) - 1; i >= 0; i-- {
 			ring = append(ring, md.Cavity[i])
 		}
-		most := 0.0
+		most, where := 0.0, form.Point{}
 		for r := 0.0; r <= 62; r += 0.25 {
 			for z := 0.0; z <= 60; z += 0.25 {
 				q, in, near := form.Point{R: r, Z: z}, false, math.Inf(1)
@@ -45,14 +45,20 @@ func TestThickestWallAgainstAGrid(t *testing.T) {
 					}
 					near = math.Min(near, q.Dist(a.Lerp(b, f)))
 				}
-				if in {
-					most = math.Max(most, near)
+				if in && near > most {
+					most, where = near, form.Point{R: r, Z: z}
 				}
 			}
 		}
-		got := thickest(md.Inner, md.Cavity)
+		at, got := thickest(md.Inner, md.Cavity)
 		if math.Abs(got-2*most) > 0.3 {
 			t.Errorf("form %d: the thickest wall is %.3f mm, the grid gives %.3f", k, got, 2*most)
+		}
+		if at.Dist(where) > 1 {
+			t.Errorf("form %d: it is thickest at %v, the grid gives %v", k, at, where)
+		}
+		if d := p.Drawing.Thickest; d == nil || math.Abs(d[0]-at.R) > 1e-3 || math.Abs(d[1]-at.Z) > 1e-3 || math.Abs(d[2]-got) > 1e-3 {
+			t.Errorf("form %d: the drawing has %v", k, d)
 		}
 		// two faces: a quarter of the time of one
 		near(t, "minutes", p.Casting.Minutes, got*got/4/p.Casting.CastingRate, 1e-9)

@@ -67,8 +67,8 @@ func (p *page) barUp(x, y, k float64) {
 }
 
 // checkBars draws all three and the words beside them: the strip has its
-// lower left corner at x, y and is w wide. Kx and ky are the compensation.
-func (p *page) checkBars(x, y, w, kx, ky float64) {
+// lower left corner at x, y and is w wide and h high. Kx and ky are the compensation.
+func (p *page) checkBars(x, y, w, h, kx, ky float64) {
 	p.barAcross(x+2, y+11.2, kx)
 	p.barInches(x+2, y+9.8, kx)
 	note := p.say("Print at 100 %%, actual size; if this bar measures 97 mm the printer is at 97 %%.")
@@ -77,6 +77,6 @@ func (p *page) checkBars(x, y, w, kx, ky float64) {
 			p.num(100*kx, 1), p.num(100*ky, 1))
 	}
 	tx := x + 2 + 101.6*kx + 6
-	p.paragraph(tx, y+19.4, x+w-tx-1, note, plain(sizeSmall))
+	p.paragraph(tx, y+h-1.6, x+w-tx-1, note, plain(sizeSmall))
 	p.barUp(12, p.paper.H/2-50*ky, ky)
 }

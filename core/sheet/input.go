@@ -27,6 +27,7 @@ type Input struct {
 	// Inner is the inside of the wet cast, from the axis up to the mouth; empty
 	// where the pot is cast solid.
 	Inner []form.Point
+	Solid *SolidWall // of a pot cast solid: Inner is a surface of its own, formed by a core
 
 	Verdict     string   // the verdict line, in words
 	WhyNotFewer string   // said where no scheme has fewer parts
@@ -200,7 +201,8 @@ type Region struct {
 type Mold struct {
 	// Opening runs from the pot's mouth through the plaster to the top.
 	Opening       []form.Point
-	Spare         bool // else it is a fill hole
+	Drain         []form.Point // the wall of the hole through the foot, from the block's foot up; or none
+	Spare         bool         // else it is a fill hole
 	TrimZ         float64
 	Radius        float64 // of the block at its widest
 	ZBottom, ZTop float64

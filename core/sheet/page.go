@@ -42,6 +42,8 @@ type page struct {
 	ops   []func(canvas.Renderer)
 	boxes []textBox
 	uses  [2]bool // regular, bold
+	// letters, of a picture that is being drawn, note its lines.
+	letters *lettering
 }
 
 // textBox is the room that a line of text takes on its page, mm.
@@ -108,6 +110,9 @@ func trace(pts []point, closed bool) *canvas.Path {
 func (p *page) stroke(pts []point, l lineType, start float64) {
 	if len(pts) < 2 || p.doc.dry {
 		return
+	}
+	if p.letters != nil {
+		p.letters.lines = append(p.letters.lines, pts)
 	}
 	p.strokePath(trace(pts, false), l, start)
 }

@@ -47,6 +47,7 @@ func (p *page) picture(box rect, in *Input, s *Scheme, l look) {
 	v := view{point{(box.x0 + box.x1) / 2, box.y0 + (box.h()-k*(z1-z0))/2 - k*z0}, k, k}
 	pot.pts = coarse(pot.pts, k)
 
+	letters := p.lettering()
 	for i, g := range s.Regions {
 		g.Outline = coarse(g.Outline, k)
 		p.region(v, g, low, 1, i%2 == 1, l)
@@ -61,7 +62,11 @@ func (p *page) picture(box rect, in *Input, s *Scheme, l look) {
 	both(1)
 	both(-1)
 	if pot.open {
-		p.line(v.x(-pot.rim.R), v.y(pot.rim.Z), v.x(pot.rim.R), v.y(pot.rim.Z), thin)
+		mouth := pot.rim.R
+		if in.Solid != nil { // in the section a core fills it
+			mouth = 0
+		}
+		p.line(v.x(-pot.rim.R), v.y(pot.rim.Z), v.x(mouth), v.y(pot.rim.Z), thin)
 	}
 	p.line(v.x(0), v.y(z0)-2.5, v.x(0), v.y(z1)+2.5, axisLine)
 
@@ -79,6 +84,7 @@ func (p *page) picture(box rect, in *Input, s *Scheme, l look) {
 	lo, hi := v.y(z0)-rows, v.y(z1)+rows
 	left.set(p, lo, hi, l)
 	right.set(p, lo, hi, l)
+	letters.set(rect{v.x(-r) - 8, lo, v.x(r) + 8, hi}, l.letter)
 }
 
 // coarse is a line with only the points that show on paper at the scale k, to
@@ -88,7 +94,7 @@ func coarse(pts []form.Point, k float64) []form.Point {
 	return out
 }
 
-// region hatches one part on the given side of the axis and letters it.
+// region hatches one part on the given side of the axis and asks for its letter.
 func (p *page) region(v view, g Region, low, sign float64, turned bool, l look) {
 	line := make([]point, len(g.Outline))
 	for i, q := range g.Outline {
@@ -96,19 +102,7 @@ func (p *page) region(v view, g Region, low, sign float64, turned bool, l look) 
 	}
 	p.hatch(line, l.hatch, turned, grey)
 	p.stroke(append(line, line[0]), thin, 0)
-	p.letter(v, g, low, sign, l.letter)
-}
-
-// letter sets a part's letter on white where it has most room.
-func (p *page) letter(v view, g Region, low, sign float64, st style) {
-	at, ok := roomiest(g.Outline)
-	if !ok {
-		return
-	}
-	c := v.at(sign*at.R, at.Z-low)
-	w := p.doc.fonts.width(g.Letter, st)
-	p.fillRect(rect{c.x - w/2 - 0.7, c.y - st.capHeight()/2 - 0.7, c.x + w/2 + 0.7, c.y + st.capHeight()/2 + 0.7}, white)
-	p.text(c.x, c.y-st.capHeight()/2, g.Letter, st, center)
+	p.letters.add(g.Letter, line)
 }
 
 // label is one line of words beside a picture, wanted at the height y and led
@@ -180,55 +174,6 @@ func spread(ys []float64, gap, lo, hi float64) {
 	}
 }
 
-// roomiest is the point of a coarse grid inside the outline that lies
-// farthest from its edges: the place for a letter.
-func roomiest(outline []form.Point) (form.Point, bool) {
-	r0, r1, z0, z1 := math.Inf(1), math.Inf(-1), math.Inf(1), math.Inf(-1)
-	for _, q := range outline {
-		r0, r1, z0, z1 = math.Min(r0, q.R), math.Max(r1, q.R), math.Min(z0, q.Z), math.Max(z1, q.Z)
-	}
-	const n = 12
-	best, found := 0.0, false
-	var at form.Point
-	for i := 1; i < n; i++ {
-		for j := 1; j < n; j++ {
-			q := form.Point{R: r0 + (r1-r0)*float64(i)/n, Z: z0 + (z1-z0)*float64(j)/n}
-			if d := depthInside(outline, q); d > best {
-				best, at, found = d, q, true
-			}
-		}
-	}
-	return at, found
-}
-
-// depthInside is the square of the distance from a point inside a closed
-// outline to its nearest edge, 0 outside.
-func depthInside(outline []form.Point, q form.Point) float64 {
-	inside := false
-	b := outline[len(outline)-1]
-	for _, a := range outline {
-		if (a.Z > q.Z) != (b.Z > q.Z) && q.R < a.R+(b.R-a.R)*((q.Z-a.Z)/(b.Z-a.Z)) {
-			inside = !inside
-		}
-		b = a
-	}
-	if !inside {
-		return 0
-	}
-	near := math.Inf(1)
-	for _, a := range outline {
-		dr, dz := b.R-a.R, b.Z-a.Z
-		t := 0.0
-		if l := dr*dr + dz*dz; l > 0 {
-			t = math.Max(0, math.Min(1, ((q.R-a.R)*dr+(q.Z-a.Z)*dz)/l))
-		}
-		er, ez := q.R-a.R-t*dr, q.Z-a.Z-t*dz
-		near = math.Min(near, er*er+ez*ez)
-		b = a
-	}
-	return near
-}
-
 // catches marks the stretches that catch on the section side.
 func (p *page) catches(v view, pot *silhouette, low float64, s *Scheme, right *margin, l look) {
 	side := false
@@ -286,6 +231,9 @@ func (p *page) pullArrow(q point, dx, dy, length float64) {
 	head, half := 0.43*length, 0.18*length
 	p.line(q.x, q.y, q.x+dx*(length-head), q.y+dy*(length-head), outline.of(0.12*length))
 	bx, by := q.x+dx*(length-head), q.y+dy*(length-head)
+	if p.letters != nil {
+		p.letters.lines = append(p.letters.lines, []point{{bx - dy*half, by + dx*half}, {q.x + dx*length, q.y + dy*length}, {bx + dy*half, by - dx*half}})
+	}
 	p.fill([]point{{q.x + dx*length, q.y + dy*length}, {bx - dy*half, by + dx*half}, {bx + dy*half, by - dx*half}}, black)
 }
 

@@ -144,6 +144,7 @@ func (d *potView) draw(p *page, x, y float64) {
 		shade = append(shade, v.at(0, end.Z), v.at(0, contour[0].Z))
 	}
 	p.fill(shade, tint)
+	letters := p.lettering()
 	for i, g := range s.Parts {
 		if d.k < 0.99 {
 			g.Outline = coarse(g.Outline, d.k)
@@ -176,6 +177,8 @@ func (d *potView) draw(p *page, x, y float64) {
 	if d.key != nil {
 		d.worked(p, v, rr, z0, z1)
 	}
+	w, h := d.size()
+	letters.set(rect{x, y, x + w, y + h}, largeLook.letter)
 }
 
 // left0 is where words under a drawing stand from its axis.

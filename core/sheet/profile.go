@@ -131,7 +131,7 @@ func profileDocument(in Input, paper Paper, opt ProfileOptions) (*document, erro
 	}
 	for _, paper := range [...]Paper{paper, paper.across()} {
 		fr := drawingFrame(paper)
-		if need.w() <= fr.w() && need.h() <= fr.h()-blockHeight-barStripHeight-d.tracedHeight(doc, fr) {
+		if need.w() <= fr.w() && need.h() <= fr.h()-blockHeight-d.stripHeight()-d.tracedHeight(doc, fr) {
 			d.single(doc, paper, need)
 			return doc, nil
 		}
@@ -197,14 +197,17 @@ func (d *profileDrawing) kind() string {
 // barStrip draws the check bars and the key to the lines along the foot of
 // the area and gives the room above.
 func (p *page) barStrip(area rect, d *profileDrawing) rect {
-	top := area.y0 + barStripHeight
+	height := d.stripHeight()
+	top := area.y0 + height
 	p.line(area.x0, top, area.x1, top, thin)
-	p.checkBars(area.x0, area.y0, area.w(), d.kx, d.ky)
-	x, y := area.x0+2+101.6*d.kx+6, area.y0+6
+	p.checkBars(area.x0, area.y0, area.w(), height, d.kx, d.ky)
+	x, y := area.x0+2+101.6*d.kx+6, area.y0+6+height-barStripHeight
 	p.key(x, y, outline, d.lineWords(d.main, d.opt.Lines == WetLine))
 	if d.second != nil {
-		p.key(x, y-3.6, beforeLine, d.lineWords(*d.second, true))
+		y -= keyStep
+		p.key(x, y, beforeLine, d.lineWords(*d.second, true))
 	}
+	d.insideKey(p, x, y-keyStep)
 	return rect{area.x0, top, area.x1, area.y1}
 }
 
@@ -215,6 +218,8 @@ func (d *profileDrawing) lineWords(s silhouette, wet bool) string {
 	}
 	return d.say("Fired: %s high, Ø %s mm", high, across)
 }
+
+const keyStep = 3.6 // mm from one row of the key to the next
 
 // key is a sample of a line and what it stands for.
 func (p *page) key(x, y float64, l lineType, words string) {
@@ -244,6 +249,7 @@ func (d *profileDrawing) lines() (out []drawnLine) {
 		}
 	}
 	add(d.main, outline)
+	out = append(out, d.insideLines(&d.main, dashed)...)
 	if wet := newSilhouette(d.in.Wet); !d.opt.Template && wet.height > 0 {
 		k := d.main.height / wet.height
 		rims := func(list [][]form.Point, way float64) {
@@ -262,6 +268,7 @@ func (d *profileDrawing) lines() (out []drawnLine) {
 	}
 	if d.second != nil {
 		add(*d.second, beforeLine)
+		out = append(out, d.insideLines(d.second, beforeLine)...)
 	}
 	if d.opt.Template {
 		out = append(out, d.cutLines()...)
@@ -381,7 +388,7 @@ func (d *profileDrawing) dimensions(p *page, v view) {
 	atRim := s.open && s.maxR-s.rim.R < 0.5 && s.rim.Z-s.maxRZ < 8
 	atFoot := s.maxR-s.footR < 0.5 && s.maxRZ < 8
 	if !atRim && !atFoot {
-		if len(d.in.Rims)+len(d.in.RimsLeft) > 0 { // no dimple runs through the figure
+		if len(d.in.Rims)+len(d.in.RimsLeft) > 0 || d.in.Solid != nil { // no other line runs through the figure
 			w := p.doc.fonts.width("Ø "+p.num(2*s.maxR, 1), st)
 			x0, y0 := math.Max((v.x(0)+v.x(s.maxR))/2, v.x(0)+1.5+w/2)-w/2-0.6, v.y(s.maxRZ)+0.5
 			if d.opt.Full {

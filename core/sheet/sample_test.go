@@ -145,6 +145,16 @@ func sidesInput(n int) Input {
 	return in
 }
 
+// solidInput is the jar, so many times as large, with a wall of its own.
+func solidInput(k float64) Input {
+	in := sampleInput()
+	in.Name = "Jar with a core"
+	in.Fired, in.Wet = scaled(in.Fired, k), scaled(in.Wet, k)
+	in.Inner = []form.Point{{R: 0, Z: 9 * k * wetScale}, {R: 18 * k * wetScale, Z: 9 * k * wetScale}, {R: 24 * k * wetScale, Z: 120 * k * wetScale}}
+	in.Solid = &SolidWall{At: form.Point{R: 31 * k * wetScale, Z: 55 * k * wetScale}, ThickMM: 20 * k * wetScale}
+	return in
+}
+
 // sampleRegions is the plaster of the jar in two parts, parted at 60 fired.
 func sampleRegions(wet []form.Point) []Region {
 	part, wall, top := 60*wetScale, 42*wetScale+30, 120*wetScale

@@ -34,8 +34,13 @@ func (d *sectionDrawing) planView(p *page, v view) {
 	if n := len(m.Opening); n > 0 {
 		inner = m.Opening[n-1].R
 	}
+	if d.in.Solid != nil { // the core covers the top
+		z = m.TrimZ
+	}
 	if len(d.s.PartingHeights) > 0 {
 		z = d.s.PartingHeights[0]
+	}
+	if z < m.ZTop {
 		inner = d.silhouette.radiusAt(z)
 		what = p.say("Seam at %s mm, from above", p.num(z, 1))
 	}
@@ -44,16 +49,18 @@ func (d *sectionDrawing) planView(p *page, v view) {
 		sin, cos := math.Sincos((azimuth - turn) * math.Pi / 180)
 		return v.at(r*cos, r*sin)
 	}
-	sides := d.s.sides()
+	sides, letters := d.s.sides(), p.lettering()
+	ask := func(letter string, from, to float64) {
+		ring := append(arc(v, m.Radius, m.Block, from, to), arc(v, inner, m.Pot, to, from)...)
+		letters.add(letter, turned(ring, v.origin, -turn))
+	}
 	for _, q := range sides {
 		a, b := polar(inner*around(m.Pot, q.Sector[0]), q.Sector[0]), polar(m.Radius*around(m.Block, q.Sector[0]), q.Sector[0])
 		p.line(a.x, a.y, b.x, b.y, outline)
-		d.planLetter(p, v, q, inner)
+		ask(q.Letter, q.Sector[0], q.Sector[1])
 	}
 	if len(sides) == 0 {
-		whole := d.s.Parts[0]
-		whole.Sector = [2]float64{0, 360}
-		d.planLetter(p, v, whole, inner)
+		ask(d.s.Parts[0].Letter, 0, 360)
 	}
 	p.stroke(turned(arc(v, m.Radius, m.Block, 0, 360), v.origin, -turn), outline, 0)
 	if inner > 0.05 {
@@ -74,6 +81,8 @@ func (d *sectionDrawing) planView(p *page, v view) {
 	p.line(v.x(0), v.y(-far), v.x(0), v.y(far), axisLine)
 	d.plane(p, v, len(sides))
 	p.text(v.x(0), v.y(-d.planHalf())-planSide+2, what, faint(sizeSmall), center)
+	far *= v.kx
+	letters.set(rect{v.x(0) - far, v.y(0) - far, v.x(0) + far, v.y(0) + far}, plain(sizeHead).heavy())
 }
 
 // turned is a line turned by an angle in degrees about a point of the page.
@@ -84,34 +93,6 @@ func turned(line []point, about point, deg float64) []point {
 		line[i] = point{about.x + x*cos - y*sin, about.y + x*sin + y*cos}
 	}
 	return line
-}
-
-// planLetter sets a part's letter between pot and edge, where it is farthest
-// from natches, seams and the plane of the section.
-func (d *sectionDrawing) planLetter(p *page, v view, q Part, inner float64) {
-	m, turn := &d.in.Mold, d.secTurn()
-	r := (inner + m.Radius) / 2
-	best, at := -1.0, 0.0
-	for i := 1; i < 24; i++ {
-		a := q.Sector[0] + (q.Sector[1]-q.Sector[0])*float64(i)/24
-		near := 90.0
-		avoid := func(b float64) {
-			near = math.Min(near, math.Abs(math.Remainder(a-b, 360)))
-		}
-		for _, n := range m.Natches {
-			avoid(n.Azimuth)
-		}
-		for _, b := range [...]float64{q.Sector[0], q.Sector[1], turn, turn + 90, turn + 120, turn + 180, turn + 270} {
-			avoid(b)
-		}
-		if near > best+1e-9 {
-			best, at = near, a
-		}
-	}
-	sin, cos := math.Sincos((at - turn) * math.Pi / 180)
-	st := plain(sizeHead).heavy()
-	c := v.at(r*cos, r*sin)
-	p.text(c.x, c.y-st.capHeight()/2, q.Letter, st, center)
 }
 
 // plane marks the plane of the section: narrow long-dash dot (04.1) from end
@@ -150,6 +131,7 @@ func (d *sectionDrawing) plane(p *page, v view, sides int) {
 type keyLine struct {
 	region *Region
 	line   lineType
+	ring   bool
 	words  string
 }
 
@@ -184,7 +166,9 @@ func (d *sectionDrawing) keys() (out []keyLine) {
 	if len(d.s.strapGrooves(d.in.Mold.Radius)) > 0 {
 		out = append(out, keyLine{line: workedLine, words: d.say("Strap groove, scraped across the open back")})
 	}
-	if len(d.in.Inner) > 0 {
+	if d.in.Solid != nil {
+		out = append(out, keyLine{ring: true, words: d.say("Thickest wall: %s mm, %s mm above the foot", d.num(d.in.Solid.ThickMM, 1), d.num(d.in.Solid.At.Z, 1))})
+	} else if len(d.in.Inner) > 0 {
 		out = append(out, keyLine{line: beforeLine, words: d.say("Inside of the wet cast")})
 	}
 	return out
@@ -201,7 +185,9 @@ func (d *sectionDrawing) setKey(p *page, area rect) rect {
 	for i, k := range d.key {
 		x, y := area.x0+3+w*float64(i%2), top-keyRow*float64(i/2+1)-0.4
 		st := plain(sizeSmall)
-		if k.region == nil {
+		if k.ring {
+			p.stroke(ringLine(x+5.5, y+0.9, 1.4), thin, 0)
+		} else if k.region == nil {
 			p.line(x, y+0.9, x+11, y+0.9, k.line)
 		} else {
 			box := rect{x, y - 0.8, x + 11, y + 2.6}

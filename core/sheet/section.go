@@ -178,6 +178,9 @@ func (d *sectionDrawing) hatchOf(r Region) (spacing float64, turned bool) {
 		return 2.0, true
 	case r.Letter == "U":
 		return 2.8, false
+	case r.Letter == "K": // it falls the other way than the part around it
+		up, _ := d.s.axial()
+		return 2.8, len(d.s.sides()) > 0 == (up != "K")
 	}
 	return 2.0, false
 }
@@ -186,7 +189,7 @@ func (d *sectionDrawing) hatchOf(r Region) (spacing float64, turned bool) {
 func (d *sectionDrawing) section(p *page, v view) {
 	m := &d.in.Mold
 	atRight, atLeft := d.s.shownSides()
-	var letters []func() // set over all lines
+	letters := p.lettering()
 	for _, g := range d.s.Regions {
 		spacing, turned := d.hatchOf(g)
 		for i, sign := range [...]float64{1, -1} {
@@ -208,25 +211,32 @@ func (d *sectionDrawing) section(p *page, v view) {
 			p.hatch(line, spacing, flip, black)
 			p.outlineOff(line, v.x(0), outline)
 			if g.Side || i == 0 {
-				letters = append(letters, func() { p.letter(v, h, 0, sign, plain(sizeHead).heavy()) })
+				letters.add(h.Letter, line)
 			}
 		}
 	}
 	// What is seen behind the plane: the mouth, the top and the seams on the
 	// wall of the cavity.
 	edge := func(r, z float64) { p.line(v.x(-r*d.cut[1]), v.y(z), v.x(r*d.cut[0]), v.y(z), thin) }
-	for _, q := range m.Opening {
-		edge(q.R, q.Z)
+	if d.in.Solid == nil { // a core fills it
+		for _, q := range m.Opening {
+			edge(q.R, q.Z)
+		}
 	}
 	for _, z := range d.s.PartingHeights {
 		edge(d.silhouette.radiusAt(z), z)
 	}
 	for side, sign := range [...]float64{1, -1} {
-		inner := make([]point, len(d.in.Inner))
-		for i, q := range d.in.Inner {
-			inner[i] = v.at(sign*q.R*d.cut[side], q.Z)
+		if d.in.Solid == nil { // else it is the core's outline
+			inner := make([]point, len(d.in.Inner))
+			for i, q := range d.in.Inner {
+				inner[i] = v.at(sign*q.R*d.cut[side], q.Z)
+			}
+			p.stroke(inner, beforeLine, 0)
+		} else if side == 0 {
+			c := v.at(d.in.Solid.At.R*d.cut[0], d.in.Solid.At.Z)
+			p.stroke(ringLine(c.x, c.y, v.kx*d.in.Solid.ThickMM/2), thin, 0)
 		}
-		p.stroke(inner, beforeLine, 0)
 		for _, arc := range m.Dimples { // turned into the plane, as natches are
 			line := make([]point, len(arc))
 			for i, q := range arc {
@@ -237,15 +247,13 @@ func (d *sectionDrawing) section(p *page, v view) {
 	}
 	d.grooves(p, v)
 	d.natches(p, v, atRight, atLeft)
-	for _, set := range letters {
-		set()
-	}
 	p.line(v.x(0), v.y(m.ZBottom)-5, v.x(0), v.y(m.ZTop)+5, axisLine)
 	if d.plan {
 		p.text(v.x(0), v.y(m.ZTop)+14.2, "S–S", plain(sizeLead), center)
 	}
 	d.pulls(p, v, atRight, atLeft)
 	d.dimensions(p, v)
+	letters.set(rect{v.x(-m.Radius) - dimFirst, v.y(m.ZBottom), v.x(m.Radius) + dimFirst, v.y(m.ZTop)}, plain(sizeHead).heavy())
 }
 
 // grooves marks the strap grooves across the open backs of side parts, which no

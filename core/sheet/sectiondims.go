@@ -91,7 +91,23 @@ func (d *sectionDrawing) dimensions(p *page, v view) {
 			p.line(v.x(s*q.R*d.cut[0]), v.y(q.Z)+1, v.x(s*q.R*d.cut[0]), y+2, thin)
 		}
 		p.dimAcross(v.x(-q.R*d.cut[0]), v.x(q.R*d.cut[0]), y, p.across(q.R*d.cut[0], m.Pot), st)
-		p.openingWord(v, m)
+		p.openingWord(v, m, d.in.Solid != nil)
+	}
+	// The hole in the foot, by which a pot is filled that is cast solid.
+	if n := len(m.Drain); n > 0 {
+		q := m.Drain[0]
+		y := v.y(m.ZBottom) - 4.6
+		for _, s := range [...]float64{1, -1} {
+			p.line(v.x(s*q.R), v.y(m.ZBottom)-0.8, v.x(s*q.R), y-1.2, thin)
+		}
+		words := p.across(q.R, nil)
+		if d.in.Solid != nil {
+			words = p.say("Fill hole") + " " + words
+		}
+		p.dimAcross(v.x(-q.R), v.x(q.R), y, words, st)
+	}
+	if d.in.Solid != nil {
+		return // within the pot lies the core
 	}
 	// The pot's widest place, inside it, where there is room for the figure.
 	wide := pot.maxR * d.cut[0]
@@ -116,13 +132,13 @@ func (l tongue) across(r float64, shape []float64) string {
 }
 
 // openingWord says what the opening is, inside it where the words have room.
-func (p *page) openingWord(v view, m *Mold) {
+func (p *page) openingWord(v view, m *Mold, core bool) {
 	words, st := p.say("Fill hole"), faint(sizeSmall)
 	if m.Spare {
 		words = p.say("Spare")
 	}
 	q := m.Opening[len(m.Opening)-1]
-	if m.ZTop-m.TrimZ < 0.05 || v.kx*q.R < p.doc.fonts.width(words, st)+3 || v.ky*(m.ZTop-m.TrimZ) < 4 {
+	if core || m.ZTop-m.TrimZ < 0.05 || v.kx*q.R < p.doc.fonts.width(words, st)+3 || v.ky*(m.ZTop-m.TrimZ) < 4 {
 		return
 	}
 	p.text(v.x(0)+1.5, v.y(0.3*m.TrimZ+0.7*m.ZTop)-st.capHeight()/2, words, st, left)

@@ -70,6 +70,15 @@ func cases() []sheetCase {
 	add("profile-no-name", named(""), A4, &ProfileOptions{})
 	add("profile-mixed-name", named("花瓶 Vase № 3"), A4, &ProfileOptions{})
 
+	for _, c := range []struct {
+		name  string
+		paper Paper
+		opt   ProfileOptions
+	}{{"half", A4, ProfileOptions{}}, {"both", A4, ProfileOptions{Lines: BothLines}}, {"full", Letter, ProfileOptions{Lines: WetLine, Full: true}}, {"template", A4, ProfileOptions{Template: true}}} {
+		add("profile-solid-"+c.name, solidInput(1), c.paper, &c.opt)
+	}
+	add("profile-solid-tiled", solidInput(4), A4, &ProfileOptions{Lines: BothLines})
+
 	add("report", sampleInput(), A4, nil)
 	add("report-letter", sampleInput(), Letter, nil)
 	add("report-a3", sampleInput(), A3, nil)

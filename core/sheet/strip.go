@@ -73,6 +73,7 @@ func (p *page) stripSection(box rect, in *Input, s *Scheme, gone map[string]bool
 	k := math.Min(box.w()/(2*r+2), box.h()/(z1-z0+2*step))
 	v := view{point{(box.x0 + box.x1) / 2, (box.y0+box.y1)/2 - k*(z0+z1)/2}, k, k}
 	l := smallLook
+	letters := p.lettering()
 	atRight, atLeft := s.shownSides()
 	for _, part := range s.Parts {
 		if gone[part.Letter] || part.Side && part.Letter != atRight.Letter && part.Letter != atLeft.Letter {
@@ -98,7 +99,7 @@ func (p *page) stripSection(box rect, in *Input, s *Scheme, gone map[string]bool
 				p.hatch(line, l.hatch, (i%2 == 1) != (part.Side && sign < 0), grey)
 				p.outlineOff(line, at.x(0), thin)
 				if part.Side || sign > 0 {
-					p.letter(at, g, low, sign, l.letter)
+					letters.add(part.Letter, line)
 				}
 			}
 			if part.Letter == moving {
@@ -118,9 +119,10 @@ func (p *page) stripSection(box rect, in *Input, s *Scheme, gone map[string]bool
 		}
 		p.stroke(line, l.outline, 0)
 	}
-	if pot.open {
+	if pot.open && (in.Solid == nil || gone["K"] || moving == "K") { // else a core fills it
 		p.line(v.x(-pot.rim.R), v.y(pot.rim.Z), v.x(pot.rim.R), v.y(pot.rim.Z), thin)
 	}
+	letters.set(box, l.letter)
 }
 
 // stripPlan is the mold from above, cut through its side parts, with one of
@@ -138,6 +140,7 @@ func (p *page) stripPlan(box rect, in *Input, s *Scheme, gone map[string]bool, m
 			}
 		}
 	}
+	letters := p.lettering()
 	i := 0
 	for _, part := range s.Parts {
 		if !part.Side {
@@ -158,21 +161,17 @@ func (p *page) stripPlan(box rect, in *Input, s *Scheme, gone map[string]bool, m
 		}
 	}
 	p.stroke(arc(v, inner, m.Pot, 0, 360), smallLook.outline, 0)
+	letters.set(box, smallLook.letter)
 }
 
 // sector is a side part from above: the ring between pot and block over its
-// azimuths, hatched and lettered.
+// azimuths, hatched; its letter is asked for.
 func (p *page) sector(v view, part Part, m *Mold, inner float64, turned bool, l look) {
 	a, b := part.Sector[0], part.Sector[1]
 	ring := append(arc(v, m.Radius, m.Block, a, b), arc(v, inner, m.Pot, b, a)...)
 	p.hatch(ring, l.hatch, turned, grey)
 	p.stroke(append(ring, ring[0]), l.outline, 0)
-	mid, r := (a+b)/2*math.Pi/180, (inner*around(m.Pot, (a+b)/2)+m.Radius)/2
-	c := v.at(r*math.Cos(mid), r*math.Sin(mid))
-	st := l.letter
-	w := p.doc.fonts.width(part.Letter, st)
-	p.fillRect(rect{c.x - w/2 - 0.7, c.y - st.capHeight()/2 - 0.7, c.x + w/2 + 0.7, c.y + st.capHeight()/2 + 0.7}, white)
-	p.text(c.x, c.y-st.capHeight()/2, part.Letter, st, center)
+	p.letters.add(part.Letter, ring)
 }
 
 // arc is the piece from one azimuth in degrees to another of a shape about the

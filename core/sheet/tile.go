@@ -109,7 +109,7 @@ func (d *profileDrawing) mapPage(doc *document, paper Paper, t tiling) {
 	grid := rect{t.x0, t.y0, t.x0 + float64(t.cols)*(t.w-overlap) + overlap, t.y0 + float64(t.rows)*(t.h-overlap) + overlap}
 	fr := drawingFrame(paper)
 	const wordsHeight = 44
-	room := rect{fr.x0 + 8, fr.y0 + blockHeight + barStripHeight + 10, fr.x1 - 8, fr.y1 - wordsHeight}
+	room := rect{fr.x0 + 8, fr.y0 + blockHeight + d.stripHeight() + 10, fr.x1 - 8, fr.y1 - wordsHeight}
 	scale := reductions[len(reductions)-1]
 	for _, s := range reductions {
 		if grid.w() <= room.w()*float64(s) && grid.h() <= room.h()*float64(s) {
@@ -176,7 +176,7 @@ func (d *profileDrawing) tilePage(doc *document, t tiling, row, col, n int) {
 	p.text(x, fr.y0+6.6, head[0], st, left)
 	p.text(x, fr.y0+3, p.say("%s 1:1, %s · page %d of %d", d.word(), d.ofSize, n, t.count+1), faint(sizeSmall), left)
 	p.text(fr.x1-2, fr.y0+3, name, plain(sizeTitle).heavy().in(blue), right)
-	p.checkBars(fr.x0, fr.y0, fr.w(), d.kx, d.ky)
+	p.checkBars(fr.x0, fr.y0, fr.w(), barStripHeight, d.kx, d.ky)
 
 	p.frame(area, thin)
 	v := view{point{area.x0 - win.x0, area.y0 - win.y0}, d.kx, d.ky}

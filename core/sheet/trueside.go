@@ -67,7 +67,7 @@ func (w *worksheet) setTrueSize(q *Question, n int, l *sideLayout) {
 	if l.scale == 1 {
 		low += barStripHeight + 1
 		w.p.line(w.fr.x0, low-1, w.fr.x1, low-1, thin)
-		w.p.checkBars(w.fr.x0, low-barStripHeight-1, w.fr.w(), 1, 1)
+		w.p.checkBars(w.fr.x0, low-barStripHeight-1, w.fr.w(), barStripHeight, 1, 1)
 	}
 	scale := w.say("Not to scale")
 	if l.scale > 0 {
