@@ -11,8 +11,28 @@ import "math"
 // lettering gathers what letters have to keep clear of.
 type lettering struct {
 	p     *page
-	lines [][]point
+	lines []inked
 	marks []partMark
+}
+
+// inked is a line that is drawn, and the box around it.
+type inked struct {
+	pts []point
+	box rect
+}
+
+// ink notes a line.
+func (l *lettering) ink(pts ...point) {
+	l.lines = append(l.lines, inked{pts, boxOf(pts)})
+}
+
+// boxOf is the box around places.
+func boxOf(pts []point) rect {
+	b := rect{math.Inf(1), math.Inf(1), math.Inf(-1), math.Inf(-1)}
+	for _, q := range pts {
+		b.x0, b.x1, b.y0, b.y1 = math.Min(b.x0, q.x), math.Max(b.x1, q.x), math.Min(b.y0, q.y), math.Max(b.y1, q.y)
+	}
+	return b
 }
 
 // partMark is a letter that is wanted, and the part it names.
@@ -61,8 +81,10 @@ func (l *lettering) set(box rect, st style) {
 			}
 		}
 		taken[next] = true
-		find(next) // letters that stand by now may be in its way
 		m := &l.marks[next]
+		if places[next].room >= letterRoom && l.clear(l.box(m.letter, places[next].at, st), letterRoom) < letterRoom {
+			find(next) // a letter that stands by now is in its way
+		}
 		at := places[next].at
 		if places[next].room < letterRoom {
 			from := at
@@ -75,7 +97,7 @@ func (l *lettering) set(box rect, st style) {
 		b := l.box(m.letter, at, st)
 		l.p.fillRect(b, white)
 		l.p.text(at.x, at.y-st.capHeight()/2, m.letter, st, center)
-		l.lines = append(l.lines, []point{{b.x0, b.y0}, {b.x1, b.y0}, {b.x1, b.y1}, {b.x0, b.y1}, {b.x0, b.y0}})
+		l.ink(point{b.x0, b.y0}, point{b.x1, b.y0}, point{b.x1, b.y1}, point{b.x0, b.y1}, point{b.x0, b.y0})
 	}
 }
 
@@ -102,22 +124,24 @@ func (l *lettering) box(letter string, at point, st style) rect {
 // and words, and that room in mm; less than letterRoom where there is none, and then
 // the place farthest from the part's edges on which no words lie.
 func (l *lettering) within(m *partMark, st style) (at point, room float64) {
-	x0, x1, y0, y1 := math.Inf(1), math.Inf(-1), math.Inf(1), math.Inf(-1)
-	for _, q := range m.part {
-		x0, x1, y0, y1 = math.Min(x0, q.x), math.Max(x1, q.x), math.Min(y0, q.y), math.Max(y1, q.y)
-	}
+	b := boxOf(m.part)
 	half := st.capHeight()/2 + letterPad
-	deepest, deep := point{(x0 + x1) / 2, (y0 + y1) / 2}, 0.0
+	deepest, deep := point{(b.x0 + b.x1) / 2, (b.y0 + b.y1) / 2}, 0.0
 	room = -1
-	for _, n := range [...]int{12, 36} { // finer where the part is thin
+	grids := []int{12, 36} // finer where the part is thin
+	if math.Min(b.w(), b.h()) < 2*(half+letterRoom) {
+		grids = grids[:1] // no room however fine
+	}
+	for _, n := range grids {
 		for i := 1; i < n; i++ {
 			for j := 1; j < n; j++ {
-				q := point{x0 + (x1-x0)*float64(i)/float64(n), y0 + (y1-y0)*float64(j)/float64(n)}
-				d := depthInside(m.part, q)
+				q := point{b.x0 + b.w()*float64(i)/float64(n), b.y0 + b.h()*float64(j)/float64(n)}
+				least := half + max(room, letterRoom)
+				d := depthInside(m.part, q, min(deep, least*least))
 				if d > deep && !l.overWords(q, q) {
 					deepest, deep = q, d
 				}
-				if d < (half+letterRoom)*(half+letterRoom) || d <= (half+room)*(half+room) && room > 0 {
+				if d < least*least {
 					continue
 				}
 				if c := l.clear(l.box(m.letter, q, st), room); c > room {
@@ -157,7 +181,7 @@ func (l *lettering) beside(m *partMark, from point, box rect, st style) point {
 // inPart tells whether a place lies in any part of the picture.
 func (l *lettering) inPart(q point) bool {
 	for i := range l.marks {
-		if depthInside(l.marks[i].part, q) > 0 {
+		if depthInside(l.marks[i].part, q, math.Inf(1)) > 0 {
 			return true
 		}
 	}
@@ -167,7 +191,7 @@ func (l *lettering) inPart(q point) bool {
 // overWords tells whether a leader would run through a line of text.
 func (l *lettering) overWords(a, b point) bool {
 	for _, t := range l.p.boxes {
-		if apart(rect{t.x0, t.y0, t.x1, t.y1}, a, b) == 0 {
+		if apart(&rect{t.x0, t.y0, t.x1, t.y1}, a, b) == 0 {
 			return true
 		}
 	}
@@ -178,28 +202,51 @@ func (l *lettering) overWords(a, b point) bool {
 // looking once that is no more than enough.
 func (l *lettering) clear(b rect, enough float64) float64 {
 	room := math.Inf(1)
-	for _, t := range l.p.boxes {
-		dx, dy := math.Max(t.x0-b.x1, b.x0-t.x1), math.Max(t.y0-b.y1, b.y0-t.y1)
-		room = math.Min(room, math.Max(math.Max(dx, dy), 0))
+	for i := range l.p.boxes {
+		t := &l.p.boxes[i]
+		if d := off(&b, t.x0, t.x1, t.y0, t.y1); d < room {
+			room = d
+		}
 	}
-	for _, line := range l.lines {
-		for i := 1; i < len(line); i++ {
-			if room <= enough {
-				return room
+	for i := range l.lines {
+		line := &l.lines[i]
+		if off(&b, line.box.x0, line.box.x1, line.box.y0, line.box.y1) >= room {
+			continue
+		}
+		for k := 1; k < len(line.pts); k++ {
+			if d := apart(&b, line.pts[k-1], line.pts[k]); d < room {
+				if room = d; room <= enough {
+					return room
+				}
 			}
-			room = math.Min(room, apart(b, line[i-1], line[i]))
 		}
 	}
 	return room
 }
 
-// apart is the distance from a box to a straight line between two places, at the
-// corners to the larger of both ways; 0 where they meet.
-func apart(b rect, p, q point) float64 {
-	dx := math.Max(math.Max(b.x0-math.Max(p.x, q.x), math.Min(p.x, q.x)-b.x1), 0)
-	dy := math.Max(math.Max(b.y0-math.Max(p.y, q.y), math.Min(p.y, q.y)-b.y1), 0)
-	if dx > 0 || dy > 0 {
-		return math.Max(dx, dy)
+// off is how far one box is from another, at the corners the larger of both ways; 0
+// where they meet.
+func off(b *rect, x0, x1, y0, y1 float64) float64 {
+	d := 0.0
+	for _, v := range [...]float64{b.x0 - x1, x0 - b.x1, b.y0 - y1, y0 - b.y1} {
+		if v > d {
+			d = v
+		}
+	}
+	return d
+}
+
+// apart is likewise how far a box is from a straight line between two places.
+func apart(b *rect, p, q point) float64 {
+	x0, x1, y0, y1 := p.x, q.x, p.y, q.y
+	if x0 > x1 {
+		x0, x1 = x1, x0
+	}
+	if y0 > y1 {
+		y0, y1 = y1, y0
+	}
+	if d := off(b, x0, x1, y0, y1); d > 0 {
+		return d
 	}
 	// the boxes of both meet: the line passes all four corners on one side, or runs through
 	nx, ny := q.y-p.y, p.x-q.x
@@ -216,8 +263,8 @@ func apart(b rect, p, q point) float64 {
 }
 
 // depthInside is the square of the distance from a place inside a closed outline to
-// its nearest edge, 0 outside.
-func depthInside(outline []point, q point) float64 {
+// its nearest edge, 0 outside; it may stop looking once that is less than enough.
+func depthInside(outline []point, q point, enough float64) float64 {
 	inside := false
 	b := outline[len(outline)-1]
 	for _, a := range outline {
@@ -234,10 +281,18 @@ func depthInside(outline []point, q point) float64 {
 		dx, dy := b.x-a.x, b.y-a.y
 		t := 0.0
 		if l := dx*dx + dy*dy; l > 0 {
-			t = math.Max(0, math.Min(1, ((q.x-a.x)*dx+(q.y-a.y)*dy)/l))
+			if t = ((q.x-a.x)*dx + (q.y-a.y)*dy) / l; t < 0 {
+				t = 0
+			} else if t > 1 {
+				t = 1
+			}
 		}
 		ex, ey := q.x-a.x-t*dx, q.y-a.y-t*dy
-		near = math.Min(near, ex*ex+ey*ey)
+		if d := ex*ex + ey*ey; d < near {
+			if near = d; near < enough {
+				return near
+			}
+		}
 		b = a
 	}
 	return near

@@ -43,7 +43,7 @@ func TestLettersAreClear(t *testing.T) {
 			mid := point{(b.x0 + b.x1) / 2, b.y1 - plain(sizeBody).capHeight()/2}
 			in := false
 			for i, part := range parts {
-				if depthInside(part, mid) > 0 {
+				if depthInside(part, mid, 0) > 0 {
 					in = true
 					if b.text != string("LKU"[i]) {
 						t.Errorf("%d: %s stands in another part", n, b.text)
@@ -54,9 +54,9 @@ func TestLettersAreClear(t *testing.T) {
 				beside++
 			}
 			for k, line := range drawn {
-				for i := 1; i < len(line); i++ {
+				for i := 1; i < len(line.pts); i++ {
 					// the middle keeps half a letter's height and its white from all lines
-					if gap := distance(mid, line[i-1], line[i]); gap < plain(sizeBody).capHeight()/2+letterPad {
+					if gap := distance(mid, line.pts[i-1], line.pts[i]); gap < plain(sizeBody).capHeight()/2+letterPad {
 						t.Errorf("%d: %s stands %.2f mm from line %d of %d", n, b.text, gap, k, lines)
 					}
 				}

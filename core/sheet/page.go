@@ -112,7 +112,7 @@ func (p *page) stroke(pts []point, l lineType, start float64) {
 		return
 	}
 	if p.letters != nil {
-		p.letters.lines = append(p.letters.lines, pts)
+		p.letters.ink(pts...)
 	}
 	p.strokePath(trace(pts, false), l, start)
 }

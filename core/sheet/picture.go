@@ -232,7 +232,7 @@ func (p *page) pullArrow(q point, dx, dy, length float64) {
 	p.line(q.x, q.y, q.x+dx*(length-head), q.y+dy*(length-head), outline.of(0.12*length))
 	bx, by := q.x+dx*(length-head), q.y+dy*(length-head)
 	if p.letters != nil {
-		p.letters.lines = append(p.letters.lines, []point{{bx - dy*half, by + dx*half}, {q.x + dx*length, q.y + dy*length}, {bx + dy*half, by - dx*half}})
+		p.letters.ink(point{bx - dy*half, by + dx*half}, point{q.x + dx*length, q.y + dy*length}, point{bx + dy*half, by - dx*half})
 	}
 	p.fill([]point{{q.x + dx*length, q.y + dy*length}, {bx - dy*half, by + dx*half}, {bx + dy*half, by - dx*half}}, black)
 }
