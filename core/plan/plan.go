@@ -92,13 +92,16 @@ type Part struct {
 
 // Trap is space that no pull frees.
 type Trap struct {
-	ZFrom  float64 `json:"zFrom"`
-	ZTo    float64 `json:"zTo"`
-	RFrom  float64 `json:"rFrom"`
-	RTo    float64 `json:"rTo"`
-	Depth  float64 `json:"depth"`
-	Area   float64 `json:"area"`   // mm2 in the half-plane
-	Volume float64 `json:"volume"` // ml
+	// Surface is that of the pot that shuts it in: outer or, of a pot cast solid and its
+	// core, inner.
+	Surface string  `json:"surface"`
+	ZFrom   float64 `json:"zFrom"`
+	ZTo     float64 `json:"zTo"`
+	RFrom   float64 `json:"rFrom"`
+	RTo     float64 `json:"rTo"`
+	Depth   float64 `json:"depth"`
+	Area    float64 `json:"area"`   // mm2 in the half-plane
+	Volume  float64 `json:"volume"` // ml
 }
 
 // work is what later steps (sheets, meshes) need of the pipeline.
@@ -125,8 +128,10 @@ func Make(j *job.Job) (*Plan, error) {
 	if err != nil {
 		return nil, err
 	}
+	var within *release.Survey // of the inner surface
 	if core != nil {
-		inside := parting.Core(release.NewCore(core, m), parting.RulesOf(j))
+		within = release.NewCore(core, m)
+		inside := parting.Core(within, parting.RulesOf(j))
 		for i := range schemes {
 			schemes[i] = parting.WithCore(schemes[i], inside)
 		}
@@ -156,7 +161,7 @@ func Make(j *job.Job) (*Plan, error) {
 	if p.Order, err = w.mold.Order(); err != nil {
 		return nil, err
 	}
-	p.Traps = traps(survey, end)
+	p.Traps = traps(survey, end, within)
 	p.Findings = append(p.Findings, parting.Findings(survey, end, &schemes[chosen], parting.RulesOf(j))...)
 	p.Prints = append(p.Prints, tooling.Kit(j, w.mold)...)
 	if err := p.cast(); err != nil {
@@ -190,16 +195,29 @@ func (p *Plan) lay(schemes []parting.Scheme) []*mold.Mold {
 }
 
 // traps are those of the contour, which ends at point end: in the opening of a closed
-// form there is no plaster, and none worth telling in a slit of no height.
-func traps(s *release.Survey, end int) []Trap {
+// form there is no plaster, and none worth telling in a slit of no height. Those of a
+// pot cast solid follow, within being the survey of its inner surface: a core has one
+// pull, so that no more than what counts as a catch is shut in nowhere.
+func traps(s *release.Survey, end int, within *release.Survey) []Trap {
 	out := []Trap{}
+	square := s.M.Section.MeanSquare
+	add := func(surface string, t release.Trap) {
+		out = append(out, Trap{surface, t.ZFrom, t.ZTo, t.RFrom, t.RTo, t.Depth, t.Area, square * t.Volume / 1000})
+	}
 	mouth := s.M.Pts[end]
 	for _, t := range s.Traps() {
 		const slit = 1e-3 // mm
 		if t.ZTo-t.ZFrom < slit || s.M.Closed && t.RTo <= mouth.R+release.Free && t.ZTo > mouth.Z {
 			continue
 		}
-		out = append(out, Trap{t.ZFrom, t.ZTo, t.RFrom, t.RTo, t.Depth, t.Area, s.M.Section.MeanSquare * t.Volume / 1000})
+		add("outer", t)
+	}
+	if within != nil {
+		for _, t := range within.CoreTraps() {
+			if t.Depth > parting.CatchDepth {
+				add("inner", t)
+			}
+		}
 	}
 	return out
 }

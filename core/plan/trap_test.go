@@ -1,6 +1,8 @@
 package plan
 
 import (
+	"math"
+	"strings"
 	"testing"
 
 	"moldwright/core/form/formtest"
@@ -33,6 +35,46 @@ func TestNoTrapWhereNothingCatches(t *testing.T) {
 		}
 		if free == 0 || len(p.Traps) > 0 {
 			t.Errorf("%s: %d schemes do not catch, traps %+v", name, free, p.Traps)
+		}
+	}
+}
+
+// A belly behind the rim of a pot cast solid, 4 mm deep, holds its core and is told as
+// the inside's; where the inside opens upward nothing is.
+func TestTrapsOfACore(t *testing.T) {
+	c := formtest.Corner
+	for belly, want := range map[float64]int{38: 1, 34.04: 0, 34: 0} {
+		j := job.Defaults()
+		j.Form.Size = job.SizeMold
+		j.Form.Outer = []job.Node{c(0, 0), c(40, 0), c(50, 60)}
+		j.Form.Inner = []job.Node{c(0, 6), c(34, 6), c(belly, 30), c(34, 60)}
+		p, err := Make(&j)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if len(p.Traps) != want {
+			t.Fatalf("a belly of %g mm: traps %+v, want %d", belly, p.Traps, want)
+		}
+		if want == 0 {
+			continue
+		}
+		x := p.Traps[0]
+		if x.Surface != "inner" {
+			t.Errorf("trapped by the %s surface", x.Surface)
+		}
+		near(t, "zFrom", x.ZFrom, 6, 1e-6)
+		near(t, "zTo", x.ZTo, 60, 1e-6)
+		near(t, "rFrom", x.RFrom, 34, 1e-6)
+		near(t, "rTo", x.RTo, 38, 1e-6)
+		near(t, "depth", x.Depth, 4, 1e-6)
+		near(t, "area", x.Area, 108, 1e-6)
+		near(t, "volume", x.Volume, 2*math.Pi*(34+4.0/3)*108/1000, 1e-9) // Pappus
+		told := false
+		for _, s := range p.Cautions {
+			told = told || strings.HasPrefix(s.In("en"), "Inside, between 6.0 and 60.0 mm above the foot, the core hooks")
+		}
+		if !told {
+			t.Errorf("not told: %v", p.Cautions)
 		}
 	}
 }

@@ -85,6 +85,10 @@ func (p *Plan) cautions() []words.Text {
 		}
 	}
 	for _, t := range p.Traps {
+		if t.Surface == "inner" {
+			out = append(out, words.Say("Inside, between %.1f and %.1f mm above the foot, the core hooks behind the wall, %.2f mm deep (%.1f ml): widen what stands above, or leave out the inner surface and cast the pot hollow.", t.ZFrom, t.ZTo, t.Depth, t.Volume))
+			continue
+		}
 		out = append(out, words.Say("No pull frees the space between %.1f and %.1f mm above the foot, %.2f mm deep (%.1f ml): change the form there, or fill it and carve it by hand.", t.ZFrom, t.ZTo, t.Depth, t.Volume))
 	}
 	for _, z := range p.work.mold.DimplesLeft() {

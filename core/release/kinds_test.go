@@ -77,7 +77,13 @@ func coreBad(nodes [][]job.Node, g *rand.Rand, dense bool) (string, bool) {
 	}
 	s := NewCore(in, m)
 	w := &twin{m: in, body: slices.Concat(m.Pts, in.Pts)}
-	return s.spotsLike(g, dense, len(in.Spans), []Pull{Up}, func(form.Point, Pull) *twin { return w }), true
+	if bad := s.spotsLike(g, dense, len(in.Spans), []Pull{Up}, func(form.Point, Pull) *twin { return w }); bad != "" {
+		return bad, true
+	}
+	if len(w.body) > 40 && !dense || len(w.body) > 100 { // which take long
+		return "", true
+	}
+	return sumOf(s.CoreTraps()).like(w.trapsExactly(w.behind)), true
 }
 
 // thinner tells whether two lines come nearer to one another than least mm.
@@ -302,6 +308,57 @@ func TestCoreIsHeldByTheWholeWall(t *testing.T) {
 	for _, c := range NewCore(in, m).Samples[Up] {
 		if want := math.Max(0, c.P.R-2); math.Abs(c.Depth-want) > 1e-6 {
 			t.Errorf("at (%g %g) the core catches by %g, want %g", c.P.R, c.P.Z, c.Depth, want)
+		}
+	}
+}
+
+// What a core is shut in by, by Pappus: a belly behind the rim, a triangle of 4 by 54 mm
+// whose middle stands a third of its height out; and a groove of half a circle in an
+// upright wall, half a disc whose middle stands 4/(3 pi) of its radius out.
+func TestCoreTrapsByPappus(t *testing.T) {
+	corner := formtest.Corner
+	groove := []job.Node{corner(0, 6), corner(34, 6)}
+	const rho, steps = 3.0, 200
+	for k := range steps + 1 {
+		s, c := math.Sincos(math.Pi * float64(k) / steps)
+		groove = append(groove, corner(34+rho*s, 30-rho*c))
+	}
+	groove = append(groove, corner(34, 60))
+	for _, c := range []struct {
+		name                  string
+		inner                 []job.Node
+		from, to, depth, area float64
+		middle, share         float64
+	}{
+		{"belly", []job.Node{corner(0, 6), corner(34, 6), corner(38, 30), corner(34, 60)}, 6, 60, 4, 108, 34 + 4.0/3, 1e-9},
+		{"groove", groove, 27, 33, rho, math.Pi * rho * rho / 2, 34 + 4*rho/(3*math.Pi), 1e-4},
+		{"open dish", []job.Node{corner(0, 6), corner(34, 6), corner(42, 60)}, 0, 0, 0, 0, 0, 0},
+	} {
+		j := job.Defaults()
+		j.Form.Size, j.Form.Inner = job.SizeMold, c.inner
+		j.Form.Outer = []job.Node{corner(0, 0), corner(45, 0), corner(50, 60)}
+		m, err := form.Build(&j)
+		if err != nil {
+			t.Fatal(err)
+		}
+		in, err := form.BuildInner(&j, m)
+		if err != nil {
+			t.Fatal(err)
+		}
+		all := NewCore(in, m).CoreTraps()
+		if c.depth == 0 {
+			if len(all) > 0 {
+				t.Errorf("%s: %+v", c.name, all)
+			}
+			continue
+		}
+		if len(all) != 1 {
+			t.Fatalf("%s: %+v", c.name, all)
+		}
+		x, volume := all[0], 2*math.Pi*c.middle*c.area
+		if math.Abs(x.ZFrom-c.from) > 1e-6 || math.Abs(x.ZTo-c.to) > 1e-6 || math.Abs(x.RFrom-34) > 1e-6 || math.Abs(x.RTo-34-c.depth) > 1e-6 || math.Abs(x.Depth-c.depth) > 1e-6 ||
+			math.Abs(x.Area-c.area) > c.share*c.area || math.Abs(x.Volume-volume) > c.share*volume {
+			t.Errorf("%s: %+v, want %+v and %.3f mm3", c.name, x, c, volume)
 		}
 	}
 }

@@ -199,19 +199,13 @@ func (w *twin) mouth(z float64) float64 {
 
 // trapsLike compares what all traps come to.
 func (s *Survey) trapsLike(w *twin, exact bool) string {
-	fast := measure{zFrom: math.Inf(1), zTo: math.Inf(-1)}
-	for _, t := range s.Traps() {
-		fast.area += t.Area
-		fast.volume += t.Volume
-		fast.wide = math.Max(fast.wide, t.Depth)
-		fast.zFrom, fast.zTo = math.Min(fast.zFrom, t.ZFrom), math.Max(fast.zTo, t.ZTo)
-	}
+	fast := sumOf(s.Traps())
 	var slow measure
 	tol := shareTol
 	h, _ := s.M.Extent()
 	const strips = 24
 	if exact {
-		slow = w.trapsExactly()
+		slow = w.trapsExactly(w.trapped)
 	} else {
 		slow = w.trapsBetween(0, h, strips)
 		tol = 0.3
@@ -232,6 +226,12 @@ func (s *Survey) trapsLike(w *twin, exact bool) string {
 		}
 		return ""
 	}
+	return fast.like(slow)
+}
+
+// like compares what all traps come to, exactly, "" where it is the same.
+func (fast measure) like(slow measure) string {
+	differ := func(a, b, least float64) bool { return math.Abs(a-b) > math.Max(least, shareTol*math.Max(a, b)) }
 	if slow.wide < 2e-3 || slow.area < 1e-3 { // narrower or lower than what counts as a trap
 		return ""
 	}
@@ -239,6 +239,18 @@ func (s *Survey) trapsLike(w *twin, exact bool) string {
 		return fmt.Sprintf("traps: %+v, twin %+v", fast, slow)
 	}
 	return ""
+}
+
+// sumOf is what traps come to.
+func sumOf(traps []Trap) measure {
+	sum := measure{zFrom: math.Inf(1), zTo: math.Inf(-1)}
+	for _, t := range traps {
+		sum.area += t.Area
+		sum.volume += t.Volume
+		sum.wide = math.Max(sum.wide, t.Depth)
+		sum.zFrom, sum.zTo = math.Min(sum.zFrom, t.ZFrom), math.Max(sum.zTo, t.ZTo)
+	}
+	return sum
 }
 
 // The survey agrees with the twin on random profiles: wavy, near vertical, near

@@ -6,7 +6,8 @@ import (
 )
 
 // Trap is empty space from which neither a lower, an upper nor a side part can
-// leave: plaster there stays locked whatever the scheme.
+// leave or, within a pot cast solid, no core: plaster there stays locked whatever
+// the scheme.
 type Trap struct {
 	ZFrom, ZTo float64 // mm
 	RFrom, RTo float64 // mm
@@ -32,13 +33,27 @@ func (s *Survey) Traps() []Trap {
 	if !s.anyTrap() {
 		return nil
 	}
+	return s.regions(s.trapped)
+}
+
+// CoreTraps finds every region within a pot cast solid that a core cannot be drawn up
+// out of; s is a survey by NewCore. They are behind what the inner surface draws in to.
+func (s *Survey) CoreTraps() []Trap {
+	if !slices.ContainsFunc(s.Deepest[Up], func(d float64) bool { return d > Free }) {
+		return nil
+	}
+	return s.regions(s.behind)
+}
+
+// regions puts together what is found at every height, deepest first.
+func (s *Survey) regions(at func(z float64) []interval) []Trap {
 	zs := s.heights()
 	var open []growing
 	var done []Trap
 	for i := 0; i+1 < len(zs); i++ {
 		z0, z1 := zs[i], zs[i+1]
 		var still []growing
-		for _, p := range s.slab(z0, z1) {
+		for _, p := range slab(z0, z1, at) {
 			low := p.at(z0)
 			t := growing{p.trap(z0, z1), z1, p.at(z1)}
 			for k := range open {
@@ -75,12 +90,12 @@ type strip struct {
 }
 
 // slab tells the trapped strips between two neighbouring heights.
-func (s *Survey) slab(z0, z1 float64) []strip {
+func slab(z0, z1 float64, at func(z float64) []interval) []strip {
 	mid, g := (z0+z1)/2, (z1-z0)/(2*math.Sqrt(3))
 	za, zb := mid-g, mid+g
-	a, b := s.trapped(za), s.trapped(zb)
+	a, b := at(za), at(zb)
 	if len(a) != len(b) { // one is too thin to tell at one of them
-		a = s.trapped(mid)
+		a = at(mid)
 		b = a
 	}
 	out := make([]strip, len(a))
@@ -96,9 +111,17 @@ func (p strip) at(z float64) interval {
 	return interval{p.ia.a + t*(p.ib.a-p.ia.a), p.ia.b + t*(p.ib.b-p.ia.b)}
 }
 
+// thinnest is the height in mm of a slab below which its edges are not drawn out to its
+// ends: within it what lies nearly level runs far, and heights next to one another were
+// taken for one.
+const thinnest = 1e-5
+
 // trap is the strip by itself.
 func (p strip) trap(z0, z1 float64) Trap {
 	low, high := p.at(z0), p.at(z1)
+	if z1-z0 < thinnest {
+		low, high = p.ia, p.ib
+	}
 	ring := func(iv interval) float64 { return math.Pi * (iv.b*iv.b - iv.a*iv.a) }
 	return Trap{
 		ZFrom: z0, ZTo: z1,
@@ -206,6 +229,35 @@ func (s *Survey) trapped(z float64) []interval {
 		}
 	}
 	return out
+}
+
+// behind are the intervals of r at height z within the clay's inner surface over which
+// clay stands. From the axis to the outer surface hollow and clay alternate; what is
+// bounded outward by the inner surface is the core's.
+func (s *Survey) behind(z float64) []interval {
+	type edge struct {
+		r     float64
+		inner bool
+	}
+	var cross []edge
+	s.tree.Visit(0, math.Inf(1), z, z, func(i int) {
+		p, q := s.body[i], s.body[i+1]
+		if (p.Z >= z) != (q.Z >= z) {
+			cross = append(cross, edge{p.R + (z-p.Z)/(q.Z-p.Z)*(q.R-p.R), i < len(s.M.Spans)})
+		}
+	})
+	slices.SortFunc(cross, func(a, b edge) int { return sign(a.r - b.r) })
+	var out []interval
+	for k := len(cross) - 2; k >= 0; k -= 2 {
+		gap := interval{0, cross[k].r}
+		if k > 0 {
+			gap.a = cross[k-1].r
+		}
+		if cross[k].inner {
+			out = append(out, s.frames[Up].env.blocked(gap, -z)...)
+		}
+	}
+	return slices.DeleteFunc(out, func(v interval) bool { return v.b-v.a <= 1e-9 })
 }
 
 // underRim tells whether a gap at height z is the inside of the pot above its

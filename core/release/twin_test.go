@@ -186,6 +186,42 @@ func (w *twin) trapped(z float64) []interval {
 	return out
 }
 
+// behind is where, at height z, a core is shut in: the body being the clay of a pot cast
+// solid, whose inner surface is m, places out of it from which the ray outward comes to
+// that surface first and the ray up to any clay.
+func (w *twin) behind(z float64) []interval {
+	type wall struct {
+		r     float64
+		inner bool
+	}
+	var cross []wall
+	for i := 0; i+1 < len(w.body); i++ {
+		a, b := w.body[i], w.body[i+1]
+		if (a.Z > z) != (b.Z > z) {
+			inner := false
+			for k := 0; k+1 < len(w.m.Pts); k++ {
+				inner = inner || a == w.m.Pts[k] && b == w.m.Pts[k+1]
+			}
+			cross = append(cross, wall{a.R + (z-a.Z)/(b.Z-a.Z)*(b.R-a.R), inner})
+		}
+	}
+	slices.SortFunc(cross, func(a, b wall) int { return sign(a.r - b.r) })
+	var out []interval
+	from := 0.0
+	for _, x := range cross {
+		mid := form.Point{R: (from + x.r) / 2, Z: z}
+		if x.inner && w.crosses(mid, Out)%2 == 0 {
+			for _, u := range w.shadow(z, Up) {
+				if a, b := max(from, u.a), min(x.r, u.b); b > a {
+					out = append(out, interval{a, b})
+				}
+			}
+		}
+		from = x.r
+	}
+	return out
+}
+
 // measure is what all traps come to between two heights.
 type measure struct {
 	area, volume, wide, zFrom, zTo float64
@@ -217,7 +253,7 @@ func (w *twin) trapsBetween(z0, z1 float64, strips int) measure {
 // trapsExactly cuts at every height where a vertical through a vertex meets a
 // chord, between which all edges of shadows run straight, and sums each slab
 // by two Gauss points, which is exact there.
-func (w *twin) trapsExactly() measure {
+func (w *twin) trapsExactly(trapped func(z float64) []interval) measure {
 	var zs []float64
 	for _, p := range w.body {
 		zs = append(zs, p.Z)
@@ -238,16 +274,21 @@ func (w *twin) trapsExactly() measure {
 		mid := (zs[i] + zs[i+1]) / 2
 		for _, g := range [2]float64{-1, 1} {
 			half := measure{zFrom: math.Inf(1), zTo: math.Inf(-1)}
-			half.add(mid+g*h/(2*math.Sqrt(3)), h/2, w.trapped(mid+g*h/(2*math.Sqrt(3))))
+			half.add(mid+g*h/(2*math.Sqrt(3)), h/2, trapped(mid+g*h/(2*math.Sqrt(3))))
 			t.area += half.area
 			t.volume += half.volume
-			t.wide = math.Max(t.wide, half.wide)
+			if h > thinnest { // a slit that is no higher has no width that is told
+				t.wide = math.Max(t.wide, half.wide)
+			}
 			if half.area > 0 {
 				t.zFrom, t.zTo = math.Min(t.zFrom, zs[i]), math.Max(t.zTo, zs[i+1])
 			}
 		}
+		if h <= thinnest {
+			continue
+		}
 		for _, z := range [2]float64{zs[i] + 1e-6*h, zs[i+1] - 1e-6*h} {
-			for _, iv := range w.trapped(z) {
+			for _, iv := range trapped(z) {
 				t.wide = math.Max(t.wide, iv.b-iv.a)
 			}
 		}

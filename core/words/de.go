@@ -311,6 +311,7 @@ var german = []entry{
 	{"In one piece it rubs on the plaster all over; ask for two staves, which are taken off sideways.", "In einem Stück schleift es rundum am Gips; zwei Schalungsteile verlangen, die seitlich abgehen."},
 	{"Inside of the wet cast", "Innenseite des nassen Gussstücks"},
 	{"Inside: %s deep, floor %s, rim Ø %s mm", "Innen: %s tief, Boden %s, Rand Ø %s mm"},
+	{"Inside, between %.1f and %.1f mm above the foot, the core hooks behind the wall, %.2f mm deep (%.1f ml): widen what stands above, or leave out the inner surface and cast the pot hollow.", "Innen, zwischen %.1f und %.1f mm über dem Fuß, hakt der Kern hinter der Wand, %.2f mm tief (%.1f ml): Was darüber steht, weiter machen, oder die Innenfläche weglassen und das Gefäß hohl gießen."},
 	{"It can be done: {name} let go.", "Es geht: {name} lösen sich."},
 	{"It can be done: {name} lets go.", "Es geht: {name} löst sich."},
 	{"It carries no letter, since all its faces lie against plaster.", "Es trägt keinen Buchstaben, da alle seine Flächen an Gips liegen."},

@@ -310,6 +310,7 @@ var spanish = []entry{
 	{"In one piece it rubs on the plaster all over; ask for two staves, which are taken off sideways.", "En una sola pieza roza el yeso por todas partes; pida dos piezas, que se quitan de lado."},
 	{"Inside of the wet cast", "Interior de la pieza húmeda"},
 	{"Inside: %s deep, floor %s, rim Ø %s mm", "Interior: %s de hondo, fondo %s, borde Ø %s mm"},
+	{"Inside, between %.1f and %.1f mm above the foot, the core hooks behind the wall, %.2f mm deep (%.1f ml): widen what stands above, or leave out the inner surface and cast the pot hollow.", "Por dentro, entre %.1f y %.1f mm sobre el pie, el macho se engancha detrás de la pared, con %.2f mm de profundidad (%.1f ml): ensanche lo que está encima, o quite la superficie interior y cuele la pieza hueca."},
 	{"It can be done: {name} let go.", "Se puede hacer: {name} se desmoldan."},
 	{"It can be done: {name} lets go.", "Se puede hacer: {name} se desmolda."},
 	{"It carries no letter, since all its faces lie against plaster.", "No lleva letra, ya que todas sus caras quedan contra el yeso."},

@@ -312,6 +312,7 @@ var french = []entry{
 	{"In one piece it rubs on the plaster all over; ask for two staves, which are taken off sideways.", "D’une pièce, cela frotte partout sur le plâtre ; demander deux éléments, qui s’enlèvent de côté."},
 	{"Inside of the wet cast", "Intérieur de la pièce humide"},
 	{"Inside: %s deep, floor %s, rim Ø %s mm", "Intérieur : profondeur %s, fond %s, bord Ø %s mm"},
+	{"Inside, between %.1f and %.1f mm above the foot, the core hooks behind the wall, %.2f mm deep (%.1f ml): widen what stands above, or leave out the inner surface and cast the pot hollow.", "À l’intérieur, entre %.1f et %.1f mm au-dessus du pied, le noyau accroche derrière la paroi, sur %.2f mm de profondeur (%.1f ml) : élargir ce qui est au-dessus, ou supprimer la surface intérieure et couler le pot creux."},
 	{"It can be done: {name} let go.", "C’est possible : {name} se démoulent."},
 	{"It can be done: {name} lets go.", "C’est possible : {name} se démoule."},
 	{"It carries no letter, since all its faces lie against plaster.", "Il ne porte pas de lettre, car toutes ses faces touchent du plâtre."},

@@ -81,7 +81,7 @@ export interface Scheme {
   sides: number; turn: number;
 }
 
-export interface Trap { zFrom: number; zTo: number; rFrom: number; rTo: number; depth: number; volume: number }
+export interface Trap { surface: "outer" | "inner"; zFrom: number; zTo: number; rFrom: number; rTo: number; depth: number; volume: number }
 
 export interface Print {
   /** In English, as its file is called, and what to call it. */

@@ -31,7 +31,7 @@ export function ReleasePanel({ plan }: { plan: Plan }) {
       {plan.traps.length > 0 && (
         <Section title={w.trapsTitle} of={["trap"]}>
           <ul class="plainlist">
-            {plan.traps.map((t, i) => <li key={i}>{w.trapLine(withUnit(t.zFrom, "mm"), withUnit(t.zTo, "mm"), withUnit(t.depth, "mm", 2), volume(t.volume))}</li>)}
+            {plan.traps.map((t, i) => <li key={i}>{(t.surface === "inner" ? w.trapInside : w.trapLine)(withUnit(t.zFrom, "mm"), withUnit(t.zTo, "mm"), withUnit(t.depth, "mm", 2), volume(t.volume))}</li>)}
           </ul>
         </Section>
       )}

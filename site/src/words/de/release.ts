@@ -24,6 +24,7 @@ export const release: Like<typeof en> = {
   clayNone: "Der Ton gibt nicht nach.",
   forgiven: (d) => `Der Ton gibt um alle ${d} nach; nur das starre Positiv hakt.`,
   trapLine: (a, b, d, v) => `Zwischen ${a} und ${b}: ${d} tief, ${v}.`,
+  trapInside: (a, b, d, v) => `Innen, zwischen ${a} und ${b}: ${d} tief, ${v}.`,
   leastOnPart: (min, share, least) => `Kleinste Formschräge an diesem Teil: ${min}. ${share} davon haben weniger als ${least}.`,
   draftLegend: "Formschräge",
   findings: "Vor dem Drucken zu wissen", showPlace: "Zeigen", showPlaceOf: (t) => `Auf der Zeichnung zeigen: ${t}`,

@@ -22,6 +22,7 @@ export const release = {
   clayNone: "The clay forgives none of it.",
   forgiven: (d: string) => `The clay forgives all ${d}; only the rigid positive catches.`,
   trapLine: (a: string, b: string, d: string, v: string) => `Between ${a} and ${b}: ${d} deep, ${v}.`,
+  trapInside: (a: string, b: string, d: string, v: string) => `Inside, between ${a} and ${b}: ${d} deep, ${v}.`,
   leastOnPart: (min: string, share: string, least: string) => `Least draft on this part: ${min}. ${share} of it has less than ${least}.`,
   draftLegend: "Draft",
   findings: "To know before you print", showPlace: "Show", showPlaceOf: (t: string) => `Show on the drawing: ${t}`,

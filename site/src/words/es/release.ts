@@ -22,6 +22,7 @@ export const release = {
   clayNone: "La arcilla no perdona nada.",
   forgiven: (d: string) => `La arcilla perdona los ${d} enteros; solo se engancha el positivo rígido.`,
   trapLine: (a: string, b: string, d: string, v: string) => `Entre ${a} y ${b}: ${d} de profundidad, ${v}.`,
+  trapInside: (a: string, b: string, d: string, v: string) => `Por dentro, entre ${a} y ${b}: ${d} de profundidad, ${v}.`,
   leastOnPart: (min: string, share: string, least: string) => `Ángulo de salida mínimo en esta parte: ${min}. El ${share} tiene menos de ${least}.`,
   draftLegend: "Ángulo de salida",
   findings: "Lo que conviene saber antes de imprimir", showPlace: "Mostrar", showPlaceOf: (t: string) => `Mostrar en el dibujo: ${t}`,

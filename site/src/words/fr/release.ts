@@ -24,6 +24,7 @@ export const release: Like<typeof en> = {
   clayNone: "La terre n’en pardonne rien.",
   forgiven: (d) => `La terre pardonne les ${d} entiers ; seul le positif rigide accroche.`,
   trapLine: (a, b, d, v) => `Entre ${a} et ${b} : ${d} de profondeur, ${v}.`,
+  trapInside: (a, b, d, v) => `À l’intérieur, entre ${a} et ${b} : ${d} de profondeur, ${v}.`,
   leastOnPart: (min, share, least) => `Dépouille minimale sur cette partie : ${min}. ${share} en a moins de ${least}.`,
   draftLegend: "Dépouille",
   findings: "À savoir avant d’imprimer", showPlace: "Montrer", showPlaceOf: (t) => `Montrer sur le dessin : ${t}`,
