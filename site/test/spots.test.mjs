@@ -6,7 +6,7 @@ import { test } from "node:test";
 import { transform } from "esbuild";
 
 const { code } = await transform(readFileSync(new URL("../src/space/spots.ts", import.meta.url), "utf8"), { loader: "ts" });
-const { crossings, onCut, onEnd, onSkin, onTop, reaches, widest } = await import(`data:text/javascript,${encodeURIComponent(code)}`);
+const { crossings, onCut, onEnd, onSkin, onTop, reaches, spread, widest } = await import(`data:text/javascript,${encodeURIComponent(code)}`);
 
 /** A prism between two arcs about the axis, radii 20 and 40 mm, from 0 to 50 mm high, over azimuths in degrees. */
 function sector(from, to, [low, high] = [0, 50]) {
@@ -53,4 +53,15 @@ test("the widest height and the reach round are the body's", () => {
   assert.ok(widest(lid, 0, 50) > 40);
   assert.ok(Math.abs(widest(half, 0, 50) - 25) < 1);
   about(reaches(half, 4), [40, 40, 40, 0], 0.01, "reach");
+});
+
+test("no letter covers another, and the nearer one keeps its place", () => {
+  const at = (words, x, y, far) => ({ words, x, y, far });
+  assert.deepEqual(spread([at("L", 0, 0, 0.9), at("U", 40, 0, 0.5)]), [[0, 0], [40, 0]], "apart already");
+  assert.deepEqual(spread([at("U", 3, 2, 0.9), at("U", 0, 0, 0.5)]), [null, [0, 0]], "one of the same part behind");
+  assert.deepEqual(spread([at("L", 3, 2, 0.9), at("U", 0, 0, 0.5)]), [[31, 2], [0, 0]], "one of another part behind");
+  assert.deepEqual(spread([at("L", 3, 2, 0.9), at("U", 0, 0, 0.5), at("L", 50, 0, 0.7)]), [null, [0, 0], [50, 0]], "one of a part that is named elsewhere");
+  const crowd = Array.from({ length: 60 }, (_, i) => at("LUAB"[i % 4] + (i >> 2), (i * 37) % 101, (i * 53) % 83, i)), stood = spread(crowd).filter(Boolean);
+  assert.ok(stood.length > 8);
+  for (const [i, a] of stood.entries()) for (const b of stood.slice(i + 1)) assert.ok(Math.abs(a[0] - b[0]) >= 28 || Math.abs(a[1] - b[1]) >= 28, `${a} and ${b}`);
 });

@@ -7,7 +7,7 @@ import {
 } from "three";
 import { cap } from "./cap";
 import type { Orbit } from "./orbit";
-import { onCut, onEnd, onSkin, onTop, reaches, type Spot, widest } from "./spots";
+import { onCut, onEnd, onSkin, onTop, reaches, type Spot, spread, widest } from "./spots";
 import { triangles } from "./stl";
 
 /** One body: its mesh, its colours, where it stands and which letter it bears. */
@@ -75,13 +75,18 @@ function open(canvas: HTMLCanvasElement, labels: HTMLElement): Space {
     camera.updateProjectionMatrix();
     sun.position.copy(camera.position).sub(middle).normalize().add(new Vector3(-Math.sin(a) * 0.5, Math.cos(a) * 0.5, 0.9));
     renderer.render(scene, camera);
-    for (const h of held) {
+    const named = held.flatMap((h) => {
       const spot = h.body.label && lettered(h);
-      h.label.hidden = !spot;
-      if (!spot) continue;
+      h.label.hidden = true;
+      if (!spot) return [];
       const p = new Vector3(...spot).add(h.group.position).project(camera);
-      h.label.style.transform = `translate(${((p.x + 1) / 2) * width}px, ${((1 - p.y) / 2) * height}px) translate(-50%, -50%)`;
-    }
+      return [{ at: h.label, words: h.body.label, x: ((p.x + 1) / 2) * width, y: ((1 - p.y) / 2) * height, far: p.z }];
+    });
+    spread(named).forEach((to, i) => {
+      const { at } = named[i]!;
+      at.hidden = !to;
+      if (to) at.style.transform = `translate(${to[0]}px, ${to[1]}px) translate(-50%, -50%)`;
+    });
   };
   /** How far what stands there reaches from its middle. */
   const far = () => Math.max(1, ...held.flatMap((h) => h.reach.map((r, k) => {

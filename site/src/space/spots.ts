@@ -88,3 +88,29 @@ export function reaches(skin: Skin, ways: number): number[] {
     return far;
   });
 }
+
+/** A letter on the screen: where it would stand (pixels) and how far off what it names is. */
+export interface Letter { words: string; x: number; y: number; far: number }
+
+/** So far apart letters do not touch, pixels. */
+const ROOM = 28;
+
+/** Where letters stand so that none covers another, nearest ones first; null for one that would. A part none of
+ *  whose letters found room has one beside its place: of the others the colour says the same. */
+export function spread(letters: readonly Letter[]): ([number, number] | null)[] {
+  const at: ([number, number] | null)[] = letters.map(() => null), stands: [number, number][] = [], named = new Set<string>();
+  const nearest = letters.map((_, k) => k).sort((a, b) => letters[a]!.far - letters[b]!.far);
+  const put = (i: number, ways: readonly (readonly [number, number])[]) => {
+    const l = letters[i]!, free = ([x, y]: [number, number]) => stands.every((o) => Math.abs(o[0] - x) >= ROOM || Math.abs(o[1] - y) >= ROOM);
+    const to = ways.map(([x, y]): [number, number] => [l.x + x * ROOM, l.y + y * ROOM]).find(free);
+    if (!to) return;
+    at[i] = to;
+    stands.push(to);
+    named.add(l.words);
+  };
+  for (const i of nearest) put(i, [[0, 0]]);
+  for (const i of nearest) if (!named.has(letters[i]!.words)) put(i, BESIDE);
+  return at;
+}
+
+const BESIDE = [[0, -1], [1, 0], [-1, 0], [0, 1], [1, -1], [-1, -1], [1, 1], [-1, 1]] as const;
