@@ -11,15 +11,41 @@ import (
 	"strconv"
 )
 
+// most is how many bytes any such number takes, with what is written beyond it.
+const most = 24
+
 // appendNumber writes a number as encoding/json does: the shortest digits that
 // read back as the same. For a quotient of a whole number by 1000 those are the
 // whole number's own, as long as it has no more than 15.
 func appendNumber(b []byte, v float64) []byte {
 	n := math.RoundToEven(v * 1000)
-	if math.Abs(n) < 1e9 && n/1000 == v && (v != 0 || !math.Signbit(v)) {
+	if !(math.Abs(n) < 1e9 && n/1000 == v && (v != 0 || !math.Signbit(v))) {
+		return appendAny(b, v)
+	}
+	k := int64(n)
+	if k <= -1e6 || k >= 1e6 {
 		return appendDecimal(b, n*1000)
 	}
-	return appendAny(b, v)
+	if cap(b)-len(b) < most {
+		b = slices.Grow(b, most)
+	}
+	at := len(b)
+	out := b[:cap(b)]
+	if k < 0 {
+		out[at] = '-'
+		at++
+		k = -k
+	}
+	w, part := threes[uint32(k)/1000], uint32(k)%1000
+	lead := w >> 24 & 15
+	binary.LittleEndian.PutUint32(out[at:], w>>(24-8*lead))
+	at += int(lead)
+	if part > 0 {
+		w = threes[part]
+		binary.LittleEndian.PutUint32(out[at:], w<<8|'.')
+		at += 1 + int(w>>28)
+	}
+	return out[:at]
 }
 
 // appendAny writes any number so, by the rule of ECMAScript: with an exponent only
@@ -50,11 +76,10 @@ func appendFloat(b []byte, v float64) []byte {
 // appendDecimal writes n millionths, n a whole number below 1e15, without zeros at
 // the end.
 func appendDecimal(b []byte, n float64) []byte {
-	const most = 24 // bytes, of any such number and of what is written beyond it
 	if cap(b)-len(b) < most {
 		b = slices.Grow(b, most)
 	}
-	k := uint64(math.Abs(n))
+	k := int64(math.Abs(n))
 	var whole, part uint32
 	if k < 1<<32 {
 		whole, part = uint32(k)/1e6, uint32(k)%1e6
