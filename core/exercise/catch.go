@@ -94,7 +94,7 @@ func (t *catchTask) sound() bool {
 	}
 	n := 0 // stretches too shallow to count must not be there at all
 	open := false
-	for _, s := range t.s.Samples[t.pull] {
+	for _, s := range t.s.All(t.pull) {
 		in := s.Span >= t.from && s.Span < t.end && s.Depth > release.Free
 		if in && !open {
 			n++

@@ -83,7 +83,7 @@ func (l *look) caught(pull release.Pull, a, b int) []stretch {
 		}
 		c = stretch{}
 	}
-	for _, s := range l.s.Samples[pull] {
+	for _, s := range l.s.All(pull) {
 		if s.Span < a || s.Span >= b {
 			continue
 		}

@@ -56,7 +56,7 @@ func (l *look) along(x float64) form.Point {
 // catches for the pull by more than counts.
 func (l *look) firstCaught(pull release.Pull) (float64, bool) {
 	var last release.Sample
-	for _, s := range l.s.Samples[pull] {
+	for _, s := range l.s.All(pull) {
 		if s.Span >= l.end {
 			break
 		}
@@ -70,7 +70,7 @@ func (l *look) firstCaught(pull release.Pull) (float64, bool) {
 
 // lastCaught is the last such place.
 func (l *look) lastCaught(pull release.Pull) (float64, bool) {
-	list := l.s.Samples[pull]
+	list := l.s.All(pull)
 	last := release.Sample{Span: l.end - 1, T: 1}
 	for i := len(list) - 1; i >= 0; i-- {
 		s := list[i]

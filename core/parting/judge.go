@@ -283,10 +283,14 @@ func (l *ledger) catches(w way, a, b int) []Catch {
 	}
 	samples := l.s.Samples[w.pull]
 	first := sort.Search(len(samples), func(k int) bool { return samples[k].Span >= a })
+	last := a // span
 	for i := first; i < len(samples) && samples[i].Span < b; i++ {
 		s := &samples[i]
-		if s.Depth <= release.Free {
+		if s.Depth <= release.Free || s.Span > last+1 { // free itself, or a span between
 			shut()
+		}
+		last = s.Span
+		if s.Depth <= release.Free {
 			continue
 		}
 		if !open {

@@ -151,7 +151,7 @@ func (l *ledger) heldOut(n int) []reach {
 
 // heldOn appends the stretches of a span on which a catch counts.
 func (l *ledger) heldOn(w way, i int, out []reach) []reach {
-	on := l.samples(w.pull, i)
+	on := l.s.On(w.pull, i)
 	for n := 0; n < len(on); n++ {
 		if on[n].Depth <= CatchDepth {
 			continue
@@ -244,10 +244,12 @@ func (l *ledger) freeFrom() spot {
 // ends before is a sliver, and is not sought. It would make nothing clear, since what
 // looks away from its pull rubs.
 func (l *ledger) lowerFrom() spot {
-	all := l.s.Samples[release.Down]
-	for i := 1; i < len(all); i++ {
-		if l.freeAt(&all[i-1], &all[i]) {
-			return spot{all[i-1].Span, all[i-1].T}
+	for i := range l.end {
+		on := l.s.On(release.Down, i)
+		for k := 1; k < len(on); k++ {
+			if l.freeAt(&on[k-1], &on[k]) {
+				return spot{i, on[k-1].T}
+			}
 		}
 	}
 	return spot{l.end, 0}
@@ -256,28 +258,30 @@ func (l *ledger) lowerFrom() spot {
 // upperTo is the same for the end of an upper part.
 func (l *ledger) upperTo() spot {
 	all := l.s.Samples[release.Up]
-	for i := len(all) - 1; i > 0; i-- {
-		if all[i].Span < l.end && l.freeAt(&all[i-1], &all[i]) {
-			return spot{all[i].Span, all[i].T}
+	k := len(all) - 1
+	for i := l.end - 1; i >= 0; i-- {
+		for k >= 0 && all[k].Span > i {
+			k--
+		}
+		if k < 0 || all[k].Span < i { // free all along
+			if on := l.s.On(release.Up, i); l.freeAt(&on[0], &on[1]) {
+				return spot{i, on[1].T}
+			}
+			continue
+		}
+		for ; k > 0 && all[k-1].Span == i; k-- {
+			if l.freeAt(&all[k-1], &all[k]) {
+				return spot{i, all[k].T}
+			}
 		}
 	}
 	return spot{}
 }
 
-// freeAt tells whether a stretch between two samples is free, and long enough to tell.
+// freeAt tells whether a stretch of a span between two samples is free, and long enough
+// to tell.
 func (l *ledger) freeAt(a, b *release.Sample) bool {
-	return a.Span == b.Span && a.Depth <= release.Free && b.Depth <= release.Free && a.P.Dist(b.P) > apart
-}
-
-// samples are those of the survey on a span.
-func (l *ledger) samples(pull release.Pull, span int) []release.Sample {
-	all := l.s.Samples[pull]
-	a := sort.Search(len(all), func(k int) bool { return all[k].Span >= span })
-	b := a
-	for b < len(all) && all[b].Span == span {
-		b++
-	}
-	return all[a:b]
+	return a.Depth <= release.Free && b.Depth <= release.Free && a.P.Dist(b.P) > apart
 }
 
 // counts is where, from a sample that does not count as a catch to one that

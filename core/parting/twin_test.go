@@ -43,7 +43,7 @@ func newTwin(m *form.Meridian, end int, rules Rules) *twin {
 	s := release.New(m)
 	for pull := range w.deep {
 		w.deep[pull] = make([]float64, end)
-		for _, x := range s.Samples[pull] {
+		for _, x := range s.All(release.Pull(pull)) {
 			if x.Span < end {
 				w.deep[pull][x.Span] = math.Max(w.deep[pull][x.Span], x.Depth)
 			}

@@ -100,7 +100,7 @@ func TestSphere(t *testing.T) {
 		near(t, "area below, two side parts", got, 2*want, 5e-3*2*want)
 	}
 	s := New(m)
-	for _, x := range s.Samples[Down] {
+	for _, x := range s.All(Down) {
 		want := 0.0
 		if x.P.Z > R {
 			want = R - x.P.R
@@ -112,7 +112,7 @@ func TestSphere(t *testing.T) {
 		near(t, "draft up", Draft(a, Up), -latitude, 0.01)
 		near(t, "draft out", Draft(a, Out), math.Asin(math.Cos(latitude*rad))/rad, 0.01)
 	}
-	for _, x := range s.Samples[Out] {
+	for _, x := range s.All(Out) {
 		near(t, "depth out", x.Depth, 0, 0.01)
 	}
 }
@@ -133,7 +133,7 @@ func TestCone(t *testing.T) {
 			near(t, "area below", got, map[bool]float64{true: area}[d > 0], 1e-6*area)
 			near(t, "least draft", least, h, 1e-9)
 		}
-		for _, x := range New(m).Samples[Up] {
+		for _, x := range New(m).All(Up) {
 			near(t, "depth up", x.Depth, top-x.P.R, 0.01)
 		}
 	}
@@ -155,7 +155,7 @@ func TestCylinderInSideParts(t *testing.T) {
 	for _, pull := range []Pull{Down, Up} {
 		_, _, least := below(m, pull, 0, 1, wall)
 		near(t, "axial draft", least, 0, 1e-9)
-		for _, x := range New(m).Samples[pull] {
+		for _, x := range New(m).All(pull) {
 			if x.Span == 1 {
 				near(t, "depth", x.Depth, 0, 1e-4)
 			}
@@ -176,7 +176,7 @@ func TestTorus(t *testing.T) {
 		near(t, "area below", got, want, 2e-4*want)
 	}
 	s := New(m)
-	for _, x := range s.Samples[Down] {
+	for _, x := range s.All(Down) {
 		if x.P.Z > a && x.Span <= 180 {
 			near(t, "depth down", x.Depth, R+a-x.P.R, 0.01)
 		}
@@ -184,13 +184,13 @@ func TestTorus(t *testing.T) {
 	hollow := bent(180, arc(R, a, a, 270, 90))
 	s = New(hollow)
 	for _, pull := range [2]Pull{Down, Up} {
-		for _, x := range s.Samples[pull] {
+		for _, x := range s.All(pull) {
 			if x.Span > 0 && x.Span <= 180 {
 				near(t, "depth of the hollow", x.Depth, R-x.P.R, 0.01)
 			}
 		}
 	}
-	for _, x := range s.Samples[Out] {
+	for _, x := range s.All(Out) {
 		near(t, "depth out of the hollow", x.Depth, 0, 0.01)
 	}
 	if traps := s.Traps(); len(traps) > 0 {
@@ -211,7 +211,7 @@ func TestOgive(t *testing.T) {
 		near(t, "area below", got, want, 2e-4*want)
 		near(t, "least draft", least, 0, 1e-9)
 	}
-	for _, x := range New(m).Samples[Down] {
+	for _, x := range New(m).All(Down) {
 		if x.Span > 0 {
 			near(t, "depth", x.Depth, R-x.P.R, 0.01)
 			sp := m.Spans[x.Span]

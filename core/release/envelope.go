@@ -11,6 +11,7 @@ import "math"
 type envelope struct {
 	pts    []vec // the curve
 	pieces []piece
+	ends   [][2]float64 // the heights of each piece at x0 and x1
 	// most is a heap-ordered tree of the greatest y of runs of pieces.
 	most []float64
 	size int
@@ -167,9 +168,12 @@ func (e *envelope) index() {
 	for i := e.size + len(e.pieces); i < len(e.most); i++ {
 		e.most[i] = math.Inf(-1)
 	}
+	e.ends = make([][2]float64, len(e.pieces))
 	greatest := math.Inf(-1)
-	for i, p := range e.pieces {
-		y := later(e.on(p.chord, p.x0), e.on(p.chord, p.x1))
+	for i := range e.pieces {
+		p, at := &e.pieces[i], &e.ends[i]
+		at[0], at[1] = e.on(p.chord, p.x0), e.on(p.chord, p.x1)
+		y := later(at[0], at[1])
 		greatest = later(greatest, y)
 		e.most[e.size+i], e.upTo[i] = y, greatest
 	}
@@ -233,21 +237,21 @@ func (e *envelope) next(x, y float64, dir int) exit {
 	if k < 0 {
 		return exit{x, y, -1, true}
 	}
-	return e.from(k, x, y, dir)
+	return e.from(k, x, e.on(e.pieces[k].chord, x), y, dir)
 }
 
-// from is next where piece k lies over x.
-func (e *envelope) from(k int, x, y float64, dir int) exit {
-	far := e.pieces[k].x1
+// from is next where piece k lies over x, at height yx.
+func (e *envelope) from(k int, x, yx, y float64, dir int) exit {
+	far, yf := e.pieces[k].x1, e.ends[k][1]
 	if dir < 0 {
-		far = e.pieces[k].x0
+		far, yf = e.pieces[k].x0, e.ends[k][0]
 	}
-	if yf, yx := e.on(e.pieces[k].chord, far), e.on(e.pieces[k].chord, x); yf >= y && yx < y {
+	if yf >= y && yx < y {
 		return exit{x + (y-yx)/(yf-yx)*(far-x), y, k, false}
 	}
 	// the rest of this piece is blocked, whatever it was behind x
 	switch k += dir; {
-	case k < 0 || k == len(e.pieces):
+	case k < 0 || k == len(e.pieces) || e.most[1] < y:
 		k = -1
 	case dir > 0:
 		k = e.scan(k, y)
@@ -256,21 +260,19 @@ func (e *envelope) from(k int, x, y float64, dir int) exit {
 	}
 	if k < 0 {
 		if dir > 0 {
-			last := e.pieces[len(e.pieces)-1]
-			return exit{last.x1, e.on(last.chord, last.x1), len(e.pieces), true}
+			last := len(e.pieces) - 1
+			return exit{e.pieces[last].x1, e.ends[last][1], len(e.pieces), true}
 		}
-		first := e.pieces[0]
-		return exit{first.x0, e.on(first.chord, first.x0), -1, true}
+		return exit{e.pieces[0].x0, e.ends[0][0], -1, true}
 	}
-	p := e.pieces[k]
-	near := p.x0
-	far = p.x1
+	p, ends := &e.pieces[k], &e.ends[k]
+	near, yn, before := p.x0, ends[0], 1
+	far, yf = p.x1, ends[1]
 	if dir < 0 {
-		near, far = far, near
+		near, yn, far, yf, before = far, yf, near, yn, 0
 	}
-	yn, yf := e.on(p.chord, near), e.on(p.chord, far)
 	if yn >= y { // the piece begins free: the one before it ends the block
-		return exit{near, e.on(e.pieces[k-dir].chord, near), k, false}
+		return exit{near, e.ends[k-dir][before], k, false}
 	}
 	return exit{near + (y-yn)/(yf-yn)*(far-near), y, k, false}
 }

@@ -13,7 +13,7 @@ import (
 // deepest is the deepest catch of every span under a pull.
 func deepest(s *Survey, pull Pull) []float64 {
 	d := make([]float64, len(s.M.Spans))
-	for _, x := range s.Samples[pull] {
+	for _, x := range s.All(pull) {
 		d[x.Span] = math.Max(d[x.Span], x.Depth)
 	}
 	return d

@@ -305,7 +305,7 @@ func TestCoreIsHeldByTheWholeWall(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, c := range NewCore(in, m).Samples[Up] {
+	for _, c := range NewCore(in, m).All(Up) {
 		if want := math.Max(0, c.P.R-2); math.Abs(c.Depth-want) > 1e-6 {
 			t.Errorf("at (%g %g) the core catches by %g, want %g", c.P.R, c.P.Z, c.Depth, want)
 		}

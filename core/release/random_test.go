@@ -112,7 +112,7 @@ func (s *Survey) besideLike(w *twin, pull Pull, span int, t float64) string {
 		return fmt.Sprintf("depth: pull %d span %d t %.9f (%.6f %.6f): %.6f, twin %.6f", pull, span, t, at.R, at.Z, fast, slow)
 	}
 	deepest := 0.0
-	on := s.Samples[pull]
+	on := s.All(pull)
 	from, _ := slices.BinarySearchFunc(on, span, func(x Sample, span int) int { return x.Span - span })
 	to, _ := slices.BinarySearchFunc(on, span+1, func(x Sample, span int) int { return x.Span - span })
 	for k, x := range on[from:to] { // the ones beside it, or at the span's end

@@ -63,7 +63,7 @@ type hook struct {
 // two of them is at one of them.
 type Survey struct {
 	M       *form.Meridian
-	Samples [3][]Sample  // by Pull
+	Samples [3][]Sample  // by Pull; spans without are free all along, see On
 	Deepest [3][]float64 // the depth of the deepest sample on each span, by Pull
 	frames  [3]frame
 	body    []form.Point // the meridian, and of an open form the disc at its rim, of a core the clay
@@ -167,15 +167,19 @@ const onsets = 32
 func (s *Survey) sweep(f *frame) []Sample {
 	m := s.M
 	extra := s.lips(f)
-	out := make([]Sample, 0, 2*len(m.Spans)+len(extra)+onsets)
+	room := len(extra) + onsets
+	for _, open := range f.open {
+		if !open {
+			room += 2
+		}
+	}
+	out := make([]Sample, 0, room)
 	next := 0
 	for i := range m.Spans {
-		e := s.ends[i]
 		if f.open[i] && (next == len(extra) || extra[next].span > i) { // nearly always, where nothing catches
-			p, q := m.Pts[i], m.Pts[i+1]
-			out = append(out, Sample{Span: i, T: e, P: p.Lerp(q, e)}, Sample{Span: i, T: 1 - e, P: p.Lerp(q, 1-e)})
 			continue
 		}
+		e := s.ends[i]
 		w := s.wall(i)
 		out = append(out, Sample{})
 		s.take(f, &w, e, &out[len(out)-1])
@@ -192,6 +196,36 @@ func (s *Survey) sweep(f *frame) []Sample {
 			}
 		}
 		s.Deepest[f.pull][i] = deepest
+	}
+	return out
+}
+
+// On gives the samples on a span: of one that is free all along its two ends.
+func (s *Survey) On(pull Pull, span int) []Sample {
+	all := s.Samples[pull]
+	a, b := 0, len(all) // the first at or beyond it, by hand since a call costs more
+	for a < b {
+		if mid := int(uint(a+b) >> 1); all[mid].Span < span {
+			a = mid + 1
+		} else {
+			b = mid
+		}
+	}
+	for b < len(all) && all[b].Span == span {
+		b++
+	}
+	if a == b {
+		e, p, q := s.ends[span], s.M.Pts[span], s.M.Pts[span+1]
+		return []Sample{{Span: span, T: e, P: p.Lerp(q, e)}, {Span: span, T: 1 - e, P: p.Lerp(q, 1-e)}}
+	}
+	return all[a:b]
+}
+
+// All are the samples on all spans, along the contour.
+func (s *Survey) All(pull Pull) []Sample {
+	out := make([]Sample, 0, 2*len(s.M.Spans))
+	for i := range s.M.Spans {
+		out = append(out, s.On(pull, i)...)
 	}
 	return out
 }
@@ -301,7 +335,11 @@ func (s *Survey) depth(f *frame, p form.Point, outside bool, c *Sample) {
 	v := f.to(p)
 	y := v.y - drop
 	k := f.env.find(v.x)
-	if k < 0 || f.env.on(f.env.pieces[k].chord, v.x) >= y { // free
+	if k < 0 {
+		return
+	}
+	over := f.env.on(f.env.pieces[k].chord, v.x)
+	if over >= y { // free
 		return
 	}
 	c.Depth, c.hook.shut = math.Inf(1), true
@@ -309,7 +347,7 @@ func (s *Survey) depth(f *frame, p form.Point, outside bool, c *Sample) {
 		if dir < 0 && f.pull != Out && f.env.upTo[k] < y {
 			continue // the axis: the other side of the pot is the same pot
 		}
-		to := f.env.from(k, v.x, y, dir)
+		to := f.env.from(k, v.x, over, y, dir)
 		if dir < 0 && f.pull != Out && (to.beyond || to.at <= touch) {
 			continue // the same
 		}

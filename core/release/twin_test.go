@@ -329,7 +329,7 @@ func TestRoundingNoiseHoldsNothing(t *testing.T) {
 		}
 		s, w := New(m), newTwin(m)
 		deepest, slow := 0.0, 0.0
-		for _, x := range s.Samples[Out] {
+		for _, x := range s.All(Out) {
 			if x.Span != 3 {
 				continue
 			}
@@ -354,7 +354,7 @@ func TestFlangeOfAHair(t *testing.T) {
 			t.Fatal(err)
 		}
 		s, w := New(m), newTwin(m)
-		for _, x := range s.Samples[Down] {
+		for _, x := range s.All(Down) {
 			if x.Span != 3 || x.T < 0.999 {
 				continue
 			}
