@@ -140,21 +140,21 @@ func noted(note, more words.Text) words.Text {
 // that fit the bed; where no number does, those asked for divided by planes.
 func stavesFor(j *job.Job, md *mold.Mold, p *mold.Part, up solid.Vec) []Piece {
 	var first []Piece
-	ways := staveCuts(md, j.Mold.Staves)
-	for i, cuts := range ways {
-		list, fit, rubs := stavesAt(j, md, p, up, cuts, len(cuts) > len(ways[0]), (*stave).inCourses)
-		if i == 0 {
-			first = list
-		}
-		if fit && (i == 0 || !rubs) {
+	var asked []float64
+	for cuts := range staveCuts(md, j.Mold.Staves) {
+		list, fit, rubs := stavesAt(j, md, p, up, cuts, first != nil && len(cuts) > len(asked), (*stave).inCourses)
+		if fit && (first == nil || !rubs) {
 			return list
+		}
+		if first == nil {
+			first, asked = list, cuts
 		}
 		if list[0].Size[2] > j.Printer.Bed[2] {
 			break // more staves are no lower
 		}
 	}
 	if slices.ContainsFunc(first, func(p Piece) bool { return !p.FitsBed }) {
-		first, _, _ = stavesAt(j, md, p, up, ways[0], false, (*stave).hewn)
+		first, _, _ = stavesAt(j, md, p, up, asked, false, (*stave).hewn)
 	}
 	return first
 }

@@ -2,6 +2,7 @@ package tooling
 
 import (
 	"math"
+	"slices"
 	"testing"
 
 	"moldwright/core/job"
@@ -29,7 +30,7 @@ func TestMarksAreRaised(t *testing.T) {
 				plate, _ := positive(&j, md, p, true)
 				sector := *plate
 				sector.from, sector.to, sector.natches = 90, 180, nil
-				ring, wall := collar(&j, md, p), newStave(&j, md, p, 0, staveCuts(md, 2)[0])
+				ring, wall := collar(&j, md, p), newStave(&j, md, p, 0, slices.Collect(staveCuts(md, 2))[0])
 				for _, w := range []struct {
 					name  string
 					marks *string

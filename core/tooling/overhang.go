@@ -65,8 +65,11 @@ func (t *turned) overhang(way float64) float64 {
 			worst.face(dr*way, long)
 		default:
 			from, to := t.row(so, panels, i), t.row(so, panels, k)
+			next := from(span.From)
 			for s := span.From; s < span.To; s++ {
-				p, q := from(s), from(s+1)
+				p := next
+				next = from(s + 1)
+				q := next
 				if a.R == 0 {
 					q = to(s + 1)
 				}
@@ -120,10 +123,12 @@ func (s *stave) overhang(list []staveCorner, mark int) float64 {
 			if *q == to[k] && *r == to[next] {
 				continue
 			}
-			p := solid.Vec{q[0], q[1], low}
-			for _, c := range [2]solid.Vec{{to[k][0], to[k][1], h}, {to[next][0], to[next][1], h}} {
-				n := crossed(minus(solid.Vec{r[0], r[1], low}, p), minus(c, p))
-				worst.face(-n[2], norm(n))
+			ux, uy := r[0]-q[0], r[1]-q[1] // level
+			for _, c := range [2]*[2]float64{&to[k], &to[next]} {
+				if down := uy*(c[0]-q[0]) - ux*(c[1]-q[1]); down > 0 {
+					x, y := uy*(h-low), ux*(h-low)
+					worst.face(down, math.Sqrt(x*x+y*y+down*down))
+				}
 			}
 		}
 	}

@@ -94,12 +94,14 @@ func (s *sideBoard) lap() float64 { return s.clear }
 // far one; in (along, d).
 func (s *sideBoard) across(r float64) [][2]float64 {
 	d := r - s.md.Block.R
-	out := [][2]float64{{s.near, d}}
+	out := make([][2]float64, 0, 8) // nearly always enough, for the back as well
 	if s.near < s.lap() {
-		out = [][2]float64{{s.near, 0}, {s.lap(), 0}}
+		out = append(out, [2]float64{s.near, 0}, [2]float64{s.lap(), 0})
 		if d < 0 {
 			out = append(out, [2]float64{s.lap(), d})
 		}
+	} else {
+		out = append(out, [2]float64{s.near, d})
 	}
 	if _, far := s.spanUV(); s.far < far {
 		return append(out, [2]float64{s.far, d})
@@ -299,8 +301,12 @@ func (s *sideBoard) endKeys(at float64) []key {
 func (s *sideBoard) corners() []solid.Vec {
 	rows := s.rows()
 	out := make([]solid.Vec, 0, 8*len(rows)+80) // nearly always enough
-	for _, q := range rows {
-		for _, c := range s.section(q.R) {
+	var section [][2]float64
+	for i, q := range rows {
+		if i == 0 || q.R != rows[i-1].R {
+			section = s.section(q.R)
+		}
+		for _, c := range section {
 			out = append(out, s.place(c[0], c[1], q.Z))
 		}
 	}
@@ -324,14 +330,16 @@ func (s *sideBoard) section(r float64) [][2]float64 {
 // measured is this piece of the board with its size and weight.
 func (s *sideBoard) measured(j *job.Job, p Piece) Piece {
 	p.build = s.build
-	mm3, last := 0.0, 0.0
+	mm3, area := 0.0, 0.0
 	rows := s.rows()
 	for i, q := range rows {
-		area := math.Abs(loopArea(s.section(q.R)))
+		last := area
+		if i == 0 || q.R != rows[i-1].R {
+			area = math.Abs(loopArea(s.section(q.R)))
+		}
 		if i > 0 {
 			mm3 += (last + area) / 2 * (q.Z - rows[i-1].Z)
 		}
-		last = area
 	}
 	p.measure(j, s.corners(), mm3/1000)
 	p.unkeyed = len(s.levelKeys(s.from))+len(s.levelKeys(s.to))+len(s.endKeys(s.near))+len(s.endKeys(s.far)) == 0

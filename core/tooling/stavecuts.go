@@ -7,6 +7,7 @@ package tooling
 // lies flat.
 
 import (
+	"iter"
 	"math"
 
 	"moldwright/core/mold"
@@ -21,28 +22,38 @@ const (
 // staveCuts are the ways to part a cottle into the number of staves asked for, or
 // the next that meets a straight-sided block evenly, and then into more, the
 // fewest first: azimuths in degrees over a full turn, both ends included.
-func staveCuts(md *mold.Mold, asked int) (out [][]float64) {
+func staveCuts(md *mold.Mold, asked int) iter.Seq[[]float64] {
 	faces := md.Block.Facets
-	even := func(n int, from float64) {
-		var cuts []float64
-		for k := range n + 1 {
-			cuts = append(cuts, from+360/float64(n)*float64(k))
+	even := func(n int, from float64) []float64 {
+		cuts := make([]float64, n+1)
+		for k := range cuts {
+			cuts[k] = from + 360/float64(n)*float64(k)
 		}
-		out = append(out, cuts)
+		return cuts
 	}
-	if faces == 0 {
-		for n := asked; n <= mostStaves; n++ {
-			even(n, 0)
+	return func(yield func([]float64) bool) {
+		if faces == 0 {
+			for n := asked; n <= mostStaves && yield(even(n, 0)); n++ {
+			}
+			return
 		}
-		return out
-	}
-	half := 180 / float64(faces)
-	for n := min(asked, faces); n <= faces; n++ {
-		if faces%n == 0 {
-			even(n, half)
-			even(n, 0)
+		half := 180 / float64(faces)
+		for n := min(asked, faces); n <= faces; n++ {
+			if faces%n == 0 && !(yield(even(n, half)) && yield(even(n, 0))) {
+				return
+			}
+		}
+		for _, cuts := range cutFaces(faces, half) {
+			if !yield(cuts) {
+				return
+			}
 		}
 	}
+}
+
+// cutFaces are the ways to part a straight-sided cottle in all its faces, each half of
+// which spans so many degrees.
+func cutFaces(faces int, half float64) (out [][]float64) {
 	// in shares of a half-face, from its middle
 	for m := 2; m <= mostFaceCuts; m++ {
 		var edges, folded []float64

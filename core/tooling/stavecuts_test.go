@@ -3,6 +3,7 @@ package tooling
 import (
 	"fmt"
 	"math"
+	"slices"
 	"testing"
 
 	"moldwright/core/job"
@@ -66,7 +67,7 @@ func TestWideFacesArePartedWithin(t *testing.T) {
 						t.Errorf("%s shares space with %s at %.2f", at, names[i], where)
 					}
 				}
-				cuts := staveCuts(md, j.Mold.Staves)[0] // the first two ways are even
+				cuts := slices.Collect(staveCuts(md, j.Mold.Staves))[0] // the first two ways are even
 				mid := (cuts[0] + cuts[1]) / 2
 				if n := len(cuts) - 1; c.staves > n {
 					v := mean(there.V...)

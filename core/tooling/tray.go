@@ -33,6 +33,8 @@ type tray struct {
 	half   float64 // of the sector, degrees
 	mid    float64 // azimuth of the pull
 	lo, hi float64 // the part's ends
+	// sines and cosines of half and mid, which every point asks for
+	sinHalf, cosHalf, sinMid, cosMid float64
 	// from and to are the ends of this piece of the tray or board; w is the side
 	// of the middle that it lies on, +v 1, -v -1, or 0 for both.
 	from, to float64
@@ -52,6 +54,8 @@ type tray struct {
 // that the part is held along its pull, by whatever it is poured on.
 func newTray(j *job.Job, md *mold.Mold, p *mold.Part) (t *tray, past float64) {
 	t = &tray{clear: j.Printer.Clearance, md: md, p: p, half: (p.Sector[1] - p.Sector[0]) / 2, mid: (p.Sector[0] + p.Sector[1]) / 2}
+	t.sinHalf, t.cosHalf = solid.SinCosDeg(t.half)
+	t.sinMid, t.cosMid = solid.SinCosDeg(t.mid)
 	t.lo, t.hi = math.Inf(1), math.Inf(-1)
 	for _, q := range p.Outline[p.Pot+1:] {
 		t.lo, t.hi = math.Min(t.lo, q.Z), math.Max(t.hi, q.Z)
@@ -66,21 +70,18 @@ func newTray(j *job.Job, md *mold.Mold, p *mold.Part) (t *tray, past float64) {
 
 // at is a point of the frame of the part, in the mold.
 func (t *tray) at(u, v, z float64) solid.Vec {
-	sin, cos := solid.SinCosDeg(t.mid)
-	return solid.Vec{u*cos - v*sin, u*sin + v*cos, z}
+	return solid.Vec{u*t.cosMid - v*t.sinMid, u*t.sinMid + v*t.cosMid, z}
 }
 
 // edge is the outer edge of a seam face in plan, on the side of +v; flankFoot
 // lies on the plane of the side board below it, and the floor at depth u.
 func (t *tray) edge() (u, v float64) {
-	sin, cos := solid.SinCosDeg(t.half)
-	return t.md.Block.R * cos, t.md.Block.R * sin
+	return t.md.Block.R * t.cosHalf, t.md.Block.R * t.sinHalf
 }
 
 // along is the direction of the side board in plan, towards the back.
 func (t *tray) along() (u, v float64) {
-	sin, cos := solid.SinCosDeg(t.half)
-	return sin, -cos
+	return t.sinHalf, -t.cosHalf
 }
 
 // floor is the depth of the tray's underside: below the side boards there is
@@ -165,8 +166,7 @@ func (t *tray) volume() float64 {
 
 // sideways is how far a point in the mold lies across the pull.
 func (t *tray) sideways(p solid.Vec) float64 {
-	sin, cos := solid.SinCosDeg(t.mid)
-	return p[1]*cos - p[0]*sin
+	return p[1]*t.cosMid - p[0]*t.sinMid
 }
 
 // back is how far from the axis the plaster reaches along the pull, with what
@@ -204,10 +204,9 @@ func (t *tray) corners() []solid.Vec {
 		if s, ok := t.flankSign(w); ok {
 			out = s.corners(out)
 		}
-		sin, cos := solid.SinCosDeg(t.half)
 		for _, n := range t.natchesOn(w) { // across the seam face, out of the plaster
 			if h := solid.DomeHeight(n.Radius, n.HalfAngle); n.Socket {
-				out = append(out, t.at(n.At.R*cos+h*sin, w*(n.At.R*sin-h*cos), n.At.Z))
+				out = append(out, t.at(n.At.R*t.cosHalf+h*t.sinHalf, w*(n.At.R*t.sinHalf-h*t.cosHalf), n.At.Z))
 			}
 		}
 	}
