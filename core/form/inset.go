@@ -105,22 +105,17 @@ type cut struct {
 func crossings(raw []Point) []cut {
 	var out []cut
 	t := NewTree(raw)
-	for i := range len(raw) - 1 {
-		p, q := raw[i], raw[i+1]
-		r0, r1 := sorted(p.R, q.R)
-		z0, z1 := sorted(p.Z, q.Z)
-		t.Visit(r0, r1, z0, z1, func(j int) {
-			if j <= i+1 {
-				return
-			}
-			r, s := raw[j], raw[j+1]
-			a, b, c, d := side(p, q, r), side(p, q, s), side(r, s, p), side(r, s, q)
-			if (a > 0) == (b > 0) || (c > 0) == (d > 0) {
-				return
-			}
+	t.pairs(1, 1, func(i, j int) bool {
+		if j == i+1 {
+			return false
+		}
+		p, q, r, s := raw[i], raw[i+1], raw[j], raw[j+1]
+		a, b, c, d := side(p, q, r), side(p, q, s), side(r, s, p), side(r, s, q)
+		if (a > 0) != (b > 0) && (c > 0) != (d > 0) {
 			out = append(out, cut{i, c / (c - d)}, cut{j, a / (a - b)})
-		})
-	}
+		}
+		return false
+	})
 	slices.SortFunc(out, func(a, b cut) int { return cmp.Or(a.chord-b.chord, cmp.Compare(a.t, b.t)) })
 	return out
 }

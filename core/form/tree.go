@@ -218,7 +218,15 @@ func (m *Meridian) crossing() (i, j int, ok bool) {
 		return 0, 0, false
 	}
 	t := NewTree(m.Pts)
-	return t.cross(1, 1)
+	ok = t.pairs(1, 1, func(a, b int) bool {
+		i, j = a, b
+		p, q, r, s := t.pts[i], t.pts[i+1], t.pts[j], t.pts[j+1]
+		if j == i+1 {
+			return foldsBack(p, q, s)
+		}
+		return meet(p, q, r, s)
+	})
+	return i, j, ok
 }
 
 // mostRuns is up to how many runs of a line are gone through pair by pair.
@@ -305,41 +313,20 @@ func sign(v float64) float64 {
 	return 0
 }
 
-// cross looks for a meeting between a chord under box a and one under box b,
-// a at or before b.
-func (t *Tree) cross(a, b int) (i, j int, ok bool) {
-	if !t.box[a].meets(&t.box[b]) {
-		return 0, 0, false
-	}
-	if a >= t.size && b >= t.size {
-		i, j = a-t.size, b-t.size
-		if i == j {
-			return 0, 0, false
-		}
-		p, q, r, s := t.pts[i], t.pts[i+1], t.pts[j], t.pts[j+1]
-		if j == i+1 {
-			return i, j, foldsBack(p, q, s)
-		}
-		return i, j, meet(p, q, r, s)
-	}
+// pairs calls f with every chord i under box a and every later one j under box b, a at or
+// before b, whose boxes meet, until it says that this is enough, and tells whether it did.
+func (t *Tree) pairs(a, b int, f func(i, j int) bool) bool {
 	if a == b {
-		if i, j, ok = t.cross(2*a, 2*a); ok {
-			return
-		}
-		if i, j, ok = t.cross(2*a+1, 2*a+1); ok {
-			return
-		}
-		return t.cross(2*a, 2*a+1)
+		return a < t.size && (t.pairs(2*a, 2*a, f) || t.pairs(2*a+1, 2*a+1, f) || t.pairs(2*a, 2*a+1, f))
+	}
+	if !t.box[a].meets(&t.box[b]) {
+		return false
+	}
+	if a >= t.size {
+		return f(a-t.size, b-t.size)
 	}
 	// both lie on one level of the heap, so both split
-	for _, x := range [2]int{2 * a, 2*a + 1} {
-		for _, y := range [2]int{2 * b, 2*b + 1} {
-			if i, j, ok = t.cross(x, y); ok {
-				return
-			}
-		}
-	}
-	return 0, 0, false
+	return t.pairs(2*a, 2*b, f) || t.pairs(2*a, 2*b+1, f) || t.pairs(2*a+1, 2*b, f) || t.pairs(2*a+1, 2*b+1, f)
 }
 
 // foldsBack tells whether the chord q-s lies back upon the chord p-q.

@@ -110,9 +110,13 @@ func newLedger(s *release.Survey, end int, rules Rules, sides []int) *ledger {
 }
 
 // ranges is a table of the greatest of any stretch of values: row j holds it
-// for 2^j of them from each place on.
+// for 2^j of them from each place on. Where all are alike, as where nothing catches, one
+// row is all there is.
 func ranges(v []float64) [][]float64 {
 	out := [][]float64{v}
+	if !slices.ContainsFunc(v, func(x float64) bool { return x != v[0] }) {
+		return out
+	}
 	for w := 1; 2*w <= len(v); w *= 2 {
 		last := out[len(out)-1]
 		next := make([]float64, len(v)-2*w+1)
@@ -132,8 +136,11 @@ func (l *ledger) outDepth(n, a, b int) float64 {
 	if a >= b {
 		return 0
 	}
-	j := bits.Len(uint(b-a)) - 1 // the longest row that fits
 	t := l.sides[n].out
+	if len(t) == 1 {
+		return t[0][0]
+	}
+	j := bits.Len(uint(b-a)) - 1 // the longest row that fits
 	if x := t[j][b-1<<j]; x > t[j][a] {
 		return x
 	}

@@ -72,6 +72,10 @@ func (l *ledger) rooms(sides int) ([]seat, int) {
 	h := 0
 	put := func(i int, lo, hi float64) {
 		p, q := l.m.Pts[i], l.m.Pts[i+1]
+		if len(held) == 0 {
+			seats = append(seats, seat{i, bandUpTo(p.R, q.R, lo), bandUpTo(p.R, q.R, hi), 0})
+			return
+		}
 		for {
 			for h < len(held) && !held[h].to.after(spot{i, lo}) {
 				h++
@@ -95,7 +99,14 @@ func (l *ledger) rooms(sides int) ([]seat, int) {
 		}
 		for len(wide) > 0 && wide[0].Span == i {
 			e := apart / l.m.Pts[i].Dist(l.m.Pts[i+1])
-			if lo, hi := max(wide[0].From+e/1000, e), min(wide[0].To-e/1000, 1-e); lo < hi {
+			lo, hi := wide[0].From+e/1000, wide[0].To-e/1000
+			if lo < e {
+				lo = e
+			}
+			if hi > 1-e {
+				hi = 1 - e
+			}
+			if lo < hi {
 				put(i, lo, hi)
 			}
 			wide = wide[1:]

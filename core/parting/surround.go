@@ -2,6 +2,7 @@ package parting
 
 import (
 	"math"
+	"slices"
 
 	"moldwright/core/form"
 	"moldwright/core/release"
@@ -28,7 +29,6 @@ func (l *ledger) surround(a *surround, n int, edges measures) {
 	m := l.m
 	half := math.Pi / float64(n)
 	l.sides[n] = a
-	deepest := append([]float64{}, l.deepest[release.Out][:l.end]...)
 	if !m.Section.Round {
 		unlike := lcm(m.Section.Repeats, n) / m.Section.Repeats // after so many they repeat
 		a.turn, a.hook = settle(m.Section, n, unlike, l.rules.LeastDraft)
@@ -43,25 +43,26 @@ func (l *ledger) surround(a *surround, n int, edges measures) {
 			}
 			a.tables = append(a.tables, l.unround(release.NewSide(m.Section.Turned(a.turn), mid, half, edges.all)))
 		}
-		for i := range deepest {
-			deepest[i] = max(deepest[i], a.hook*max(m.Pts[i].R, m.Pts[i+1].R))
-		}
 	}
 	if d := m.Dimples; d != nil && m.Section.Round {
 		a.turn = math.Pi / float64(lcm(d.Around, n)) // as far from the seams as can be
 	}
 	dimples := l.dimple(way{release.Out, n, 0})
+	if a.hook == 0 && len(dimples) == 0 { // the same for every number
+		if l.out == nil {
+			l.out = ranges(l.deepest[release.Out][:l.end])
+		}
+		a.out = l.out
+		return
+	}
+	deepest := slices.Clone(l.deepest[release.Out][:l.end])
+	for i := range deepest {
+		deepest[i] = max(deepest[i], a.hook*max(m.Pts[i].R, m.Pts[i+1].R))
+	}
 	for _, e := range dimples {
 		deepest[e.on.Span] = max(deepest[e.on.Span], e.catch.Depth)
 	}
-	if a.hook > 0 || len(dimples) > 0 {
-		a.out = ranges(deepest)
-		return
-	}
-	if l.out == nil { // the same for every number
-		l.out = ranges(deepest)
-	}
-	a.out = l.out
+	a.out = ranges(deepest)
 }
 
 // settle turns the section so that n side parts, so many of them unlike, hook

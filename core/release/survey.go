@@ -441,13 +441,22 @@ type Stretch struct {
 func (s *Survey) Outermost() []Stretch {
 	env := s.frames[Out].env
 	out := make([]Stretch, 0, len(env.pieces))
-	for _, p := range env.pieces {
+	rising := true // along the contour, as most forms are
+	for i := range env.pieces {
+		p := &env.pieces[i]
 		if p.chord >= len(s.M.Spans) {
 			continue // the disc at the rim
 		}
 		a, b := env.pts[p.chord].x, env.pts[p.chord+1].x
 		t0, t1 := (p.x0-a)/(b-a), (p.x1-a)/(b-a)
-		out = append(out, Stretch{p.chord, min(t0, t1), max(t0, t1)})
+		if t1 < t0 {
+			t0, t1 = t1, t0
+		}
+		rising = rising && (len(out) == 0 || out[len(out)-1].Span < p.chord)
+		out = append(out, Stretch{p.chord, t0, t1})
+	}
+	if rising {
+		return out
 	}
 	slices.SortStableFunc(out, func(a, b Stretch) int {
 		if a.Span != b.Span {
