@@ -152,11 +152,7 @@ func (l *ledger) turned(numbers []int, edges measures) []*table {
 	}}
 	for _, pull := range [2]release.Pull{release.Down, release.Up} {
 		t := &table{area: area, rub: make([]float64, n+1), least: make([]float64, n), tally: all, first: int(pull) * inner}
-		var sum [1]float64
-		for i := range n {
-			t.least[i] = edges.least.Axial(l.m, i, i+1, pull, band, sum[:])
-			t.rub[i+1] = sum[0]
-		}
+		edges.least.Rubbing(l.m, pull, band, t.least, t.rub)
 		l.caps[pull] = t
 	}
 	around := make([]*table, len(numbers))

@@ -75,11 +75,7 @@ func SpanSurface(m *form.Meridian, i int, pull Pull, sides int, edges Edges, bel
 func (e *Edges) Axial(m *form.Meridian, from, to int, pull Pull, band, below []float64) (least float64) {
 	least = 90
 	for i := from; i < to; i++ {
-		sp := &m.Spans[i]
-		d0, d1 := axial(sp.A0), axial(sp.A1)
-		if pull == Up {
-			d0, d1 = -d0, -d1
-		}
+		d0, d1 := drafts(&m.Spans[i], pull)
 		low, high := d0, d1
 		if d1 < d0 {
 			low, high = d1, d0
@@ -100,6 +96,38 @@ func (e *Edges) Axial(m *form.Meridian, from, to int, pull Pull, band, below []f
 		}
 	}
 	return least
+}
+
+// Rubbing measures the spans up to the last of least, whose areas in mm2 are given, under
+// an axial pull: it tells the least draft of each in degrees, and before each point the
+// area with less draft than the first of the edges, which is all that is counted.
+func (e *Edges) Rubbing(m *form.Meridian, pull Pull, band, least, before []float64) {
+	edge, sum := e.Deg[0], 0.0
+	for i := range least {
+		d0, d1 := drafts(&m.Spans[i], pull)
+		low, high := d0, d1
+		if d1 < d0 {
+			low, high = d1, d0
+		}
+		if least[i] = low; low > 90 {
+			least[i] = 90
+		}
+		if high < edge {
+			sum += band[i]
+		} else if low < edge {
+			sum += band[i] * axialShare(m.Pts[i].R, m.Pts[i+1].R, d0, d1, edge)
+		}
+		before[i+1] = sum
+	}
+}
+
+// drafts are those at the ends of a span under an axial pull, degrees.
+func drafts(sp *form.Span, pull Pull) (d0, d1 float64) {
+	d0, d1 = axial(sp.A0), axial(sp.A1)
+	if pull == Up {
+		return -d0, -d1
+	}
+	return d0, d1
 }
 
 // axialShare is the share by area of a span whose draft runs evenly from d0 to
