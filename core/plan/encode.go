@@ -21,7 +21,7 @@ func encode(out any) ([]byte, error) {
 		return library(out)
 	}
 	d := &p.Drawing
-	b := make([]byte, 0, 4000*len(p.Schemes)+22000+40*len(d.Contour)+100*len(d.Stretches)) // nearly always enough
+	b := make([]byte, 0, 3000*len(p.Schemes)+26000+100*len(d.Contour)) // nearly always enough
 	v := reflect.ValueOf(p).Elem()
 	for _, f := range planLayout().fields {
 		b = append(b, f.key...)
