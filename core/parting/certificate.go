@@ -145,6 +145,9 @@ func (l *ledger) heldChain(sc *Scheme) []*held {
 			l.held[ways[kind]] = all
 		}
 		links := l.links[i][:0]
+		if links == nil {
+			links = make([]link, 0, len(all))
+		}
 		var from *link
 		ahead := seams
 		for k := range all {

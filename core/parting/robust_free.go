@@ -219,7 +219,9 @@ func newSlopes(m *form.Meridian, a, b, sides int, rules Rules) *slopes {
 		bin := &s.bins[slopeBins]
 		if n > 1e-3 {
 			bin = &s.bins[min(slopeBins-1, int(n*slopeBins))]
-			bin.slope += area * math.Sqrt(max(0, 1-n*n)) / n
+			if level := 1 - n*n; level > 0 {
+				bin.slope += area * math.Sqrt(level) / n
+			}
 		}
 		bin.area += area
 		bin.r += area * (p.R + q.R) / 2
