@@ -40,7 +40,8 @@ const swing = 10.0
 //   - A cap catches when two places, a swing or more apart, that draw away from
 //     one another by D are wrong by (D + the depth that counts)/2.
 //   - It rubs when the draft that no more than the rules' share of its surface
-//     stays below falls to the least draft, the wall tilting by 2e in a swing.
+//     stays below falls to the least draft, the wall tilting by 2e in a swing; of a
+//     section that is not round, see tilts.
 //   - Side parts rub when walls tilt by so much that more than that share of
 //     them does. They come to catch on no account, what is level with what stays, but within
 //     a section or a dimple: see robustPattern.
@@ -55,6 +56,7 @@ func Robust(m *form.Meridian, end int, inner *form.Meridian, all []Scheme, chose
 	}
 	c := &all[chosen]
 	var outer falls
+	var core coreHeld
 	for i := range all {
 		s := &all[i]
 		if i == chosen || s.Verdict == Clear || s.Count >= c.Count && c.Verdict == Clear {
@@ -66,8 +68,8 @@ func Robust(m *form.Meridian, end int, inner *form.Meridian, all []Scheme, chose
 		}
 		e, from, to := freed(m, end, s, rules, &outer, r.RadiusMM)
 		if s.Core { // it must let go too
-			if f := along(inner, len(inner.Pts)-1, 0, rules)[0]; f.e > e {
-				e, from, to = f.e, inner.Pts[f.i].Z, inner.Pts[f.j].Z
+			if x, a, b := core.find(inner, rules); x > e {
+				e, from, to = x, a, b
 			}
 		}
 		worse(e, reason, s.ID, from, to)
@@ -82,14 +84,14 @@ func Robust(m *form.Meridian, end int, inner *form.Meridian, all []Scheme, chose
 		switch {
 		case p.Name == "lower":
 			robustCap(m, 0, c.K1, 1, tell)
-			robustRub(m, 0, c.K1, release.Down, rules, p, tell)
+			robustRub(m, 0, c.K1, release.Down, rules, p, r.RadiusMM, tell)
 		case p.Name == "upper":
 			robustCap(m, c.K2, end, -1, tell)
-			robustRub(m, c.K2, end, release.Up, rules, p, tell)
+			robustRub(m, c.K2, end, release.Up, rules, p, r.RadiusMM, tell)
 		case p.Name == "core":
 			last := len(inner.Pts) - 1
 			robustCap(inner, 0, last, -1, tell)
-			robustRub(inner, 0, last, release.Up, rules, p, tell)
+			robustRub(inner, 0, last, release.Up, rules, p, r.RadiusMM, tell)
 		case p.Sector != nil && !sides && p.Verdict == Clear:
 			sides = true
 			tell(newSlopes(m, c.K1, c.K2, c.Sides, rules).until(p.RubShare), "rub", p.ZFrom, p.ZTo)
@@ -128,13 +130,18 @@ func robustCap(m *form.Meridian, a, b int, away float64, tell func(float64, stri
 	}
 }
 
-// robustRub tells the error at which a clear cap would rub.
-func robustRub(m *form.Meridian, a, b int, pull release.Pull, rules Rules, p *Part, tell func(float64, string, float64, float64)) {
+// robustRub tells the error at which a clear cap would rub; most is the error beyond
+// which none matters.
+func robustRub(m *form.Meridian, a, b int, pull release.Pull, rules Rules, p *Part, most float64, tell func(float64, string, float64, float64)) {
 	if p.Verdict != Clear {
 		return
 	}
 	if draft, i := draftAtShare(m, a, b, pull, rules); draft < 89 {
-		tell(swing/2*(tangent(draft)-tangent(rules.LeastDraft)), "rub", m.Pts[i].Z, m.Pts[i+1].Z)
+		e := swing / 2 * (tangent(draft) - tangent(rules.LeastDraft))
+		if !m.Section.Round {
+			e = newTilts(m, a, b, pull, rules).until(min(e, most))
+		}
+		tell(e, "rub", m.Pts[i].Z, m.Pts[i+1].Z)
 	}
 }
 

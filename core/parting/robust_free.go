@@ -197,6 +197,31 @@ func (f *falls) least(upper bool) (e float64, i, j int32) {
 	return e, i, j
 }
 
+// coreHeld is the error in mm below which a core that does not let go goes on so, and
+// the heights that it hangs on, once found: all schemes have the same. It is the larger
+// of what its radii ask in all and of what its walls do within a swing, which counts
+// where they are short.
+type coreHeld struct {
+	known       bool
+	e, from, to float64
+}
+
+func (c *coreHeld) find(inner *form.Meridian, rules Rules) (e, from, to float64) {
+	if c.known {
+		return c.e, c.from, c.to
+	}
+	last := len(inner.Pts) - 1
+	f := along(inner, last, 0, rules)[0]
+	*c = coreHeld{true, f.e, inner.Pts[f.i].Z, inner.Pts[f.j].Z}
+	t := newTilts(inner, 0, last, release.Up, rules)
+	if t.rubs(0, 1) {
+		if x := t.until(swing); x > c.e {
+			*c = coreHeld{true, x, inner.Pts[last].Z, inner.Pts[0].Z}
+		}
+	}
+	return c.e, c.from, c.to
+}
+
 // slopes is the surface of side parts by its slope |dr/dz|, in bins of equal
 // steps of the radial normal; the last bin is what faces no side part whatever
 // its radii.

@@ -48,8 +48,7 @@ func changed(all []Scheme, c *Scheme) string {
 }
 
 // While the radii of pots with sections and dimples are wrong by less than is said,
-// whichever way, the choice stands, but for a few of which a seam comes to run through a
-// dimple so that each part holds what it lets go of; and what is said is no longer nothing where only
+// whichever way, the choice stands; and what is said is more than nothing where only
 // the pattern stands against fewer parts.
 func TestChoiceStandsWithPatterns(t *testing.T) {
 	n := uint64(160)
@@ -110,7 +109,7 @@ func TestChoiceStandsWithPatterns(t *testing.T) {
 			}
 		}
 	}
-	if len(within)*50 > seen { // by seams that come to run through a dimple
+	if len(within) > 0 {
 		t.Errorf("on %d of %d pots the choice fell within what is said", len(within), seen)
 	}
 	t.Logf("%d pots, on %d of which more than 0.01 mm is said; beyond it the choice fell on %d", seen, some, beyond)
