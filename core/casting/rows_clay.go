@@ -8,37 +8,37 @@ import "moldwright/core/words"
 var clayRows = []rowSpec{
 	{
 		Row{GroupShrinkage, "dryingShrinkage", words.Say("Drying shrinkage"), 0, words.Plain("%"), 2,
-			words.Say("(wet - dry) / wet length"),
+			words.Say("(wet − dry) / wet length"),
 			srcC326, StatusPublished},
 		func(f *Figures) float64 { return f.DryingShrinkage }, nil,
 	},
 	{
 		Row{GroupShrinkage, "firingShrinkage", words.Say("Firing shrinkage"), 0, words.Plain("%"), 2,
-			words.Say("(dry - fired) / dry length"),
+			words.Say("(dry − fired) / dry length"),
 			srcC326, StatusPublished},
 		func(f *Figures) float64 { return f.FiringShrinkage }, nil,
 	},
 	{
 		Row{GroupShrinkage, "totalShrinkage", words.Say("Total shrinkage"), 0, words.Plain("%"), 2,
-			words.Say("1 - (1 - drying)(1 - firing)"),
+			words.Say("1 − (1 − drying)(1 − firing)"),
 			srcC326, StatusPublished},
 		func(f *Figures) float64 { return f.TotalShrinkage }, nil,
 	},
 	{
 		Row{GroupShrinkage, "volumeShrinkage", words.Say("Shrinkage of volume"), 0, words.Plain("%"), 2,
-			words.Say("1 - (1 - S)³, S the total shrinkage"),
+			words.Say("1 − (1 − S)³, S the total shrinkage"),
 			words.Say("from the total shrinkage"), StatusDerived},
 		func(f *Figures) float64 { return f.VolumeShrinkage }, nil,
 	},
 	{
 		Row{GroupShrinkage, "oversize", words.Say("Wet length for each fired length"), 0, words.Plain("×"), 4,
-			words.Plain("1 / (1 - S)"),
+			words.Plain("1 / (1 − S)"),
 			words.Say("from the total shrinkage"), StatusDerived},
 		func(f *Figures) float64 { return f.Oversize }, nil,
 	},
 	{
 		Row{GroupShrinkage, "oversizeVolume", words.Say("Wet volume for each fired volume"), 0, words.Plain("×"), 4,
-			words.Plain("1 / (1 - S)³"),
+			words.Plain("1 / (1 − S)³"),
 			words.Say("from the total shrinkage"), StatusDerived},
 		func(f *Figures) float64 { return f.OversizeVolume }, nil,
 	},
@@ -65,7 +65,7 @@ var plasterRows = []rowSpec{
 	},
 	{
 		Row{GroupPlaster, "plasterPorosity", words.Say("Pores of the dry plaster"), 0, words.Say("%% of volume"), 1,
-			words.Say("1 - dry density / 2.32"),
+			words.Say("1 − dry density / 2.32"),
 			srcMix, StatusDerived},
 		func(f *Figures) float64 { return f.Porosity }, nil,
 	},
@@ -143,7 +143,7 @@ var plasterRows = []rowSpec{
 	},
 	{
 		Row{GroupPlaster, "waterToDry", words.Say("Water to dry out of a new mold"), 0, words.Plain("g"), 0,
-			words.Say("(c - 0.1862) × plaster"),
+			words.Say("(c − 0.1862) × plaster"),
 			srcMix, StatusDerived},
 		func(f *Figures) float64 { return f.WaterToDry }, nil,
 	},

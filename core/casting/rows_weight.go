@@ -7,13 +7,13 @@ import "moldwright/core/words"
 var weightRows = []rowSpec{
 	{
 		Row{GroupWeights, "castVolume", words.Say("Wet clay of the cast"), 0, words.Plain("ml"), 1,
-			words.Say("cavity - inside"),
+			words.Say("cavity − inside"),
 			srcGeo, StatusDerived},
 		func(f *Figures) float64 { return f.CastVolume }, nil,
 	},
 	{
 		Row{GroupWeights, "castWet", words.Say("Cast, wet from the mold"), 0, words.Plain("g"), 1,
-			words.Say("dry / (1 - moisture)"),
+			words.Say("dry / (1 − moisture)"),
 			srcBalance, StatusMemory},
 		func(f *Figures) float64 { return f.CastWet }, nil,
 	},
@@ -25,7 +25,7 @@ var weightRows = []rowSpec{
 	},
 	{
 		Row{GroupWeights, "castFired", words.Say("Cast, fired"), 0, words.Plain("g"), 1,
-			words.Say("dry × (1 - loss on ignition)"),
+			words.Say("dry × (1 − loss on ignition)"),
 			words.Say("clay minerals lose up to 14 %%, a body about half that; or as entered"), StatusCommon},
 		func(f *Figures) float64 { return f.CastFired }, nil,
 	},
@@ -49,7 +49,7 @@ var weightRows = []rowSpec{
 	},
 	{
 		Row{GroupWeights, "capacityFired", words.Say("Fired pot holds, to the brim"), 0, words.Plain("ml"), 1,
-			words.Say("inside × (1 - S)³, less a coat of glaze"),
+			words.Say("inside × (1 − S)³, less a coat of glaze"),
 			words.Say("from the total shrinkage"), StatusDerived},
 		func(f *Figures) float64 { return f.CapacityFired }, func(f *Figures) bool { return f.CapacityWet > 0 },
 	},
@@ -61,7 +61,7 @@ var weightRows = []rowSpec{
 	},
 	{
 		Row{GroupWeights, "fillFired", words.Say("Fired pot holds, to the fill line"), 0, words.Plain("ml"), 1,
-			words.Say("inside to the line × (1 - S)³, less its share of the coat of glaze"),
+			words.Say("inside to the line × (1 − S)³, less its share of the coat of glaze"),
 			words.Say("from the total shrinkage"), StatusDerived},
 		func(f *Figures) float64 { return f.FillFired }, func(f *Figures) bool { return f.FillWet > 0 },
 	},
@@ -76,7 +76,7 @@ var forceRows = []rowSpec{
 	},
 	{
 		Row{GroupForces, "liftNet", words.Say("The same, less the dry weight of the upper part"), 0, words.Plain("N"), 1,
-			words.Say("lift - weight; below 0 it stays down of itself"),
+			words.Say("lift − weight; below 0 it stays down of itself"),
 			srcHydro, StatusDerived},
 		func(f *Figures) float64 { return f.LiftNet }, func(f *Figures) bool { return f.LiftForce > 0 },
 	},
@@ -136,13 +136,13 @@ var forceRows = []rowSpec{
 	},
 	{
 		Row{GroupForces, "flotation", words.Say("Push that floats the positive, if plaster gets under it"), 0, words.Plain("N"), 1,
-			words.Plain("(ρ V - m) g"),
+			words.Plain("(ρ V − m) g"),
 			srcHydro, StatusDerived},
 		func(f *Figures) float64 { return f.Flotation }, func(f *Figures) bool { return f.Flotation > 0 },
 	},
 	{
 		Row{GroupForces, "flotationMass", words.Say("Weight that holds it down"), 0, words.Plain("g"), 0,
-			words.Plain("ρ V - m"),
+			words.Plain("ρ V − m"),
 			srcHydro, StatusDerived},
 		func(f *Figures) float64 { return f.FlotationMass }, func(f *Figures) bool { return f.Flotation > 0 },
 	},
@@ -163,7 +163,7 @@ var liftingRows = []rowSpec{
 	},
 	{
 		Row{GroupLifting, "liftLimit", words.Say("Reference weight for this lift"), 0, words.Plain("kg"), 1,
-			words.Say("23 × 25/H × (1 - 0.003 |V - 75|) × (0.82 + 4.5/D) × (1 - 0.0032 A)"),
+			words.Say("23 × 25/H × (1 − 0.003 |V − 75|) × (0.82 + 4.5/D) × (1 − 0.0032 A)"),
 			srcNIOSH, StatusPublished},
 		func(f *Figures) float64 { return f.LiftLimit }, nil,
 	},

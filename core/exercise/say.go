@@ -45,13 +45,13 @@ func hundredths(v float64) words.Text { return words.Number(v, 2) }
 // plain is a number of a rule, with no more decimals than it has, up to two.
 func plain(v float64) words.Text { return words.Number(math.Round(v*100)/100, -1) }
 
-// one and two are a number to one or two decimals as it is typed, with no minus
-// before zero: in answers and files it is alike in every language.
+// one and two are a number to one or two decimals as it is typed, with a hyphen for
+// a minus: in answers and files it is alike in every language.
 func one(v float64) string { return fixed(v, 1) }
 func two(v float64) string { return fixed(v, 2) }
 
 func fixed(v float64, decimals int) string {
-	return words.Number(v, decimals).In(words.English)
+	return strings.Replace(words.Number(v, decimals).In(words.English), "\u2212", "-", 1)
 }
 
 func digit(n int) string { return strconv.Itoa(n) }

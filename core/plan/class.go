@@ -4,11 +4,9 @@ import (
 	"encoding/json"
 	"errors"
 	"math"
-	"regexp"
 	"slices"
 	"strconv"
 	"strings"
-	"sync"
 
 	"moldwright/core/exercise"
 	"moldwright/core/form"
@@ -122,19 +120,10 @@ func fromPoints(list [][2]float64) []form.Point {
 	return out
 }
 
-// minus is a minus sign that was typed as a hyphen: between spaces, or before a
-// figure where a word begins.
-var minus = sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(`(^|[ (])-( |[0-9])`) })
-
-// typeset is a text in a language with true minus signs.
-func typeset(t words.Text, l words.Language) string {
-	return minus().ReplaceAllString(t.In(l), "$1−$2")
-}
-
-func allTypeset(list []words.Text, l words.Language) []string {
+func allIn(list []words.Text, l words.Language) []string {
 	out := make([]string, len(list))
 	for i, t := range list {
-		out[i] = typeset(t, l)
+		out[i] = t.In(l)
 	}
 	return out
 }
@@ -153,7 +142,7 @@ func fresh(kind string) int {
 }
 
 func paperQuestion(q *exercise.Question, l words.Language) sheet.Question {
-	out := sheet.Question{Code: q.Code, Kind: q.Title.In(l), Pot: q.Name.In(l), Text: typeset(q.Text, l), Given: allTypeset(q.Given, l), Tolerance: typeset(q.Tolerance, l), TrueSize: trueSize[q.Kind]}
+	out := sheet.Question{Code: q.Code, Kind: q.Title.In(l), Pot: q.Name.In(l), Text: q.Text.In(l), Given: allIn(q.Given, l), Tolerance: q.Tolerance.In(l), TrueSize: trueSize[q.Kind]}
 	for _, f := range q.Answer {
 		a := sheet.Ask{Words: f.Words.In(l), Kind: map[string]sheet.AskKind{exercise.TypeChoice: sheet.Tick, exercise.TypeNumber: sheet.Number,
 			exercise.TypeMarks: sheet.Marks, exercise.TypeJob: sheet.Redraw}[f.Type]}
@@ -180,7 +169,7 @@ func paperQuestion(q *exercise.Question, l words.Language) sheet.Question {
 }
 
 func paperKey(q *exercise.Question, s *exercise.Solution, l words.Language) (sheet.Worked, error) {
-	out := sheet.Worked{Short: typeset(s.Short, l), Steps: allTypeset(s.Steps, l), Slips: allTypeset(s.Slips, l)}
+	out := sheet.Worked{Short: s.Short.In(l), Steps: allIn(s.Steps, l), Slips: allIn(s.Slips, l)}
 	for _, f := range q.Answer {
 		out.Ticked = append(out.Ticked, slices.IndexFunc(f.Options, func(o exercise.Option) bool { return o.ID == s.Answer.Choices[f.ID] }))
 	}

@@ -119,8 +119,7 @@ func (p *Plan) paper(l words.Language) sheet.Input {
 		in.Findings = append(in.Findings, sheet.Finding{Text: f.Text.In(l), Remedy: f.Remedy.In(l)})
 	}
 	for _, r := range p.Casting.Rows() {
-		value := strings.Replace(words.Number(r.Value, r.Digits).In(l), "-", "−", 1)
-		in.Casting = append(in.Casting, sheet.Figure{Key: r.Key, Group: casting.Heading(r.Group).In(l), Label: r.Label.In(l), Value: value, Unit: r.Unit.In(l),
+		in.Casting = append(in.Casting, sheet.Figure{Key: r.Key, Group: casting.Heading(r.Group).In(l), Label: r.Label.In(l), Value: words.Number(r.Value, r.Digits).In(l), Unit: r.Unit.In(l),
 			Formula: r.Formula.In(l), Source: r.Source.In(l), Status: r.Status.In(l)})
 	}
 	for _, b := range p.Casting.Batches {

@@ -2,7 +2,6 @@ package sheet
 
 import (
 	"math"
-	"strings"
 
 	"moldwright/core/words"
 )
@@ -32,13 +31,9 @@ func (l tongue) sayIn(context, format string, args ...any) string {
 	return words.SayIn(context, format, args...).In(words.Language(l))
 }
 
-// num is a number with the given decimals and a true minus sign; never -0.
+// num is a number with the given decimals.
 func (l tongue) num(v float64, decimals int) string {
-	s := words.Number(v, decimals).In(words.Language(l))
-	if strings.HasPrefix(s, "-") {
-		return "−" + s[1:]
-	}
-	return s
+	return words.Number(v, decimals).In(words.Language(l))
 }
 
 // mm1 is a length to 0.1 mm with its unit.

@@ -77,10 +77,18 @@ func keyOf(context, english string) string {
 	return "[" + context + "] " + english
 }
 
-// decimal is a number written in the language: point or comma, no grouping.
+// decimal is a number written in the language: point or comma, no grouping, a true
+// minus (U+2212) and none before a zero.
 func (l Language) decimal(s string) string {
-	if l == English {
+	if l != English {
+		s = strings.Replace(s, ".", ",", 1)
+	}
+	number := strings.TrimLeft(s, " ") // the padding that a verb asks for
+	if !strings.HasPrefix(number, "-") {
 		return s
 	}
-	return strings.Replace(s, ".", ",", 1)
+	if strings.Trim(number, "-0., ") == "" {
+		return s[:len(s)-len(number)] + number[1:]
+	}
+	return s[:len(s)-len(number)] + "−" + number[1:]
 }

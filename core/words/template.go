@@ -28,12 +28,7 @@ func (l Language) fill(template string, pairs []any) string {
 	return strings.NewReplacer(gaps...).Replace(template)
 }
 
-// Number is a number with so many decimals, or with -1 with as many as it has;
-// there is no minus before a zero.
+// Number is a number with so many decimals, or with -1 with as many as it has.
 func Number(v float64, decimals int) Text {
-	s := strconv.FormatFloat(v, 'f', decimals, 64)
-	if strings.Trim(s, "-0.") == "" {
-		s = strings.TrimPrefix(s, "-")
-	}
-	return Text{how: figure, args: []any{s}}
+	return Text{how: figure, args: []any{strconv.FormatFloat(v, 'f', decimals, 64)}}
 }

@@ -1,7 +1,6 @@
 package words
 
 import (
-	"bytes"
 	"fmt"
 	"strconv"
 	"strings"
@@ -32,7 +31,7 @@ const (
 
 // Say is a Text of a format of package fmt, to be looked up in the catalogs, and
 // its arguments. Texts among them are said in the same language, and numbers
-// with a fraction get its decimal sign. The format is a literal, so that it can
+// get its decimal sign and a true minus. The format is a literal, so that it can
 // be gathered for the catalogs.
 func Say(format string, args ...any) Text {
 	if false {
@@ -170,13 +169,11 @@ func (t Text) write(b *strings.Builder, l Language) {
 		case Text:
 			a.write(b, l)
 		case int:
-			b.Write(strconv.AppendInt(room[:0], int64(a), 10))
+			v := strconv.AppendInt(room[:0], int64(a), 10)
+			b.WriteString(l.decimal(string(v)))
 		case float64:
 			v := strconv.AppendFloat(room[:0], a, 'f', int(format[at+2]-'0'), 64)
-			if point := bytes.IndexByte(v, '.'); l != English && point >= 0 {
-				v[point] = ','
-			}
-			b.Write(v)
+			b.WriteString(l.decimal(string(v)))
 			next = at + 4
 		}
 		format = format[next:]
@@ -230,7 +227,9 @@ func (l Language) args(args []any) []any {
 		case Text:
 			a = v.In(l)
 		case float64:
-			if l == English {
+			a = number{l, v}
+		case int:
+			if v >= 0 {
 				continue
 			}
 			a = number{l, v}
@@ -245,10 +244,10 @@ func (l Language) args(args []any) []any {
 	return out
 }
 
-// number is a number that every verb writes with the decimal sign of a language.
+// number is a float64 or an int that every verb writes with the signs of a language.
 type number struct {
 	l Language
-	v float64
+	v any
 }
 
 // Format writes the number; the padding that a verb asks for stays as it is.

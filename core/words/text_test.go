@@ -37,8 +37,9 @@ func TestTextInLanguages(t *testing.T) {
 		{Text{}, "", "", ""},
 		{Plain("Jar 1.5"), "Jar 1.5", "Jar 1.5", "Jar 1.5"},
 		{Say("%.1f mm %s", 2.46, Say("the upper part")), "2.5 mm the upper part", "das obere Teil 2,5 mm", "2,5 mm the upper part"},
-		{Say("%s has %.1f mm, %d of %g.", Plain("A.B"), -0.25, 3, 1234567.5), "A.B has -0.2 mm, 3 of 1.2345675e+06.", "1,2345675e+06 hat 3, -0,2 mm: A.B.", "A.B has -0,2 mm, 3 of 1,2345675e+06."},
+		{Say("%s has %.1f mm, %d of %g.", Plain("A.B"), -0.25, 3, 1234567.5), "A.B has −0.2 mm, 3 of 1.2345675e+06.", "1,2345675e+06 hat 3, −0,2 mm: A.B.", "A.B has −0,2 mm, 3 of 1,2345675e+06."},
 		{Say("%6.2f|%-6.1f|%06.1f|%v|%+.1f", 1.5, 1.5, 1.5, 0.5, 2.0), "  1.50|1.5   |0001.5|0.5|+2.0", "  1,50|1,5   |0001,5|0,5|+2,0", "  1,50|1,5   |0001,5|0,5|+2,0"},
+		{Say("%.1f %d %.1f|%5.1f|%+d|%v %g", -0.04, -3, -1.25, -0.5, -2, -4, -1e-7), "0.0 −3 −1.2| −0.5|−2|−4 −1e-07", "0,0 −3 −1,2| −0,5|−2|−4 −1e-07", "0,0 −3 −1,2| −0,5|−2|−4 −1e-07"},
 		{SayIn("of a mold", "upper"), "upper", "oberes", "upper"},
 		{SayIn("of a shoe", "upper"), "upper", "Oberleder", "upper"},
 		{Say("upper"), "upper", "upper", "upper"},
@@ -52,6 +53,19 @@ func TestTextInLanguages(t *testing.T) {
 	} {
 		if w.text.In(English) != w.en || w.text.String() != w.en || w.text.In(German) != w.de || w.text.In(French) != w.fr {
 			t.Errorf("%q, %q, %q; want %q, %q, %q", w.text.In(English), w.text.In(German), w.text.In(French), w.en, w.de, w.fr)
+		}
+	}
+}
+
+// A minus is U+2212 in what stands in the catalogs too: a hyphen between spaces, or
+// before a figure where a word begins, would be one that was typed.
+func TestNoHyphenForAMinus(t *testing.T) {
+	hyphen := regexp.MustCompile(`(^|[ (\x{a0}])-( |[0-9{%.])`)
+	for _, l := range []Language{German, French, Spanish} {
+		for _, e := range l.catalog() {
+			if hyphen.MatchString(e.key) || hyphen.MatchString(e.words) {
+				t.Errorf("%s: %q, %q", l, e.key, e.words)
+			}
 		}
 	}
 }
