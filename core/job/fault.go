@@ -23,6 +23,12 @@ func Faultf(code, field, format string, args ...any) *Fault {
 	return &Fault{Code: code, Field: field, Message: words.Say(format, args...)}
 }
 
+// Verbatim is what a library's reader says of an error, marked as its own words,
+// which are English: it stands behind a sentence that says the same in ours.
+func Verbatim(err error) words.Text {
+	return words.Say("(The reader's own words, in English: “%s”)", err.Error())
+}
+
 // AtLine is the fault with its line set.
 func (f *Fault) AtLine(line int) *Fault {
 	f.Line = line

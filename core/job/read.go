@@ -75,7 +75,7 @@ func explain(text []byte, err error) *Fault {
 	if f := w.value(reflect.TypeFor[Job](), ""); f != nil {
 		return f
 	}
-	return Faultf("notJSON", "", "The text is not a job file: %s.", err)
+	return Faultf("notJSON", "", "The text is not a job file. %s", Verbatim(err))
 }
 
 // versionOf is the version that a text names, whatever else it holds; 0 where it
@@ -133,7 +133,7 @@ func (w *walker) fault(code, path, format string, args ...any) *Fault {
 func (w *walker) value(t reflect.Type, path string) *Fault {
 	tok, err := w.d.Token()
 	if err != nil {
-		return w.fault("notJSON", path, "The text is not a job file: %s.", err)
+		return w.fault("notJSON", path, "The text is not a job file. %s", Verbatim(err))
 	}
 	if t.Kind() == reflect.Pointer {
 		if tok == nil {
@@ -195,7 +195,7 @@ func (w *walker) object(t reflect.Type, path string) *Fault {
 	for w.d.More() {
 		tok, err := w.d.Token()
 		if err != nil {
-			return w.fault("notJSON", path, "The text is not a job file: %s.", err)
+			return w.fault("notJSON", path, "The text is not a job file. %s", Verbatim(err))
 		}
 		key, _ := tok.(string)
 		full := key

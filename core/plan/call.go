@@ -129,7 +129,7 @@ func decode(request []byte, into any) error {
 	d := json.NewDecoder(bytes.NewReader(request))
 	d.DisallowUnknownFields()
 	if err := d.Decode(into); err != nil {
-		return job.Faultf("badRequest", "", "The request cannot be read: %s.", strings.TrimPrefix(err.Error(), "json: "))
+		return job.Faultf("badRequest", "", "The request cannot be read. %s", job.Verbatim(err))
 	}
 	return nil
 }

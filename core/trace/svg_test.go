@@ -115,6 +115,7 @@ func TestReadSVGShapes(t *testing.T) {
 		"in pixels":                   `<svg width="800" height="800" viewBox="0 0 755.9055118110236 755.9055118110236"><path transform="scale(3.779527559055118)" d="` + half + `"/></svg>`,
 		"relative":                    `<svg viewBox="0 0 200 200" width="200mm"><path d="m100 160h30c20 0 50-20 50-60"/></svg>`,
 		"other shapes in the drawing": `<svg viewBox="0 0 200 200" width="200mm"><defs><path d="M0 0L500 500"/></defs><line x1="0" y1="0" x2="10" y2="0"/><path d="` + half + `"/></svg>`,
+		"another encoding":            `<?xml version="1.0" encoding="ISO-8859-1"?><svg viewBox="0 0 200 200" width="200mm"><path id="Gefäß" d="` + half + `"/></svg>`,
 		"a namespace and a doctype":   `<?xml version="1.0"?><!DOCTYPE svg><svg:svg xmlns:svg="http://www.w3.org/2000/svg" viewBox="0 0 200 200" width="200mm"><svg:path d="` + half + `"/></svg:svg>`,
 	}
 	for name, text := range cases {
@@ -208,6 +209,7 @@ func TestSVGFaults(t *testing.T) {
 		"hello":                               "notSVG",
 		"<html></html>":                       "notSVG",
 		"<svg><path":                          "notSVG",
+		`<?xml version="1.1"?><svg/>`:         "notSVG",
 		"<svg></svg>":                         "noPath",
 		`<svg><path d=""/></svg>`:             "noPath",
 		"<svg>\n<path d=\"X\"/></svg>":        "badPath",

@@ -64,6 +64,8 @@ func readShapes(text []byte, units string) ([]svgShape, *job.Fault) {
 	}
 	d := xml.NewDecoder(bytes.NewReader(text))
 	d.Entity = xml.HTMLEntity
+	// the text was decoded by whoever read the file, whatever it says of its encoding
+	d.CharsetReader = func(_ string, text io.Reader) (io.Reader, error) { return text, nil }
 	line := func() int { return 1 + bytes.Count(text[:min(int(d.InputOffset()), len(text))], []byte("\n")) }
 	var out []svgShape
 	stack := []matrix{{bare, 0, 0, bare, 0, 0}}
@@ -78,7 +80,7 @@ func readShapes(text []byte, units string) ([]svgShape, *job.Fault) {
 			return nil, job.Faultf("notSVG", "text", "The file is no SVG, or it is damaged or cut short at line %d; save the drawing anew and open that.", bad.Line).AtLine(bad.Line)
 		}
 		if err != nil {
-			return nil, job.Faultf("notSVG", "text", "The file cannot be read as SVG: %s.", err).AtLine(line())
+			return nil, job.Faultf("notSVG", "text", "The file cannot be read as SVG; save the drawing anew as plain SVG and open that. %s", job.Verbatim(err)).AtLine(line())
 		}
 		switch e := tok.(type) {
 		case xml.StartElement:

@@ -23,6 +23,9 @@ const newestWins = new Set(["plan", "trace", "outline", "wire"]);
 
 const fault = (f: Fault): Answer => ({ reply: JSON.stringify({ error: f }), blobs: [] });
 
+/** A sentence of ours, and behind it what the browser says of why, if anything. */
+const said = (sentence: string, why: string): string => (why ? `${sentence} ${w.browserSays(why)}` : sentence);
+
 export class Core {
   private worker: Worker | null = null;
   private ready = false;
@@ -111,7 +114,7 @@ export class Core {
   }
 
   /** Ends the worker as a crash would; for the test that the page recovers. */
-  kill(): void { this.restart(w.coreEnded); }
+  kill(): void { this.restart(""); }
 
   private send(): void {
     if (!this.ready || this.active) return;
@@ -146,7 +149,7 @@ export class Core {
         break;
       }
       case "dead":
-        this.restart(m.message || w.coreEnded);
+        this.restart(m.message);
     }
   }
 
@@ -157,7 +160,7 @@ export class Core {
     else if (r) {
       r.done(fault({
         code: "internal",
-        message: w.coreTooMuch(why),
+        message: said(w.coreTooMuch, why),
       }));
     }
     if (this.starts >= 3 && !this.ready) {
@@ -165,7 +168,7 @@ export class Core {
       for (const q of this.queue.splice(0)) {
         q.done(fault({
           code: "start",
-          message: w.coreNoStart(why),
+          message: said(w.coreNoStart, why),
         }));
       }
       return;

@@ -75,7 +75,7 @@ export function SpaceView({ plan }: { plan: Plan }) {
           }}
         />
         <div class="labels" ref={labels} aria-hidden="true" />
-        {(bad || made?.fault || waits) && <p class="said" role="status">{bad ? w.spaceNone(bad) : waits ? w.spaceWait : made!.fault}</p>}
+        {(bad || made?.fault || waits) && <p class="said" role="status">{bad ? `${w.spaceNone} ${w.browserSays(bad)}` : waits ? w.spaceWait : made!.fault}</p>}
         <div class="turn" role="group" aria-label={w.spaceTurn}>
           {([["←", w.turnLeft, () => turned(orbit.current, 0.25, 0)], ["→", w.turnRight, () => turned(orbit.current, -0.25, 0)],
             ["↑", w.turnUp, () => turned(orbit.current, 0, 0.25)], ["↓", w.turnDown, () => turned(orbit.current, 0, -0.25)],

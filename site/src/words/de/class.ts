@@ -88,9 +88,9 @@ export const classroom: Like<typeof en> = {
   typeMark: "Eintippen, wo eine Marke steht",
   addMark: "Marke setzen", removeMark: (n) => `Marke ${n} wegnehmen`, fullMarks: "Mehr Marken gehen nicht.",
   touchWall: "Das war nicht auf der Wand. Den Umriss selbst berühren.",
-  height: "Höhe der Teilung", heightHint: "Die Linie auf der Zeichnung ziehen, auf ihr die Pfeiltasten drücken oder die Höhe eintippen.",
+  height: "Höhe der Teilung", heightHint: "Die Linie auf der Zeichnung ziehen, − oder + drücken, auf ihr die Pfeiltasten drücken oder die Höhe eintippen.",
   unit: "Einheit", unitAsk: "Einheit?",
-  formHint: "Einen Knoten ziehen, auf ihm die Pfeiltasten drücken oder eintippen, wo er steht.",
+  formHint: "Einen Knoten ziehen, oder ihn hier wählen und − oder + drücken; auch die Pfeiltasten bewegen ihn, und sein Ort lässt sich eintippen.",
   pickNode: "Zu ändernder Knoten", formBack: "Zurück zur gegebenen Gestalt", live: "Wie es jetzt steht", working: "Wird beurteilt …",
 
   // das Blatt

@@ -40,9 +40,9 @@ export const page: Like<typeof en> = {
 
   // der Rechenkern
   coreStopped: "Angehalten. Vom Auftrag ging nichts verloren.",
-  coreTooMuch: (why) => `Das war zu viel für den Rechenkern (${why}). Der Auftrag ist erhalten; das zuletzt Getane ändern.`,
-  coreNoStart: (why) => `Der Rechenkern startet in diesem Browser nicht (${why}). Den Auftrag speichern und die Seite in einem aktuellen Browser öffnen; startete sie hier schon einmal, ist wohl ihre Datei beschädigt: Sie neu holen.`,
-  coreEnded: "der Rechenkern ist beendet",
+  coreTooMuch: "Das war zu viel für den Rechenkern. Der Auftrag ist erhalten; das zuletzt Getane ändern.",
+  coreNoStart: "Der Rechenkern startet in diesem Browser nicht. Den Auftrag speichern und die Seite in einem aktuellen Browser öffnen; startete sie hier schon einmal, ist wohl ihre Datei beschädigt: Sie neu holen.",
+  browserSays: (why) => `Wörtlich sagt der Browser: „${why}“`,
 
   // Felder
   notNumber: "Eine Zahl schreiben, etwa 12,5 oder 12.5.",

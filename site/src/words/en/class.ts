@@ -87,9 +87,9 @@ export const classroom = {
   typeMark: "Type where a mark stands",
   addMark: "Add a mark", removeMark: (n: number) => `Take mark ${n} away`, fullMarks: "There are as many marks as there can be.",
   touchWall: "That was not on the wall. Touch the outline itself.",
-  height: "Height of the parting", heightHint: "Drag the line on the drawing, press the arrow keys on it, or type the height.",
+  height: "Height of the parting", heightHint: "Drag the line on the drawing, press − or +, press the arrow keys on it, or type the height.",
   unit: "Unit", unitAsk: "unit?",
-  formHint: "Drag a node, press the arrow keys on it, or type where it stands.",
+  formHint: "Drag a node, or choose one here and press − or +; the arrow keys move it too, and its place can be typed.",
   pickNode: "Node to change", formBack: "Back to the form as given", live: "As it stands", working: "Judging…",
 
   // the sheet

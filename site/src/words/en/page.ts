@@ -35,9 +35,9 @@ export const page = {
 
   // the core
   coreStopped: "Stopped. Nothing of your job was lost.",
-  coreTooMuch: (why: string) => `This was too much for the core (${why}). Your job is kept; change the last thing you did.`,
-  coreNoStart: (why: string) => `The core does not start in this browser (${why}). Save your job, then open the page in a current browser; where it did start before, its file may be damaged: fetch it anew.`,
-  coreEnded: "the core has ended",
+  coreTooMuch: "This was too much for the core. Your job is kept; change the last thing you did.",
+  coreNoStart: "The core does not start in this browser. Save your job, then open the page in a current browser; where it did start before, its file may be damaged: fetch it anew.",
+  browserSays: (why: string) => `The browser's own words: “${why}”`,
 
   // fields
   notNumber: "Write a number, such as 12.5 or 12,5.",

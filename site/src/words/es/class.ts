@@ -91,9 +91,9 @@ export const classroom = {
   typeMark: "Escribir dónde está una marca",
   addMark: "Añadir una marca", removeMark: (n: number) => `Quitar la marca ${n}`, fullMarks: "Ya hay tantas marcas como puede haber.",
   touchWall: "Eso no estaba en la pared. Toque el contorno mismo.",
-  height: "Altura de la partición", heightHint: "Arrastre la línea en el dibujo, use sobre ella las teclas de flecha, o escriba la altura.",
+  height: "Altura de la partición", heightHint: "Arrastre la línea en el dibujo, pulse − o +, use sobre ella las teclas de flecha, o escriba la altura.",
   unit: "Unidad", unitAsk: "¿unidad?",
-  formHint: "Arrastre un nodo, use sobre él las teclas de flecha, o escriba dónde está.",
+  formHint: "Arrastre un nodo, o elija uno aquí y pulse − o +; las teclas de flecha también lo mueven, y su lugar se puede escribir.",
   pickNode: "Nodo que cambiar", formBack: "Volver a la forma dada", live: "Tal como está", working: "Juzgando…",
 
   // the sheet

@@ -36,9 +36,9 @@ export const page = {
 
   // the core
   coreStopped: "Parado. No se ha perdido nada del trabajo.",
-  coreTooMuch: (why: string) => `Esto fue demasiado para el núcleo (${why}). El trabajo se conserva; cambie lo último que hizo.`,
-  coreNoStart: (why: string) => `El núcleo no arranca en este navegador (${why}). Guarde el trabajo y abra la página en un navegador actual; si antes arrancaba, quizá su archivo esté dañado: vuelva a obtenerlo.`,
-  coreEnded: "el núcleo ha terminado",
+  coreTooMuch: "Esto fue demasiado para el núcleo. El trabajo se conserva; cambie lo último que hizo.",
+  coreNoStart: "El núcleo no arranca en este navegador. Guarde el trabajo y abra la página en un navegador actual; si antes arrancaba, quizá su archivo esté dañado: vuelva a obtenerlo.",
+  browserSays: (why: string) => `El navegador dice textualmente: «${why}»`,
 
   // fields
   notNumber: "Escriba un número, como 12.5 o 12,5.",

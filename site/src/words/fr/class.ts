@@ -88,9 +88,9 @@ export const classroom: Like<typeof en> = {
   typeMark: "Taper où est une marque",
   addMark: "Ajouter une marque", removeMark: (n) => `Supprimer la marque ${n}`, fullMarks: "Il y a autant de marques que possible.",
   touchWall: "Ce n’était pas sur la paroi. Toucher le contour lui-même.",
-  height: "Hauteur du joint", heightHint: "Faire glisser la ligne sur le dessin, y utiliser les flèches, ou taper la hauteur.",
+  height: "Hauteur du joint", heightHint: "Faire glisser la ligne sur le dessin, presser − ou +, y utiliser les flèches, ou taper la hauteur.",
   unit: "Unité", unitAsk: "unité ?",
-  formHint: "Faire glisser un nœud, y utiliser les flèches, ou taper où il est.",
+  formHint: "Faire glisser un nœud, ou en choisir un ici et presser − ou + ; les flèches le déplacent aussi, et sa place peut être tapée.",
   pickNode: "Nœud à changer", formBack: "Revenir à la forme donnée", live: "En l’état", working: "Examen…",
 
   // the sheet

@@ -39,9 +39,9 @@ export const page: Like<typeof en> = {
 
   // the core
   coreStopped: "Arrêté. Rien du projet n’est perdu.",
-  coreTooMuch: (why) => `C’était trop pour le calcul (${why}). Le projet est gardé ; changer la dernière chose faite.`,
-  coreNoStart: (why) => `Le calcul ne démarre pas dans ce navigateur (${why}). Enregistrer le projet, puis ouvrir la page dans un navigateur récent ; si elle y démarrait déjà, son fichier est peut-être endommagé : aller le chercher de nouveau.`,
-  coreEnded: "le calcul s’est arrêté",
+  coreTooMuch: "C’était trop pour le calcul. Le projet est gardé ; changer la dernière chose faite.",
+  coreNoStart: "Le calcul ne démarre pas dans ce navigateur. Enregistrer le projet, puis ouvrir la page dans un navigateur récent ; si elle y démarrait déjà, son fichier est peut-être endommagé : aller le chercher de nouveau.",
+  browserSays: (why) => `Le navigateur dit textuellement : « ${why} »`,
 
   // fields
   notNumber: "Écrire un nombre, comme 12,5 ou 12.5.",
