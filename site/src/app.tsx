@@ -39,7 +39,7 @@ import { w } from "./words";
 export function App() {
   const { plan, look, tab } = now(), trace = tab === "form" ? underTrace() : null;
   const opens = plan && (look.space ? look.what === "mold" : tab === "parts"), ofClass = tab === "class" && onClassBench();
-  if (room().inside || room().opening) return <><ExerciseMode /><Below /><HelpCard /><HelpWindow /></>;
+  if (room().inside || room().opening) return <><ExerciseMode /><div class="below"><Below /></div><HelpCard /><HelpWindow /></>;
   return (
     <>
       <a class="skip" href="#panel">{w.skip}</a>
@@ -53,12 +53,12 @@ export function App() {
           {plan && !trace && !ofClass && <Views />}
         </div>
         <Later of={Panels} />
+        <div class="below">
+          <Below />
+          {trace ? <TraceNext of={trace} /> : tab !== "class" && !guided() && <Later of={NextStep} />}
+          <Later of={GuideBar} />
+        </div>
       </main>
-      {trace ? <TraceNext of={trace} /> : tab !== "class" && !guided() && <Later of={NextStep} />}
-      <div class="foot">
-        <Later of={GuideBar} />
-        <Below />
-      </div>
       <DamagedFile />
       <HelpCard />
       <HelpWindow />
@@ -160,11 +160,12 @@ function Panels() {
   );
 }
 
-/** What stands over the foot of the page: what is under way, and what is said in passing. */
+/** What is under way, and what is said in passing. It takes room of its own, beneath
+ *  the panels or above the foot of a narrow page, and so covers nothing. */
 function Below() {
   const { slow, progress, toast } = now(), part = slow && progress && progress.fraction > 0 ? progress.fraction : null;
   return (
-    <div class="below">
+    <div class="passing">
       <div role="status">
         {slow && (
           <p class="underway"><span>{progress?.words || w.working}…</span>

@@ -116,6 +116,9 @@ export class Core {
   /** Ends the worker as a crash would; for the test that the page recovers. */
   kill(): void { this.restart(""); }
 
+  /** Nothing is under way: what is asked now is begun at once. */
+  get free(): boolean { return this.ready && !this.active; }
+
   private send(): void {
     if (!this.ready || this.active) return;
     const r = this.queue.shift();

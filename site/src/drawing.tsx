@@ -63,8 +63,9 @@ export function Drawing({ plan, scheme }: { plan: Plan; scheme: Scheme }) {
           <desc>{w.drawingHint}</desc>
           <Hatches plan={plan} />
           <Grid v={v} />
-          {open ? <Apart v={v} plan={plan} scheme={scheme} /> : <Mold v={v} plan={plan} scheme={scheme} />}
+          {open ? <Apart v={v} plan={plan} scheme={scheme} /> : <Mold v={v} plan={plan} />}
           <PictureBehind v={v} plan={plan} />
+          {!open && <Letters v={v} plan={plan} scheme={scheme} />}
           <Pot v={v} plan={plan} planned={planned!} contour={wall} bare={stretched} solid={open && at.body === "positive"} />
           {release && <Held v={v} plan={plan} />}
           {release && at.place && <Place v={v} zFrom={at.place.zFrom} zTo={at.place.zTo} />}
@@ -127,8 +128,7 @@ export const Grid = memo(({ v }: { v: View }) => {
   );
 });
 
-const Mold = memo(({ v, plan, scheme }: { v: View; plan: Plan; scheme: Scheme }) => {
-  const sides = scheme.parts.filter((p) => p.sector).map((p) => p.name);
+const Mold = memo(({ v, plan }: { v: View; plan: Plan }) => {
   const all = plan.drawing.natches, upright = all.find((n) => !n.level)?.azimuth;
   const natches = all.filter((n, i) => (n.level // those of one upright seam, and one for each ring of a level seam
     ? all.findIndex((m) => m.level && m.at[0] === n.at[0] && m.at[1] === n.at[1]) === i
@@ -137,21 +137,34 @@ const Mold = memo(({ v, plan, scheme }: { v: View; plan: Plan; scheme: Scheme })
     <g class="mold">
       {plan.drawing.parts.map((p) => {
         const l = look(p.name), d = path(v, p.outline, true);
-        const letters = (sides.includes(p.name) ? sides : [p.name]).map((n) => look(n).letter).join(" ");
-        const [x, y] = letterAt(v, p.outline), wide = 15 + 9 * letters.length;
         return (
           <g key={p.name}>
             <path d={d} class="plaster" />
             <path d={d} fill={l.colour} fill-opacity={0.14} />
             <path d={d} fill={`url(#hatch-${l.letter})`} fill-opacity={0.75} class="edge" />
-            <g transform={`translate(${x - wide / 2} ${y})`}>
-              <rect class="letter" x={-wide / 2} y={-12} width={wide} height={24} rx={12} stroke={l.colour} />
-              <text class="letter" text-anchor="middle" y={5}>{letters}</text>
-            </g>
           </g>
         );
       })}
       {natches.map((n, i) => <circle key={i} class="natch" cx={X(v, n.at[0])} cy={Y(v, n.at[1])} r={n.radius * v.k} />)}
+    </g>
+  );
+});
+
+/** The parts' letters, over a picture that lies on the plaster. */
+const Letters = memo(({ v, plan, scheme }: { v: View; plan: Plan; scheme: Scheme }) => {
+  const sides = scheme.parts.filter((p) => p.sector).map((p) => p.name);
+  return (
+    <g>
+      {plan.drawing.parts.map((p) => {
+        const letters = (sides.includes(p.name) ? sides : [p.name]).map((n) => look(n).letter).join(" ");
+        const [x, y] = letterAt(v, p.outline), wide = 15 + 9 * letters.length;
+        return (
+          <g key={p.name} transform={`translate(${x - wide / 2} ${y})`}>
+            <rect class="letter" x={-wide / 2} y={-12} width={wide} height={24} rx={12} stroke={look(p.name).colour} />
+            <text class="letter" text-anchor="middle" y={5}>{letters}</text>
+          </g>
+        );
+      })}
     </g>
   );
 });

@@ -5,6 +5,7 @@
 // each stretch of wall carries a plus that adds a node.
 import { useRef, useState } from "preact/hooks";
 import type { Job, Plan } from "./contract";
+import { early } from "./early";
 import { addNode, moveNode, nodeKind, removeNode, stations, turnNode } from "./editor/steps";
 import { stretch } from "./editor/stretch";
 import { memo } from "./memo";
@@ -46,7 +47,7 @@ interface Guide { r?: number; z?: number }
 interface Hand { down(e: PointerEvent, i: number): void; move(e: PointerEvent, i: number): void; up(): void }
 
 export function Nodes({ job, plan, view, hold }: Props) {
-  const grab = useRef<{ id: number; dr: number; dz: number } | null>(null);
+  const grab = useRef<{ id: number; dr: number; dz: number; off: () => void } | null>(null);
   const [guide, setGuide] = useState<Guide>({});
   const scale = plan.scale, outer = job.form.outer, [from, to] = stretch(outer.length, now().node);
   const drag = (e: PointerEvent, i: number) => {
@@ -68,15 +69,16 @@ export function Nodes({ job, plan, view, hold }: Props) {
   });
   hand.current = {
     down(e, i) {
-      (e.currentTarget as Element).setPointerCapture(e.pointerId);
-      const n = outer[i]!, [r, z] = place(plan, view, e);
-      grab.current = { id: e.pointerId, dr: n.r - r, dz: n.z - z };
+      const dot = e.currentTarget as Element, n = outer[i]!, [r, z] = place(plan, view, e);
+      dot.setPointerCapture(e.pointerId);
+      grab.current = { id: e.pointerId, dr: n.r - r, dz: n.z - z, off: early(dot, (m) => held.current.move(m, i)) };
       settle();
       hold(true);
       set({ node: i });
     },
     move(e, i) { if (grab.current?.id === e.pointerId) drag(e, i); },
     up() {
+      grab.current?.off();
       grab.current = null;
       setGuide({});
       settle();

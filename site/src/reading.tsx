@@ -78,7 +78,7 @@ function Places({ plan, scheme }: { plan: Plan; scheme: Scheme }) {
     ...scheme.partingHeights.map((z): [string, string, string] => [r.seam, show(z), ""]),
     ...(mouth && plan.drawing.opening.length > 1 ? [[r.trimLine, show(mouth[1]), ""] as [string, string, string]] : []),
     ...(dimples ? dimples.heights.map((z): [string, string, string] => [w.dimples, show(seat(plan, z)), `${dimples.around} × Ø ${mm(dimples.diameter * plan.scale)}`]) : []),
-    ...plan.drawing.natches.map((n): [string, string, string] => [r.natch, show(n.at[1]), r.atAxis(withUnit(n.at[0], "mm"))]),
+    ...plan.drawing.natches.map((n): [string, string, string] => [r.natch, show(n.at[1]), r.atAxis(withUnit(n.at[0], "mm"), `${show(n.azimuth, 0)}°`)]),
     ...parts.flatMap((p) => p.catches.map((c): [string, string, string] => [r.catches(w.partName(p.name)), span(c.zFrom, c.zTo), r.deep(mm(c.depth))])),
     ...plan.traps.map((t): [string, string, string] => [r.trap, span(t.zFrom, t.zTo), r.deep(mm(t.depth))]),
     ...plan.flow.air.map((p): [string, string, string] => [r.air, span(p.zFrom, p.zTo), volume(p.volume)]),

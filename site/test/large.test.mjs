@@ -10,7 +10,7 @@ const twice = () => addEventListener("DOMContentLoaded", () => document.head.app
 
 /** What lies over what, of the page's large pieces. */
 const overlaps = (page) => page.evaluate(() => {
-  const boxes = ["header", ".verdict", ".bench > .drawing", ".nodebar", ".panels", ".next"].flatMap((s) => [...document.querySelectorAll(s)].map((e) => ({ s, e, r: e.getBoundingClientRect(), sticky: getComputedStyle(e).position === "sticky" })));
+  const boxes = ["header", ".verdict", ".bench > .drawing", ".nodebar", ".panels", ".next"].flatMap((s) => [...document.querySelectorAll(s)].map((e) => ({ s, e, r: e.getBoundingClientRect(), sticky: [e, e.parentElement].some((x) => getComputedStyle(x).position === "sticky") })));
   const out = [];
   for (const a of boxes) for (const b of boxes) {
     if (boxes.indexOf(a) >= boxes.indexOf(b) || a.e.contains(b.e) || a.sticky || b.sticky || !a.r.width || !b.r.width) continue;
@@ -39,6 +39,58 @@ for (const [what, options] of [
     assert.deepEqual(await overlaps(page), [], "a node selected");
   }, options);
 }
+
+// What is said in passing has room of its own: every control that was to be had before still is.
+const LONG = "a name of a file that is long, as names of files that people send to one another sometimes are.txt";
+for (const [what, options] of [["a desk", {}], ["a phone", { width: 360, height: 740, hasTouch: true }]]) {
+  onPage(`at ${what} a long toast covers no control, on any panel`, async (page) => {
+    for (const name of [...panels, "guide"]) {
+      if (name === "guide") {
+        await page.getByRole("button", { name: "Help", exact: true }).click();
+        await page.locator(".help-window").getByRole("button", { name: "Start the first job" }).click();
+        await page.locator(".guide").waitFor();
+      } else await tab(page, name);
+      await planned(page);
+      await page.locator("header input[type=file]").setInputFiles({ name: LONG, mimeType: "", buffer: Buffer.from("a list of glazes") });
+      await page.locator(".toast p").waitFor();
+      const covered = await page.evaluate(() => {
+        const toast = document.querySelector(".toast p"), out = [];
+        for (const e of document.querySelectorAll("button, a[href], select, summary, textarea, input:not([type=file], .away)")) {
+          if (toast.contains(e) || !e.checkVisibility({ visibilityProperty: true }) || e.closest(".away, .skip")) continue;
+          e.scrollIntoView({ block: "center" });
+          const a = e.getBoundingClientRect(), b = toast.getBoundingClientRect(), panel = e.closest(".panel");
+          const end = panel && getComputedStyle(panel).overflowY !== "visible" ? panel.getBoundingClientRect().bottom : Infinity; // where it is cut off itself
+          if (a.width > 1 && Math.min(a.right, b.right) - Math.max(a.left, b.left) > 1 && Math.min(a.bottom, b.bottom, end) - Math.max(a.top, b.top) > 1) out.push(e.outerHTML.slice(0, 120));
+        }
+        const r = toast.getBoundingClientRect(); // and it is whole itself
+        return r.top >= 0 && r.bottom <= innerHeight && r.left >= 0 && r.right <= innerWidth ? out : [...out, `the toast at ${[r.left, r.top, r.right, r.bottom]}`];
+      });
+      assert.deepEqual(covered, [], name);
+      await page.locator(".toast").getByRole("button", { name: "Close" }).click();
+      await page.locator(".toast p").waitFor({ state: "detached" });
+    }
+  }, options);
+}
+
+onPage("on a phone the head has the same three rows in every language, however long the pot's name", async (page) => {
+  const rows = new Set();
+  for (const language of ["en", "de", "fr", "es"]) {
+    await page.locator(".language select").selectOption(language);
+    for (const name of ["A", "Harbour jar", "A tall jar with two handles that holds the salt of a whole winter"]) {
+      await page.locator("input.name").fill(name);
+      await planned(page);
+      const at = await page.evaluate(() => ["h1", ".saved", "input.name", ".language", ".tools"].map((s) => {
+        const r = document.querySelector(`header ${s}`).getBoundingClientRect();
+        if (r.left < 0 || r.right > innerWidth) throw new Error(`${s} runs out`);
+        return Math.round((r.top + r.bottom) / 2);
+      }));
+      const [title, saved, pot, switched, tools] = at;
+      assert.ok(Math.abs(title - saved) < 4 && Math.abs(pot - switched) < 4 && title < pot && pot < tools, `${language}, ${name}: ${at}`);
+      rows.add(await page.evaluate(() => Math.round(document.querySelector("header").getBoundingClientRect().height)));
+    }
+  }
+  assert.equal(rows.size, 1, `heights ${[...rows]}`);
+}, { width: 360, height: 740 });
 
 onPage("a page turned narrow by its text is laid out like a narrow page", async (page) => {
   const columns = () => page.evaluate(() => getComputedStyle(document.querySelector("main")).gridTemplateColumns.split(" ").length);

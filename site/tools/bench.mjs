@@ -286,7 +286,8 @@ async function dragged(p, moves) {
     const { core } = window.moldwrightPage, ask = core.ask.bind(core), seen = window.dragSeen = [];
     const mark = (what, i) => performance.mark(`${what} ${i}`).startTime; // the trace tells the thread's own time with it
     let at = null, taken = -1;
-    addEventListener("pointermove", (e) => { at = e.timeStamp; mark("begun", seen.length); }, true); // before the page hears it
+    // before the page hears of it: as it comes, where the page takes it so, or with the frame
+    for (const told of ["pointerrawupdate", "pointermove"]) addEventListener(told, (e) => { at = e.timeStamp; mark("begun", seen.length); }, true);
     core.ask = (op, ...rest) => {
       const answer = ask(op, ...rest);
       if (op !== "plan" || at === null) return answer;

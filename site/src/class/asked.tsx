@@ -1,6 +1,7 @@
 // A question as it is put: its text, what is given and what counts; also as a
 // teacher looks at it.
 import { Told } from "../help/term";
+import { unbroken } from "../numbers";
 import { w } from "../words";
 import type { Question } from "./types";
 
@@ -9,8 +10,8 @@ export function Asked({ q, heading }: { q: Question; heading: string }) {
     <section class="asked-text">
       <p class="hint heading">{heading}{q.code && <> · <span class="code">{q.code}</span></>}</p>
       <h2 id="asked" tabIndex={-1}>{q.title}</h2>
-      <p class="text"><Told text={q.text} of={["catch", "rub", "draft", "trap", "partingLine", "seam", "pull", "slip", "shrinkage", "foot"]} /></p>
-      {q.given.length > 0 && <ul class="plainlist given">{q.given.map((g, i) => <li key={i}>{g}</li>)}</ul>}
+      <p class="text"><Told text={unbroken(q.text)} of={["catch", "rub", "draft", "trap", "partingLine", "seam", "pull", "slip", "shrinkage", "foot"]} /></p>
+      {q.given.length > 0 && <ul class="plainlist given">{q.given.map((g, i) => <li key={i}>{unbroken(g)}</li>)}</ul>}
     </section>
   );
 }

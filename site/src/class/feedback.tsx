@@ -2,6 +2,7 @@
 // pictures of what sticks, hints, and the worked solution. The region that holds
 // the mark is always there, so that a screen reader hears what comes into it.
 import { useEffect, useRef } from "preact/hooks";
+import { unbroken } from "../numbers";
 import { w } from "../words";
 import type { Work } from "./room";
 import { pickPicture } from "./session";
@@ -16,17 +17,17 @@ export function Feedback({ work }: { work: Work }) {
   return (
     <div class="feedback" ref={box}>
       <div role="status" aria-live="polite">
-        {unread ? <p class="unread">{unread}</p> : marked && <MarkLine marked={marked} key={work.tries.length} />}
+        {unread ? <p class="unread">{unbroken(unread)}</p> : marked && <MarkLine marked={marked} key={work.tries.length} />}
       </div>
       <Pictures work={work} />
-      {work.hints.map((h) => <section key={h.level} class="help hint-help"><h3>{w.class.hintTitle(h.level)}</h3><p>{h.words}</p></section>)}
+      {work.hints.map((h) => <section key={h.level} class="help hint-help"><h3>{w.class.hintTitle(h.level)}</h3><p>{unbroken(h.words)}</p></section>)}
       {work.solution && (
         <section class="help solution">
           <h3>{w.class.solutionTitle}</h3>
-          <p><b>{sentence(work.solution.short)}</b></p>
-          <ol>{work.solution.steps.map((s, i) => <li key={i}>{s}</li>)}</ol>
+          <p><b>{unbroken(sentence(work.solution.short))}</b></p>
+          <ol>{work.solution.steps.map((s, i) => <li key={i}>{unbroken(s)}</li>)}</ol>
           {work.solution.slips.length > 0 && (
-            <details><summary>{w.class.slips}</summary><ul class="plainlist">{work.solution.slips.map((s, i) => <li key={i}>{s}</li>)}</ul></details>
+            <details><summary>{w.class.slips}</summary><ul class="plainlist">{work.solution.slips.map((s, i) => <li key={i}>{unbroken(s)}</li>)}</ul></details>
           )}
         </section>
       )}
@@ -50,9 +51,9 @@ export function MarkLine({ marked, live = false }: { marked: Marked; live?: bool
     <div class={`mark-line ${marked.mark}${live ? " live" : ""}`}>
       <Sign mark={marked.mark} size={26} />
       <div>
-        <p>{!said && <b>{sentence(word)} </b>}{marked.words}</p>
+        <p>{!said && <b>{sentence(word)} </b>}{unbroken(marked.words)}</p>
         {marked.details.length > 1 && (
-          <ul>{marked.details.map((d, i) => <li key={i}><Sign mark={d.mark} size={14} /><span><span class="away">{w.pair(w.class.marks[d.mark]!, "")}</span>{d.words}</span></li>)}</ul>
+          <ul>{marked.details.map((d, i) => <li key={i}><Sign mark={d.mark} size={14} /><span><span class="away">{w.pair(w.class.marks[d.mark]!, "")}</span>{unbroken(d.words)}</span></li>)}</ul>
         )}
       </div>
     </div>
@@ -76,8 +77,8 @@ function Pictures({ work }: { work: Work }) {
           {list.map((q, i) => <button key={i} type="button" class="small" aria-pressed={q === p} onClick={() => pickPicture(i)}>{w.class.pictureOf(i + 1, list.length)}</button>)}
         </div>
       )}
-      <p>{p.words}</p>
-      <p class="hint key"><span class="swatch caught" aria-hidden="true" /> {w.class.legendCaught} <span class="swatch block" aria-hidden="true">×</span> {w.class.legendBlock}</p>
+      <p>{unbroken(p.words)}</p>
+      <p class="hint key"><span class="swatch caught" aria-hidden="true" /> {w.class.legendCaught} <span class="swatch moved" aria-hidden="true" /> {w.class.legendMoved} <span class="swatch block" aria-hidden="true">×</span> {w.class.legendBlock}</p>
     </section>
   );
 }

@@ -50,7 +50,7 @@ export function HandIn({ s }: { s: Session }) {
         {pdf?.map((b, i) => <button key={i} type="button" onClick={() => download(fileName({ name: `${s.student} ${title(s.set)}` }, ".pdf"), b as BlobPart, "application/pdf")}>{w.class.resultPdf}</button>)}
         <button type="button" onClick={() => print()}>{w.class.print}</button>
       </div>
-      <p>{w.class.handIn}</p>
+      <p class="screen-only">{w.class.handIn}</p>
       <p class="honest">{s.honest}</p>
     </main>
   );

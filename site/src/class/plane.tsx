@@ -89,15 +89,30 @@ function Hatch() {
 function Part({ v, id, i, outline, pull }: { v: View; id: string; i: number; outline: At[]; pull: string | undefined }) {
   const r = Math.max(...outline.map((p) => p[0])), face = outline.filter((p) => p[0] > r - 1).map((p) => p[1]);
   const x = X(v, r) - 16, y = Y(v, (Math.min(...face) + Math.max(...face)) / 2), d = path(v, outline, true) + path(v, outline, true, -1);
+  const edge = offAxis(outline).map((run) => path(v, run) + path(v, run, false, -1)).join("");
   return (
     <g class="given-part">
       <path class="plaster" d={d} />
-      <path class="edge" d={d} fill={`url(#part-${i % 3})`} />
+      <path d={d} fill={`url(#part-${i % 3})`} />
+      <path class="edge" d={edge} fill="none" />
       {pull && pull !== "none" && <path class="asked-pull chosen" d={ARROW} transform={`translate(${x} ${y}) rotate(${TURN[pull as Pull]}) translate(14 0)`} />}
       <circle class="letter" cx={x} cy={y} r={13} />
       <text class="letter" x={x} y={y + 5} text-anchor="middle">{id.toUpperCase()}</text>
     </g>
   );
+}
+
+/** The runs of an outline but for its edges along the axis: there a part goes on into its other half. */
+function offAxis(outline: readonly At[]): At[][] {
+  const on = (p: At) => p[0] < 1e-6, n = outline.length, runs: At[][] = [];
+  for (let i = 0; i < n; i++) {
+    const a = outline[i]!, b = outline[(i + 1) % n]!;
+    if (on(a) && on(b)) continue;
+    const last = runs[runs.length - 1];
+    if (last && last[last.length - 1] === a) last.push(b);
+    else runs.push([a, b]);
+  }
+  return runs;
 }
 
 function Pot({ v, contour, ghost }: { v: View; contour: At[]; ghost: At[] | null }) {
@@ -136,7 +151,7 @@ function Point({ v, r, z }: { v: View; r: number; z: number }) {
 /** What sticks: the wall that is held, heavy; the same plaster moved along its
  *  pull until it meets the pot, broken; and the place that stands in the way. */
 function Sticks({ v, p }: { v: View; p: Picture }) {
-  const by: At = p.pullId === "out" ? [p.blockR - p.r, 0] : [0, p.blockZ - p.z];
+  const by: At = p.pullId === "out" ? [p.blockR - p.r, 0] : [0, p.blockZ - p.z]; // at the block's height or radius the depth stands open
   const x = X(v, p.r), y = Y(v, p.z), bx = X(v, p.blockR), by2 = Y(v, p.blockZ);
   const label = w.class.held(withUnit(p.depth, "mm")), wide = label.length * 5.9 + 14;
   // the words stand on the left half, since marks and nodes stand on the right
@@ -145,7 +160,7 @@ function Sticks({ v, p }: { v: View; p: Picture }) {
     <g class="sticks">
       <path class="moved" d={path(v, p.stretch.map(([r, z]): At => [r + by[0], z + by[1]]))} />
       <path class="caught" d={path(v, p.stretch) + path(v, p.stretch, false, -1)} />
-      <path class="held-by" d={`M${x} ${y}L${bx} ${by2}`} />
+      <path class="held-by" d={`M${X(v, p.r + by[0])} ${Y(v, p.z + by[1])}L${bx} ${by2}`} />
       <path class="asked-pull" d={ARROW} transform={`translate(${x} ${y}) rotate(${TURN[p.pullId]}) scale(0.8)`} />
       <path class="block" d={`M${bx - 6} ${by2 - 6}l12 12m0 -12l-12 12`} />
       <circle cx={x} cy={y} r={4} />

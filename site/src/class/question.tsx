@@ -1,6 +1,7 @@
 // One question under work: its drawing with the handles it needs, the answer,
 // Check, the help that may be had, and the way on.
 import { useState } from "preact/hooks";
+import { unbroken } from "../numbers";
 import { say } from "../state";
 import { useRested } from "../rested";
 import { w } from "../words";
@@ -64,7 +65,7 @@ export function QuestionPage({ s, q, work }: { s: Session; q: Question; work: Wo
         <form onSubmit={(e) => { e.preventDefault(); void check(); }}>
           {q.answer.map((f) => <AnswerField key={f.id} field={f} answer={answer} question={q} node={node} pick={pick} />)}
           {saves && (work.tries.length === 0 || work.tries[work.tries.length - 1]?.job !== answer.job) && <LiveLine live={live} />}
-          <details class="counts"><summary>{w.class.tolerance}</summary><p>{q.tolerance}</p></details>
+          <details class="counts"><summary>{w.class.tolerance}</summary><p>{unbroken(q.tolerance)}</p></details>
           <Buttons s={s} q={q} work={work} />
         </form>
         <Feedback work={work} />

@@ -54,5 +54,7 @@ export function Told({ text, of, always = false }: { text: string; of: readonly 
     done = m.to;
   }
   const missing = always ? of.filter((id) => !marks.some((m) => m.id === id)) : [];
-  return <>{out}{text.slice(done)}{missing.map((id) => <Term key={id} of={id} mark />)}</>;
+  if (missing.length === 0) return <>{out}{text.slice(done)}</>;
+  const last = Math.max(done, text.lastIndexOf(" ") + 1); // a mark stands on one line with the word before it
+  return <>{out}{text.slice(done, last)}<span class="marked">{text.slice(last)}{missing.map((id) => <Term key={id} of={id} mark />)}</span></>;
 }

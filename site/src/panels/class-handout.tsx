@@ -40,8 +40,10 @@ export function ClassHandOut() {
         {onPaper && (
           <div class="row ends">
             <Choice label={w.paper} value={paper} options={papers} pick={setPaper} />
-            <button type="button" onClick={() => void saveSheet("worksheet", paper)}>{w.class.worksheet}</button>
-            <button type="button" onClick={() => void saveSheet("key", paper)}>{w.class.key}</button>
+            <div class="actions">
+              <button type="button" onClick={() => void saveSheet("worksheet", paper)}>{w.class.worksheet}</button>
+              <button type="button" onClick={() => void saveSheet("key", paper)}>{w.class.key}</button>
+            </div>
           </div>
         )}
         <p class="hint">{w.class.handHint}</p>

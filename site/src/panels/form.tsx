@@ -2,7 +2,7 @@
 // of coordinates, rows to type or paste, and the clay's shrinkage. While a
 // picture is traced or a drawing's line is chosen, that stands in its place.
 import { Choice, NumberField, Section } from "../fields";
-import { Term, Told } from "../help/term";
+import { Told } from "../help/term";
 import { show, volume, withUnit } from "../numbers";
 import { edit, now, settle } from "../state";
 import { TracePanel, underTrace } from "../trace/panel";
@@ -22,7 +22,7 @@ export function FormPanel() {
       {plan && (
         <dl class="figures">
           <div><dt>{w.sizeFired}</dt><dd>{line(plan.size.firedHeight, plan.size.firedRadius)}</dd></div>
-          <div><dt>{w.sizeWet}<Term of="oversize" mark /></dt><dd>{line(plan.size.height, plan.size.maxRadius)}</dd></div>
+          <div><dt><Told text={w.sizeWet} of={["oversize"]} always /></dt><dd>{line(plan.size.height, plan.size.maxRadius)}</dd></div>
           <div><dt>{w.capacity}</dt><dd>{volume(plan.size.capacityFired)}</dd></div>
         </dl>
       )}

@@ -81,7 +81,7 @@ export const classroom: Like<typeof en> = {
   drawing: (name) => `${name}: Schnitt durch die Achse, maßstäblich`,
   pulled: { down: "nach unten gezogen", up: "nach oben gezogen", out: "nach außen gezogen" },
   held: (d) => `sitzt um ${d} fest`,
-  legendCaught: "Wand, die festsitzt", legendBlock: "was im Weg steht",
+  legendCaught: "Wand, die festsitzt", legendMoved: "dieselbe Wand, gezogen", legendBlock: "was im Weg steht",
   marksHint: "Die Wand berühren, um dort eine Marke zu setzen. Eine Marke ziehen oder auf ihr die Pfeiltasten drücken; Entf nimmt sie weg.",
   markAt: (n, z, r) => `Marke ${n} auf der Wand, ${z} über dem Fuß, Radius ${r}`,
   mark: (n) => `Marke ${n}`, heightZ: "Höhe", radiusR: "Radius", radiusEmpty: "Radius (äußerste Wand)",

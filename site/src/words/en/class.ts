@@ -80,7 +80,7 @@ export const classroom = {
   drawing: (name: string) => `${name}: section through the axis, to scale`,
   pulled: { down: "pulled down", up: "pulled up", out: "pulled outward" },
   held: (d: string) => `held by ${d}`,
-  legendCaught: "wall that is held", legendBlock: "what stands in the way",
+  legendCaught: "wall that is held", legendMoved: "the same wall, pulled", legendBlock: "what stands in the way",
   marksHint: "Touch the wall to put a mark there. Drag a mark, or press the arrow keys on it; Delete takes it away.",
   markAt: (n: number, z: string, r: string) => `Mark ${n} on the wall, ${z} above the foot, radius ${r}`,
   mark: (n: number) => `Mark ${n}`, heightZ: "Height", radiusR: "Radius", radiusEmpty: "Radius (outermost wall)",

@@ -84,7 +84,7 @@ export const classroom = {
   drawing: (name: string) => `${name}: sección por el eje, a escala`,
   pulled: { down: "tirando hacia abajo", up: "tirando hacia arriba", out: "tirando hacia fuera" },
   held: (d: string) => `retenido ${d}`,
-  legendCaught: "pared retenida", legendBlock: "lo que estorba",
+  legendCaught: "pared retenida", legendMoved: "la misma pared, tirada", legendBlock: "lo que estorba",
   marksHint: "Toque la pared para poner ahí una marca. Arrastre una marca, o use sobre ella las teclas de flecha; Suprimir la quita.",
   markAt: (n: number, z: string, r: string) => `Marca ${n} en la pared, a ${z} sobre el pie, radio ${r}`,
   mark: (n: number) => `Marca ${n}`, heightZ: "Altura", radiusR: "Radio", radiusEmpty: "Radio (pared más exterior)",

@@ -64,7 +64,7 @@ export const trace = {
   side: "Perfil de", sidesOf: { mean: "los dos lados", left: "el lado izquierdo", right: "el lado derecho" },
   top: "Por arriba es", tops: { auto: "como muestra el contorno", open: "abierta, con borde", closed: "cerrada" },
   cameraTitle: "Dónde estaba la cámara", distance: "Del objetivo al centro de la vasija", lens: "Objetivo sobre la mesa",
-  cameraHint: "Opcional. Para la distancia basta lo aproximado; ponga más cuidado en la altura.", cameraEmpty: "desconocida",
+  cameraHint: "Opcional. Para la distancia basta lo aproximado; ponga más cuidado en la altura.", cameraEmpty: "sin dato",
   tolerance: "Curva a menos de", toleranceEmpty: "auto",
 
   // drawings

@@ -81,7 +81,7 @@ export const classroom: Like<typeof en> = {
   drawing: (name) => `${name} : coupe par l’axe, à l’échelle`,
   pulled: { down: "tirée vers le bas", up: "tirée vers le haut", out: "tirée vers l’extérieur" },
   held: (d) => `retenu de ${d}`,
-  legendCaught: "paroi retenue", legendBlock: "ce qui gêne",
+  legendCaught: "paroi retenue", legendMoved: "la même paroi, tirée", legendBlock: "ce qui gêne",
   marksHint: "Toucher la paroi pour y poser une marque. Faire glisser une marque, ou y utiliser les flèches ; Suppr l’enlève.",
   markAt: (n, z, r) => `Marque ${n} sur la paroi, ${z} au-dessus du pied, rayon ${r}`,
   mark: (n) => `Marque ${n}`, heightZ: "Hauteur", radiusR: "Rayon", radiusEmpty: "Rayon (paroi extérieure)",
