@@ -87,7 +87,7 @@ function Head() {
     <header>
       <h1>{w.title}</h1>
       <input
-        class="name" aria-label={w.potName} value={job.name} maxLength={80} spellcheck={false}
+        class="name" aria-label={w.potName} placeholder={w.potName} value={job.name} maxLength={80} spellcheck={false}
         onInput={(e) => { const v = e.currentTarget.value; edit(() => w.changed(w.potName), "name", (j) => { j.name = v; }); }}
         onBlur={() => settle()}
       />
@@ -147,7 +147,7 @@ function Panels() {
           >{w.tabs[t]}</button>
         ))}
       </div>
-      <div class="panel" id="tabpanel" role="tabpanel" aria-labelledby={`tab-${tab}`} tabIndex={-1}>
+      <div key={tab} class="panel" id="tabpanel" role="tabpanel" aria-labelledby={`tab-${tab}`} tabIndex={-1}>
         {ready && tab === "form" && <>{!now().trace?.open && !now().svg && <><GuideOffer /><FirstShelf /></>}<FormPanel /></>}
         {plan && tab === "release" && <ReleasePanel plan={plan} />}
         {plan && tab === "parts" && <PartsPanel plan={plan} />}

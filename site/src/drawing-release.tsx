@@ -26,12 +26,13 @@ export function Draft({ v, plan, looked }: { v: View; plan: Plan; looked: Looked
   );
 }
 
-export function Ghost({ v, contour, both }: { v: View; contour: readonly At[]; both: boolean }) {
-  const end = contour[contour.length - 1]!;
+/** The ghost line; its name stands on the free side of the wall, whose rim has that radius. */
+export function Ghost({ v, contour, rim, both }: { v: View; contour: readonly At[]; rim: number; both: boolean }) {
+  const end = contour[contour.length - 1]!, inside = end[0] < rim;
   return (
     <g class="ghosts">
       <path class="ghost" d={path(v, contour) + (both ? path(v, contour, false, -1) : "")} />
-      <text x={X(v, end[0]) + 8} y={Y(v, end[1]) - 6}>{w.ghost}</text>
+      <text x={X(v, end[0]) + (inside ? -8 : 8)} y={Y(v, end[1]) - 6} text-anchor={inside ? "end" : "start"}>{w.ghost}</text>
     </g>
   );
 }

@@ -62,14 +62,14 @@ export function Drawing({ plan, scheme }: { plan: Plan; scheme: Scheme }) {
         >
           <desc>{w.drawingHint}</desc>
           <Hatches plan={plan} />
-          <Grid v={v} />
+          <Grid v={v} unit={w.axisUnit} />
           {open ? <Apart v={v} plan={plan} scheme={scheme} /> : <Mold v={v} plan={plan} />}
           <PictureBehind v={v} plan={plan} />
           {!open && <Letters v={v} plan={plan} scheme={scheme} />}
           <Pot v={v} plan={plan} planned={planned!} contour={wall} bare={stretched} solid={open && at.body === "positive"} />
           {release && <Held v={v} plan={plan} />}
           {release && at.place && <Place v={v} zFrom={at.place.zFrom} zTo={at.place.zTo} />}
-          {ghost && <Ghost v={v} contour={ghost} both={!stretched} />}
+          {ghost && <Ghost v={v} contour={ghost} rim={plan.drawing.contour.at(-1)![0]} both={!stretched} />}
           {stretched ? <Stretched v={v} plan={plan} look={at} looked={seen!} ghost={ghost} /> : seen && <Draft v={v} plan={plan} looked={seen} />}
           {!open && <Seams v={v} plan={plan} />}
           {!open && <Captions v={v} plan={plan} left={stretched ? w.stretchCaption(at.stretch) : w.elevation} />}
@@ -111,7 +111,7 @@ const Hatches = memo(({ plan }: { plan: Plan }) => {
 });
 
 /** Squared paper of 10 mm, and the ruler of heights. */
-export const Grid = memo(({ v }: { v: View }) => {
+export const Grid = memo(({ v, unit = "mm" }: { v: View; unit?: string }) => {
   const step = tick(v, 9), label = tick(v, 34);
   const lines: number[] = [], left = 44;
   let fine = "";
@@ -123,7 +123,7 @@ export const Grid = memo(({ v }: { v: View }) => {
       <path d={fine} />
       <path class="ruler" d={`M${left} ${Y(v, v.top)}V${Y(v, v.bottom)}` + lines.map((z) => `M${left - 6} ${Y(v, z)}h6`).join("")} />
       {lines.map((z) => <text key={z} x={left - 9} y={Y(v, z) + 4} text-anchor="end">{show(z, label < 1 ? 1 : 0)}</text>)}
-      <text x={6} y={Y(v, v.top) - 14}>mm</text>
+      <text x={6} y={Y(v, v.top) - 14}>{unit}</text>
     </g>
   );
 });

@@ -9,6 +9,7 @@ import type { Said } from "./history";
 import { keepSoon } from "./keep/autosave";
 import { decode, likeJob, looksLikePicture, strange } from "./keep/text";
 import { coreOf, edit, faults, now, type Origin, parse, replace, say, set, settle } from "./state";
+import { isNamed, samples } from "./samples";
 import { isPicture } from "./trace/files";
 import { openSvg } from "./trace/svg";
 import { openPicture } from "./trace/tracing";
@@ -101,7 +102,8 @@ export async function read(request: object, words: Said, origin: Origin = "given
   return [];
 }
 
-/** Puts typed rows in place of the form; everything else of the job stays. */
+/** Puts typed rows in place of the form; everything else of the job stays, but for
+ *  the name of a sample. */
 export async function readRows(text: string, units: string, across: string): Promise<Fault[]> {
   const a = await coreOf().ask("read", { kind: "coordinates", text, units, across });
   if (!a) return [];
@@ -111,9 +113,11 @@ export async function readRows(text: string, units: string, across: string): Pro
     j.form.outer = reply.job.form.outer;
     delete j.form.traced;
     j.mold.partingHeights = null;
+    if (samples.some((s) => isNamed(s, j.name))) j.name = w.ownPot; // another pot than the sample
   });
   settle();
   set({ node: null });
+  say(w.rowsStep, true);
   return [];
 }
 

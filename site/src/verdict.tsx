@@ -3,7 +3,7 @@
 import type { Plan, Robust, Scheme } from "./contract";
 import { Icon } from "./icons";
 import { show, unbroken, withUnit } from "./numbers";
-import { mayPass, now, reveal, set, type Tab, tryAgain } from "./state";
+import { mayPass, now, reveal, set, steps, type Tab, tryAgain, undo } from "./state";
 import { save } from "./files";
 import { useRested } from "./rested";
 import { w } from "./words";
@@ -61,6 +61,7 @@ export function NextStep() {
     <div class="next">
       <b>{w.next}</b>
       <p>{words}</p>
+      {fault && !svg && steps().back !== null && <button type="button" onClick={undo}><Icon name="undo" />{w.undo}</button>}
       {to !== tab && (
         <button type="button" class="primary" onClick={() => { if (!to) return save(); set({ tab: to }); reveal(".panels"); }}>
           {to ? w.go(w.tabs[to]) : w.save}<Icon name={to ? "next" : "save"} />

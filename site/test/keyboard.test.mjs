@@ -131,7 +131,7 @@ async function answer(page, h, key, pose) {
         await h.key("Home");
         for (let k = 0; k < i; k++) await h.key("ArrowDown");
         await until(() => page.getByLabel("Node to change").inputValue(), String(i));
-        await h.fill(/^radius/, String(n.r));
+        await h.fill(/^Radius/, String(n.r));
         await h.to(/^Node to change/, "Shift+Tab");
         await h.key("Shift+Tab");
       }

@@ -47,6 +47,34 @@ onPage("typed coordinates: an open bowl is one part, a sphere-like jar two at it
   await until(() => verdict(page), /^Two parts, parted 4\d\.\d mm above the foot\. Clear\./);
 });
 
+onPage("rows typed over a sample are a pot of one's own, not under the sample's name; they are told, and undo brings the sample back", async (page) => {
+  await rows(page, "0 0\n30 0\n60 50");
+  await planned(page);
+  await until(() => page.locator("input.name").inputValue(), "My pot");
+  await page.locator(".toast").getByRole("button", { name: "Undo" }).click();
+  await until(() => page.locator("input.name").inputValue(), "Harbour jar");
+  await page.locator("input.name").fill("Salt bowl");
+  await rows(page, "0 0\n30 0\n61 50");
+  await planned(page);
+  assert.equal(await page.locator("input.name").inputValue(), "Salt bowl");
+});
+
+onPage("a panel begins at its top, wherever the one before was scrolled to", async (page) => {
+  await page.locator("#tabpanel").evaluate((p) => { p.scrollTop = p.scrollHeight; });
+  assert.ok(await page.locator("#tabpanel").evaluate((p) => p.scrollTop) > 200);
+  await tab(page, "tooling");
+  assert.equal(await page.locator("#tabpanel").evaluate((p) => p.scrollTop), 0);
+});
+
+onPage("at a desk only panels scroll, never the page itself", async (page) => {
+  for (const name of ["form", "release", "parts", "tooling", "casting", "sheets", "class"]) {
+    await tab(page, name);
+    if (name === "class") await page.getByRole("button", { name: /Add \d questions/ }).click();
+    await planned(page);
+    assert.deepEqual(await page.evaluate(() => [document.documentElement.scrollHeight, document.querySelector(".panel").scrollHeight > document.querySelector(".panel").clientHeight]), [800, true], name);
+  }
+});
+
 onPage("bad rows name their line and remedy, and lose nothing", async (page) => {
   const was = await verdict(page);
   const text = "0 0\n30 twelve\n60 50\nx y z";
@@ -202,6 +230,7 @@ onPage("a kept job of an older page, with keys left out, is completed", async (p
 
 onPage("a saved job reopens, and saves again to the same bytes", async (page) => {
   await rows(page, "0 0\n30,25 0\n60 50");
+  await planned(page);
   await page.locator("input.name").fill("Reed cup \u00fc");
   const save = () => downloaded(page, () => page.getByRole("button", { name: "Save" }).click());
   const one = await save();

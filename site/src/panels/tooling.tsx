@@ -7,6 +7,8 @@ import { Section } from "../fields";
 import { Term } from "../help/term";
 import type { TermId } from "../help/terms";
 import { Icon } from "../icons";
+import { show } from "../numbers";
+import { now } from "../state";
 import { w } from "../words";
 import { Bodies } from "./tooling/bodies";
 import { getAll, getPiece } from "./tooling/download";
@@ -23,6 +25,7 @@ export function ToolingPanel({ plan }: { plan: Plan }) {
     <>
       <Section title={w.printsTitle}>
         <p class="hint">{plan.prints.length === 0 ? w.noPrints : w.printsHint}</p>
+        <Bed />
         <div class="actions">
           <button type="button" class="primary" disabled={busy || plan.prints.length === 0} onClick={() => run(() => getAll("prints", "3mf"))}>{w.allPrints}</button>
           <button type="button" disabled={busy} onClick={() => run(() => getAll("all", "zip"))}>{w.everything}</button>
@@ -43,6 +46,17 @@ export function ToolingPanel({ plan }: { plan: Plan }) {
       <Section title={w.blockTitle} of={["block"]}><BlockSettings /></Section>
     </>
   );
+}
+
+/** For which bed the pieces are made, and the way to where it is told. */
+function Bed() {
+  const [x, y, z] = now().job.printer.bed.map((mm) => show(mm, Number.isInteger(mm) ? 0 : 1));
+  const go = () => {
+    const first = document.querySelector<HTMLInputElement>("#printer input");
+    first?.scrollIntoView({ block: "center" });
+    first?.select();
+  };
+  return <div class="actions"><span>{w.bedLine(`${x} × ${y} × ${z}\u00a0mm`)}</span><button type="button" class="small" aria-label={w.bedChangeAsk} onClick={go}>{w.bedChange}</button></div>;
 }
 
 const words: Record<string, TermId[]> = { positive: ["positive", "plate"], stave: ["stave"], collar: ["collar"], tray: ["tray"] };

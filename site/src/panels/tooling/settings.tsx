@@ -14,7 +14,7 @@ function change(label: string, set: (j: Job) => void): void {
 export function PrinterSettings() {
   const { printer } = now().job;
   return (
-    <div class="row">
+    <div class="row" id="printer">
       {(["x", "y", "z"] as const).map((a, i) => (
         <NumberField key={a} length label={w.bedAxis(a)} unit="mm" field={`printer.bed[${i}]`} value={printer.bed[i]!} set={(j, x) => { j.printer.bed[i] = x; }} />
       ))}

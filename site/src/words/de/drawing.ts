@@ -5,6 +5,7 @@ import type { Like } from "../like";
 
 export const drawing: Like<typeof en> = {
   drawing: "Zeichnung des Gefäßes und seiner Form: links die Ansicht, rechts der Schnitt",
+  axisUnit: "mm in der Form",
   drawingHint: "Einen Knoten ziehen, oder ihn wählen und − oder + in der Leiste darunter drücken, oder die Pfeiltasten: 0,1 mm, mit Umschalt 1 mm, mit Alt 0,01 mm. Eingabe macht eine Ecke rund und zurück, Einfg fügt einen Knoten ein, Entf entfernt einen. Plus und Minus zoomen, 0 zeigt das Ganze.",
   nodeLabel: (i, n, r, z, kind) => `Knoten ${i} von ${n}, Radius ${r}, Höhe ${z}, ${kind}`,
   node: (i) => `Knoten ${i}`,

@@ -20,7 +20,7 @@ export const page: Like<typeof en> = {
   tabs: {
     form: "Gefäß", release: "Lösen", parts: "Teile", tooling: "Werkzeug", casting: "Gießen", sheets: "Blätter", class: "Klasse",
   },
-  potName: "Name des Gefäßes",
+  ownPot: "Mein Gefäß", potName: "Name des Gefäßes",
   undo: "Rückgängig", redo: "Wiederholen", open: "Öffnen", save: "Speichern", link: "Link",
   undoStep: (s) => `Rückgängig: ${s}`,
   redoStep: (s) => `Wiederholen: ${s}`,

@@ -12,6 +12,7 @@ export const tooling: Like<typeof en> = {
   printsHint: "Jedes Stück liegt, wie es gedruckt wird, mit der formenden Seite nach oben frei.",
   forPart: (part) => `Für ${part === "core" ? "den Kern" : thePart(part)}`,
   fits: "passt aufs Bett", fitsNot: "größer als das Bett",
+  bedLine: (s) => `Für ein Druckbett von ${s}.`, bedChange: "Ändern", bedChangeAsk: "Das Druckbett ändern",
   bedPicture: (fit) => `Grundriss auf dem Bett: ${fit}`,
   weighs: (m, l, overhang) => `${m} voll gedruckt, ${l} Filament; ${overhang}`,
   overhang: (d) => `steilster Überhang ${d}, ohne Stützen`, overhangHigh: (d) => `steilster Überhang ${d}, braucht Stützen`,

@@ -20,7 +20,7 @@ export const verdict: Like<typeof en> = {
   cannotPlan: "Noch kein Plan.", tryAgain: "Nochmals versuchen",
   stillShown: "Die Zeichnung zeigt das letzte Gefäß, das sich planen ließ.",
   next: "Weiter",
-  nextFault: "Die Gestalt richten: Die Stelle ist oben genannt.",
+  nextFault: "Berichtigen, was oben genannt ist, oder den letzten Schritt zurücknehmen.",
   nextCatch: "Ansehen, wo es hakt und welche Änderung des Gefäßes es löst.",
   nextRub: "Ansehen, wo es schleift, und der Wand dort mehr Formschräge geben.",
   nextClear: "Drucken, worum der Gips gegossen wird.",

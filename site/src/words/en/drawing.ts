@@ -2,6 +2,7 @@
 
 export const drawing = {
   drawing: "Drawing of the pot and its mold: elevation on the left, section on the right",
+  axisUnit: "mm in the mold",
   drawingHint: "Drag a node, or select it and press − or + in the bar below, or the arrow keys: 0.1 mm, with Shift 1 mm, with Alt 0.01 mm. Enter turns a corner smooth and back, Insert adds a node, Delete removes one. Plus and minus zoom, 0 shows the whole.",
   nodeLabel: (i: number, n: number, r: string, z: string, kind: string) =>
     `Node ${i} of ${n}, radius ${r}, height ${z}, ${kind}`,

@@ -15,7 +15,7 @@ export const page = {
   tabs: {
     form: "Form", release: "Release", parts: "Parts", tooling: "Tooling", casting: "Casting", sheets: "Sheets", class: "Class",
   },
-  potName: "Name of the pot",
+  ownPot: "My pot", potName: "Name of the pot",
   undo: "Undo", redo: "Redo", open: "Open", save: "Save", link: "Copy link",
   undoStep: (s: string) => `Undo: ${s}`,
   redoStep: (s: string) => `Redo: ${s}`,

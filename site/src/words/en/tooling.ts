@@ -10,6 +10,7 @@ export const tooling = {
   printsHint: "Each piece is turned the way it is printed, its working face letting go upward.",
   forPart: (part: string) => `For ${thePart(part)}`,
   fits: "fits the bed", fitsNot: "larger than the bed",
+  bedLine: (s: string) => `For a printer bed of ${s}.`, bedChange: "Change", bedChangeAsk: "Change the bed of the printer",
   bedPicture: (fit: string) => `Footprint on the bed: ${fit}`,
   weighs: (m: string, l: string, overhang: string) => `${m} printed full, ${l} of filament; ${overhang}`,
   overhang: (d: string) => `steepest overhang ${d}, no supports`, overhangHigh: (d: string) => `steepest overhang ${d}, needs supports`,

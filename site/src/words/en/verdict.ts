@@ -15,7 +15,7 @@ export const verdict = {
   cannotPlan: "No plan yet.", tryAgain: "Try again",
   stillShown: "The drawing shows the last form that could be planned.",
   next: "Next",
-  nextFault: "Put the form right: the place is named above.",
+  nextFault: "Put right what is named above, or take the last step back.",
   nextCatch: "See where it catches, and which change of form would free it.",
   nextRub: "See where it rubs, and give the wall more draft there.",
   nextClear: "Print what the plaster is poured around.",

@@ -2,6 +2,7 @@
 
 export const drawing = {
   drawing: "Dibujo de la vasija y su molde: a la izquierda alzado, a la derecha sección",
+  axisUnit: "mm en el molde",
   drawingHint: "Arrastre un nodo, o selecciónelo y pulse − o + en la barra de abajo, o use las teclas de flecha: 0,1 mm, con Mayús 1 mm, con Alt 0,01 mm. Intro vuelve suave una esquina y al revés, Insertar añade un nodo, Suprimir lo quita. Más y menos amplían y reducen, 0 muestra todo.",
   nodeLabel: (i: number, n: number, r: string, z: string, kind: string) =>
     `Nodo ${i} de ${n}, radio ${r}, altura ${z}, ${kind}`,

@@ -16,7 +16,7 @@ export const page = {
   tabs: {
     form: "Forma", release: "Desmolde", parts: "Partes", tooling: "Utillaje", casting: "Colada", sheets: "Hojas", class: "Clase",
   },
-  potName: "Nombre de la vasija",
+  ownPot: "Mi vasija", potName: "Nombre de la vasija",
   undo: "Deshacer", redo: "Rehacer", open: "Abrir", save: "Guardar", link: "Enlace",
   undoStep: (s: string) => `Deshacer: ${s}`,
   redoStep: (s: string) => `Rehacer: ${s}`,

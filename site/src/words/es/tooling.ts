@@ -10,6 +10,7 @@ export const tooling = {
   printsHint: "Cada pieza está girada como se imprime, con su cara de trabajo saliendo hacia arriba.",
   forPart: (part: string) => `Para ${thePart(part)}`,
   fits: "cabe en la cama", fitsNot: "más grande que la cama",
+  bedLine: (s: string) => `Para una cama de impresora de ${s}.`, bedChange: "Cambiar", bedChangeAsk: "Cambiar la cama de la impresora",
   bedPicture: (fit: string) => `Huella en la cama: ${fit}`,
   weighs: (m: string, l: string, overhang: string) => `${m} impresa maciza, ${l} de filamento; ${overhang}`,
   overhang: (d: string) => `mayor voladizo ${d}, sin soportes`, overhangHigh: (d: string) => `mayor voladizo ${d}, necesita soportes`,

@@ -16,7 +16,7 @@ export const verdict = {
   cannotPlan: "Aún no hay plan.", tryAgain: "Intentar de nuevo",
   stillShown: "El dibujo muestra la última forma que se pudo planear.",
   next: "Siguiente",
-  nextFault: "Corrija la forma: arriba se nombra el lugar.",
+  nextFault: "Corrija lo que se nombra arriba, o deshaga el último paso.",
   nextCatch: "Vea dónde se engancha, y qué cambio de forma lo liberaría.",
   nextRub: "Vea dónde roza, y dé ahí a la pared más ángulo de salida.",
   nextClear: "Imprima las piezas sobre las que se vierte el yeso.",

@@ -5,6 +5,7 @@ import type { Like } from "../like";
 
 export const drawing: Like<typeof en> = {
   drawing: "Dessin du pot et de son moule : élévation à gauche, coupe à droite",
+  axisUnit: "mm dans le moule",
   drawingHint: "Faire glisser un nœud, ou le choisir et presser − ou + dans la barre au-dessous, ou utiliser les flèches : 0,1 mm, avec Maj 1 mm, avec Alt 0,01 mm. Entrée change un angle en courbe et retour, Inser ajoute un nœud, Suppr en supprime un. Plus et moins : zoom ; 0 : vue entière.",
   nodeLabel: (i, n, r, z, kind) => `Nœud ${i} sur ${n}, rayon ${r}, hauteur ${z}, ${kind}`,
   node: (i) => `Nœud ${i}`,

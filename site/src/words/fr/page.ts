@@ -19,7 +19,7 @@ export const page: Like<typeof en> = {
   tabs: {
     form: "Forme", release: "Démoulage", parts: "Parties", tooling: "Outils", casting: "Coulage", sheets: "Feuilles", class: "Classe",
   },
-  potName: "Nom du pot",
+  ownPot: "Mon pot", potName: "Nom du pot",
   undo: "Annuler", redo: "Rétablir", open: "Ouvrir", save: "Enregistrer", link: "Lien",
   undoStep: (s) => `Annuler : ${s}`,
   redoStep: (s) => `Rétablir : ${s}`,

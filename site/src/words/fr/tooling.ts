@@ -12,6 +12,7 @@ export const tooling: Like<typeof en> = {
   printsHint: "Chaque pièce est tournée comme elle s’imprime, sa face utile se démoulant vers le haut.",
   forPart: (part) => `Pour ${thePart(part)}`,
   fits: "tient sur le plateau", fitsNot: "plus grande que le plateau",
+  bedLine: (s) => `Pour un plateau d’imprimante de ${s}.`, bedChange: "Changer", bedChangeAsk: "Changer le plateau de l’imprimante",
   bedPicture: (fit) => `Emprise sur le plateau : ${fit}`,
   weighs: (m, l, overhang) => `${m} imprimée pleine, ${l} de filament ; ${overhang}`,
   overhang: (d) => `surplomb le plus fort ${d}, sans supports`, overhangHigh: (d) => `surplomb le plus fort ${d}, demande des supports`,

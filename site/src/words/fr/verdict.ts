@@ -21,7 +21,7 @@ export const verdict: Like<typeof en> = {
   cannotPlan: "Pas encore de plan.", tryAgain: "Réessayer",
   stillShown: "Le dessin montre la dernière forme qui a pu être calculée.",
   next: "Ensuite",
-  nextFault: "Corriger la forme : l’endroit est nommé ci-dessus.",
+  nextFault: "Corriger ce qui est nommé plus haut, ou annuler la dernière étape.",
   nextCatch: "Voir où cela accroche, et quel changement de forme libérerait la partie.",
   nextRub: "Voir où cela frotte, et y donner plus de dépouille à la paroi.",
   nextClear: "Imprimer ce autour de quoi on coule le plâtre.",
