@@ -8,7 +8,7 @@ import { canonical } from "./canonical";
 import type { Said } from "./history";
 import { keepSoon } from "./keep/autosave";
 import { decode, likeJob, looksLikePicture, strange } from "./keep/text";
-import { coreOf, edit, faults, now, type Origin, parse, replace, say, set, settle } from "./state";
+import { coreOf, faults, make, now, type Origin, parse, replace, say, set } from "./state";
 import { isNamed, samples } from "./samples";
 import { isPicture } from "./trace/files";
 import { openSvg } from "./trace/svg";
@@ -109,15 +109,13 @@ export async function readRows(text: string, units: string, across: string): Pro
   if (!a) return [];
   const reply = parse<{ job: Job }>(a.reply);
   if ("error" in reply) return faults(reply);
-  edit(() => w.rowsStep, "", (j) => {
+  make(() => w.rowsStep, (j) => {
     j.form.outer = reply.job.form.outer;
     delete j.form.traced;
     j.mold.partingHeights = null;
     if (samples.some((s) => isNamed(s, j.name))) j.name = w.ownPot; // another pot than the sample
   });
-  settle();
   set({ node: null });
-  say(w.rowsStep, true);
   return [];
 }
 

@@ -160,6 +160,15 @@ export function edit(words: Said, tag: string, change: (j: Job) => void): void {
 /** Ends the step under way. */
 export function settle(): void { history.close(); }
 
+/** Makes a change that was offered: a step of undo of its own, told with the way
+ *  back, and brought into view. */
+export function make(words: Said, change: (j: Job) => void): void {
+  edit(words, "", change);
+  settle();
+  say(words(), true);
+  reveal(".drawing");
+}
+
 /** Where another job comes from: a file, a link or a sample that still has it, or
  *  a version or a rescue that only this page holds. */
 export type Origin = "file" | "given" | "kept";

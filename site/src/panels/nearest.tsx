@@ -5,7 +5,7 @@ import { Section } from "../fields";
 import { ghostOf } from "../look";
 import { useNearest } from "../near";
 import { withUnit } from "../numbers";
-import { edit, lookAt, now, settle } from "../state";
+import { lookAt, make, now } from "../state";
 import { w } from "../words";
 
 export function NearestForm({ plan }: { plan: Plan }) {
@@ -28,7 +28,7 @@ export function NearestForm({ plan }: { plan: Plan }) {
                   {found && found.maxChange > 0 && (
                     <button
                       type="button" data-point={`near-${k}`} disabled={stale} aria-label={w.nearTakeIn[k]}
-                      onClick={() => { edit(() => w.nearSteps[k], "", (j) => { Object.assign(j, found.job); }); settle(); }}
+                      onClick={() => make(() => w.nearSteps[k], (j) => { Object.assign(j, found.job); })}
                     >{w.nearTake}</button>
                   )}
                 </dd>

@@ -3,7 +3,7 @@
 import { useState } from "preact/hooks";
 import type { Remedy } from "../contract";
 import { Section } from "../fields";
-import { coreOf, edit, lookAt, now, parse, say, settle } from "../state";
+import { coreOf, lookAt, make, now, parse, reveal, say } from "../state";
 import { language, type Language, w } from "../words";
 
 export function Remedies() {
@@ -28,8 +28,8 @@ export function Remedies() {
                 <li key={i}>
                   <p>{r.text} <b>{r.remedy}</b></p>
                   <div class="actions">
-                    <button type="button" class="small" onClick={() => { edit(() => w.remedyStep(w.remedyCodes[r.code] ?? r.code), "", (j) => { Object.assign(j, r.job); }); settle(); }}>{w.remedyTake}</button>
-                    <button type="button" class="small" aria-pressed={on} onClick={() => lookAt({ place: on ? null : { zFrom: r.zFrom, zTo: r.zTo, of } })}>{w.showPlace}</button>
+                    <button type="button" class="small" onClick={() => make(() => w.remedyStep(w.remedyCodes[r.code] ?? r.code), (j) => { Object.assign(j, r.job); })}>{w.remedyTake}</button>
+                    <button type="button" class="small" aria-pressed={on} onClick={() => { lookAt({ place: on ? null : { zFrom: r.zFrom, zTo: r.zTo, of } }); if (!on) reveal(".drawing"); }}>{w.showPlace}</button>
                   </div>
                 </li>
               );
