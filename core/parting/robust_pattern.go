@@ -16,11 +16,9 @@ import (
 // A dimple goes with its wall, and its depth is measured square to that. What matters
 // is how deep it catches there: on a wall nearer to the axis or farther from it by
 // the error, and tilted by anything up to what the error tilts it by in a swing. The
-// wall about it is taken to be straight while it does, and the difference is added to
-// the catch as it is. Errors are tried up to half a swing, at which a wall would lean by
-// 45 degrees. A dimple across an edge of the form, where the wall bends, can undercut
-// this bound: it did on 2 of 1,192 random pots with sections and dimples, all radii
-// wrong by as much as can be.
+// wall about it is taken to be straight while it does, but for the edge of the form
+// that is nearest, at which it may bend too; and the difference is added to the catch as
+// it is. Errors are tried up to half a swing, at which a wall would lean by 45 degrees.
 
 // ofPattern tells whether a catch is one of the section or of a dimple: it names its
 // own place as what stands in its way.
@@ -66,6 +64,10 @@ type dimpleRow struct {
 	span int
 	r, z float64 // mm
 	a    float64 // tangent of the meridian, radians
+	// edge is how far along the wall an edge of the form stands that a dimple may lie
+	// across, mm, negative before the middle; turn by how much the tangent differs
+	// beyond it, radians. Without one they are 0.
+	edge, turn float64
 }
 
 // dimpleRows are those on the contour up to point end.
@@ -76,10 +78,33 @@ func dimpleRows(m *form.Meridian, end int) []dimpleRow {
 	var out []dimpleRow
 	for _, z := range m.Dimples.Heights {
 		if span, r := m.Outermost(z); span >= 0 && span < end {
-			out = append(out, dimpleRow{m, span, r, z, (m.Spans[span].A0 + m.Spans[span].A1) / 2})
+			d := dimpleRow{m: m, span: span, r: r, z: z, a: (m.Spans[span].A0 + m.Spans[span].A1) / 2}
+			d.bend(end)
+			out = append(out, d)
 		}
 	}
 	return out
+}
+
+// bend finds the nearest edge of the form within reach of a dimple, up to point end.
+func (d *dimpleRow) bend(end int) {
+	reach := d.m.Dimples.Diameter
+	far := d.m.Pts[d.span+1].Dist(form.Point{R: d.r, Z: d.z})
+	for k := d.span + 1; k < end && far < reach; k++ {
+		if d.m.Corner[k] {
+			d.edge, d.turn, reach = far, math.Remainder(d.m.Spans[k].A0-d.m.Spans[k-1].A1, 2*math.Pi), far
+			break
+		}
+		far += d.m.Pts[k].Dist(d.m.Pts[k+1])
+	}
+	far = d.m.Pts[d.span].Dist(form.Point{R: d.r, Z: d.z})
+	for k := d.span; k > 0 && far < reach; k-- {
+		if d.m.Corner[k] {
+			d.edge, d.turn = -far, math.Remainder(d.m.Spans[k-1].A1-d.m.Spans[k].A0, 2*math.Pi)
+			return
+		}
+		far += d.m.Pts[k].Dist(d.m.Pts[k-1])
+	}
 }
 
 // facing is one of its dimples under a pull.
@@ -125,37 +150,60 @@ func (d *dimpleRow) axial(up float64) []facing {
 	return out
 }
 
-// hook is how deep it catches on a straight wall so much farther out and tilted by so
-// much, radians.
-func (d *dimpleRow) hook(l facing, farther, tilt float64) float64 {
+// hook is how deep it catches on its wall so much farther out and tilted by so much,
+// radians, and beyond its edge by so much. But for that edge the wall is straight.
+func (d *dimpleRow) hook(l facing, farther, tilt, beyond float64) float64 {
 	wide, deep := d.m.Dimples.Diameter, d.m.Dimples.Depth
 	ball := (wide*wide/4 + deep*deep) / (2 * deep)
-	r := max(wide/2, d.r+farther)
-	sin, cos := math.Sincos(d.a + tilt)
-	room := func(way float64) float64 { // along the wall, short of the axis
-		if to := way * cos; to < 0 {
-			return min(3*ball, (r-0.1)/-to)
+	mid := form.Point{R: max(wide/2, d.r+farther), Z: d.z}
+	walk := func(from form.Point, a, by float64) form.Point { // along the wall, short of the axis
+		sin, cos := math.Sincos(a)
+		if to := by * cos; from.R+to < 0.1 {
+			by *= max(0.01, from.R-0.1) / -to
 		}
-		return 3 * ball
+		return form.Point{R: from.R + by*cos, Z: from.Z + by*sin}
 	}
-	back, on := room(-1), room(1)
-	w := form.NewWall([]form.Point{{R: r - back*cos, Z: d.z - back*sin}, {R: r + on*cos, Z: d.z + on*sin}}, d.m.Section)
-	b := form.NewBall(w, back, l.azimuth, d.a+tilt, wide, deep)
+	line, s := []form.Point{mid}, 0.0 // where the middle stands along it
+	for _, way := range [2]float64{-1, 1} {
+		leg := []form.Point{walk(mid, d.a+tilt, way*3*ball)}
+		if d.edge*way > 0 {
+			at := walk(mid, d.a+tilt, d.edge)
+			leg = []form.Point{at, walk(at, d.a+beyond+d.turn, way*3*ball)}
+		}
+		if way > 0 {
+			line = append(line, leg...)
+			continue
+		}
+		last := mid
+		for _, p := range leg {
+			s, last = s+last.Dist(p), p
+			line = append([]form.Point{p}, line...)
+		}
+	}
+	w := form.NewWall(line, d.m.Section)
+	b := form.NewBall(w, s, l.azimuth, d.a+tilt, wide, deep)
 	return release.DimpleHook(w, &b, d.a+tilt, l.pull).Depth
 }
 
 // within are the least and the most by which it catches while radii are wrong by no
 // more than e, being depth where they are right.
 func (d *dimpleRow) within(l facing, depth, e float64) (least, most float64) {
-	right := d.hook(l, 0, 0)
+	right := d.hook(l, 0, 0, 0)
 	least, most = depth, depth
 	tilt := math.Atan(2 * e / swing)
 	// a dimple catches least on a wall at some tilt within the range, not at its ends
 	const steps = 2
 	for _, farther := range [2]float64{-e, e} {
 		for k := -steps; k <= steps; k++ {
-			now := depth + d.hook(l, farther, tilt*float64(k)/steps) - right
-			least, most = min(least, now), max(most, now)
+			t := tilt * float64(k) / steps
+			try := func(beyond float64) {
+				now := depth + d.hook(l, farther, t, beyond) - right
+				least, most = min(least, now), max(most, now)
+			}
+			if try(t); d.edge != 0 { // which may bend otherwise too
+				try(-tilt)
+				try(tilt)
+			}
 		}
 	}
 	return least, most

@@ -51,7 +51,7 @@ func changed(all []Scheme, c *Scheme) string {
 // whichever way, the choice stands; and what is said is more than nothing where only
 // the pattern stands against fewer parts.
 func TestChoiceStandsWithPatterns(t *testing.T) {
-	n := uint64(160)
+	n := uint64(320)
 	if testing.Short() {
 		n = 40
 	}
@@ -146,4 +146,21 @@ func mustForm(t *testing.T, nodes []job.Node, s job.Section) *form.Meridian {
 		t.Fatal(err)
 	}
 	return m
+}
+
+// A dimple lies across an edge of the form: with the radii at both ends drawn in and the
+// edge pushed out by 4.13 mm, the wall bends so that one part lets go of it. So no more
+// than that may be said.
+func TestDimpleAcrossAnEdge(t *testing.T) {
+	nodes := []job.Node{corner(0, 0), corner(29.434, 0), corner(32.974, 40.459), corner(45.654, 76.489)}
+	s := job.Section{Kind: job.SectionRound, Dimples: &job.Dimples{Around: 7, Heights: []float64{41.681}, Diameter: 6.333, Depth: 0.209}}
+	r, all, k := patterned(t, nodes, s)
+	c := all[k]
+	_, now, _ := patterned(t, wronged(nodes, func(i int) float64 { return 4.13 * []float64{-1, 1, -1}[i] }), s)
+	if changed(all, &c) != "" || changed(now, &c) == "" {
+		t.Fatalf("%s: as it is %q, wrong by 4.13 mm %q", c.ID, changed(all, &c), changed(now, &c))
+	}
+	if r.RadiusMM > 4.13 || r.RadiusMM < 0.1 {
+		t.Errorf("true to %.3f mm", r.RadiusMM)
+	}
 }
