@@ -25,6 +25,9 @@ type Drawing struct {
 	// Thickest is the largest ball in the wall of a pot cast solid: where its
 	// middle stands, and its diameter. Null for others.
 	Thickest *[3]float64 `json:"thickest"`
+	// InnerDraft is the draft in degrees of each piece of the inner surface of such
+	// a pot, from one point to the next, as the core is pulled up; null for others.
+	InnerDraft []float64 `json:"innerDraft"`
 	// Stretches tell how each piece of the contour, from one point to the
 	// next, stands to the three pulls down, up and outward.
 	Stretches []Stretch `json:"stretches"`
@@ -80,6 +83,11 @@ func (p *Plan) draw() {
 	d.Parts, d.Natches = []Region{}, []NatchMark{}
 	if md.Inner != nil {
 		d.Thickest = &[3]float64{mm(w.thickest.R), mm(w.thickest.Z), mm(p.Casting.SolidWall)}
+		d.InnerDraft = make([]float64, len(w.inner)-1)
+		for i := range d.InnerDraft {
+			a := w.inner[i+1].Sub(w.inner[i])
+			d.InnerDraft[i] = rounded(100*math.Atan2(a.R, a.Z)*180/math.Pi) / 100
+		}
 	}
 	done := false
 	for i := range md.Parts {

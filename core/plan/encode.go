@@ -83,6 +83,17 @@ func (d *Drawing) append(b []byte) []byte {
 	} else {
 		b = appendThree(b, d.Thickest)
 	}
+	b = append(b, `,"innerDraft":`...)
+	if d.InnerDraft == nil {
+		b = append(b, "null"...)
+	} else {
+		sep := byte('[')
+		for _, v := range d.InnerDraft {
+			b = appendNumber(append(b, sep), v)
+			sep = ','
+		}
+		b = append(b, ']')
+	}
 	b = append(b, `,"stretches":[`...)
 	for i := range d.Stretches {
 		if i > 0 {

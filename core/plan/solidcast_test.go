@@ -60,6 +60,14 @@ func TestThickestWallAgainstAGrid(t *testing.T) {
 		if d := p.Drawing.Thickest; d == nil || math.Abs(d[0]-at.R) > 1e-3 || math.Abs(d[1]-at.Z) > 1e-3 || math.Abs(d[2]-got) > 1e-3 {
 			t.Errorf("form %d: the drawing has %v", k, d)
 		}
+		for i, draft := range p.Drawing.InnerDraft { // none of these cores catches
+			if draft < 0 || draft > 90 {
+				t.Errorf("form %d: draft %g of piece %d", k, draft, i)
+			}
+		}
+		if n := len(p.Drawing.InnerDraft); n != len(p.Drawing.Inner)-1 || p.Drawing.InnerDraft[0] < 85 || p.Drawing.InnerDraft[n-1] > 60 {
+			t.Errorf("form %d: drafts %v of the inner surface", k, p.Drawing.InnerDraft)
+		}
 		// two faces: a quarter of the time of one
 		near(t, "minutes", p.Casting.Minutes, got*got/4/p.Casting.CastingRate, 1e-9)
 		if p.Flow.Drains != nil {

@@ -4,15 +4,16 @@
 // the next; it is a picture of the move, and nothing is read from it.
 import type { At, Job, Plan } from "./contract";
 import { along } from "./editor/steps";
+import { lineOf, nodesOf } from "./editor/surface";
 
-/** The contour of plan, which is of the job planned, bent to the nodes of job;
+/** A surface of plan, which is of the job planned, bent to the nodes of job;
  *  the plan's own where they are no other, or not the same nodes moved. */
-export function ahead(plan: Plan, planned: Job, job: Job): At[] {
-  const own = plan.drawing.contour, from = planned.form.outer, to = job.form.outer;
+export function ahead(plan: Plan, planned: Job, job: Job, inside = false): At[] {
+  const own = lineOf(plan, inside), from = nodesOf(planned, inside), to = nodesOf(job, inside);
   if (from.length !== to.length || planned.form.size !== job.form.size) return own;
   const by = to.map((n, i): At => [(n.r - from[i]!.r) * plan.scale, (n.z - from[i]!.z) * plan.scale * (plan.drawing.turned ? -1 : 1)]);
   if (by.every(([r, z]) => r === 0 && z === 0)) return own;
-  const at = along(plan, from), out = [...own];
+  const at = along(plan, from, own), out = [...own];
   for (let i = 0; i + 1 < at.length; i++) {
     const [a, b] = [by[i]!, by[i + 1]!], straight = from[i]!.corner && from[i + 1]!.corner;
     if (![...a, ...b].some((x) => x !== 0)) continue;

@@ -164,6 +164,10 @@ export interface Drawing {
   natches: { part: string; at: At; azimuth: number; radius: number; level: boolean }[];
   /** Rims of dimples as they are seen on the left half of the elevation. */
   dimples: At[][];
+  /** Where the wall of a pot cast solid is thickest, r and z, and how thick; null for others. */
+  thickest: [number, number, number] | null;
+  /** Draft of each piece of its inner surface as the core is pulled up. */
+  innerDraft: number[] | null;
   /** For each piece of contour: draft and depth of catch for the pulls down, up, outward. */
   stretches: { draft: [number, number, number]; depth: [number, number, number] }[];
 }

@@ -3,25 +3,25 @@
 // where air or slip is held.
 import { draftColour } from "./cividis";
 import type { At, Plan, Pocket } from "./contract";
-import type { Looked } from "./looked";
+import { type Looked, walled } from "./looked";
 import { volume } from "./numbers";
 import { path, type View, X, Y } from "./view";
 import { w } from "./words";
 
-/** The wall of the elevation in the colour of its draft, to the whole degree. */
+/** The wall of the elevation in the colour of its draft, to the whole degree; of a
+ *  core the inner surface, in the section. */
 export function Draft({ v, plan, looked }: { v: View; plan: Plan; looked: Looked }) {
-  const { contour, stretches } = plan.drawing;
-  const runs: { colour: string; at: At[] }[] = [];
-  for (let i = looked.from; i < looked.to; i++) {
-    const colour = draftColour(Math.round(stretches[i]!.draft[looked.pull])), a = contour[i]!, b = contour[i + 1]!;
+  const runs: { colour: string; at: At[] }[] = [], { line, draft, from, to, core } = walled(plan, looked), side = core ? 1 : -1;
+  for (let i = from; i < to; i++) {
+    const colour = draftColour(Math.round(draft(i))), a = line[i]!, b = line[i + 1]!;
     const last = runs[runs.length - 1];
     if (last?.colour === colour && last.at[last.at.length - 1] === a) last.at.push(b);
     else runs.push({ colour, at: [a, b] });
   }
   return (
     <g class="draft">
-      <path class="rim" d={runs.map((r) => path(v, r.at, false, -1)).join("")} />
-      {runs.map((r, i) => <path key={i} d={path(v, r.at, false, -1)} stroke={r.colour} />)}
+      <path class="rim" d={runs.map((r) => path(v, r.at, false, side)).join("")} />
+      {runs.map((r, i) => <path key={i} d={path(v, r.at, false, side)} stroke={r.colour} />)}
     </g>
   );
 }

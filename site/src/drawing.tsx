@@ -7,6 +7,7 @@ import type { At, Job, Plan, Scheme } from "./contract";
 import { Apart, extents, pieces } from "./drawing-apart";
 import { Draft, Ghost, Held, Place } from "./drawing-release";
 import { SeamHandles, Seams } from "./drawing-seams";
+import { nodesOf } from "./editor/surface";
 import { useHands, type Zoom, zoomKey } from "./editor/zoom";
 import { ZoomTools } from "./editor/zoomtools";
 import { hand } from "./later";
@@ -16,7 +17,7 @@ import { Marks, Pulls } from "./marks";
 import { useMeasured } from "./measured";
 import { memo } from "./memo";
 import { Nodes } from "./nodes";
-import { show } from "./numbers";
+import { show, withUnit } from "./numbers";
 import { look } from "./parts-look";
 import { now, set } from "./state";
 import { Stretched } from "./stretched";
@@ -49,6 +50,7 @@ export function Drawing({ plan, scheme }: { plan: Plan; scheme: Scheme }) {
   };
   useEffect(() => () => hand(false), []);
   const wall = useMemo(() => (answered === job ? plan.drawing.contour : ahead(plan, planned!, job)), [plan, planned, job, answered]);
+  const inner = useMemo(() => (answered === job || !job.form.inner ? plan.drawing.inner : ahead(plan, planned!, job, true)), [plan, planned, job, answered]);
   const release = tab === "release", seen = release ? looked(plan, scheme) : null;
   const stretched = release && at.stretch > 1;
   const near = release && at.near?.of === planned ? at.near : null, which = ghostOf(at, plan);
@@ -66,7 +68,7 @@ export function Drawing({ plan, scheme }: { plan: Plan; scheme: Scheme }) {
           {open ? <Apart v={v} plan={plan} scheme={scheme} /> : <Mold v={v} plan={plan} />}
           <PictureBehind v={v} plan={plan} />
           {!open && <Letters v={v} plan={plan} scheme={scheme} />}
-          <Pot v={v} plan={plan} planned={planned!} contour={wall} bare={stretched} solid={open && at.body === "positive"} />
+          <Pot v={v} plan={plan} planned={planned!} contour={wall} inside={inner} bare={stretched} solid={open && at.body === "positive"} />
           {release && <Held v={v} plan={plan} />}
           {release && at.place && <Place v={v} zFrom={at.place.zFrom} zTo={at.place.zTo} />}
           {ghost && <Ghost v={v} contour={ghost} rim={plan.drawing.contour.at(-1)![0]} both={!stretched} />}
@@ -76,7 +78,8 @@ export function Drawing({ plan, scheme }: { plan: Plan; scheme: Scheme }) {
           <line class="axis" x1={v.x0} x2={v.x0} y1={Y(v, v.top) - 16} y2={Y(v, v.bottom) + 16} />
           {!stretched && <Marks v={v} plan={plan} scheme={scheme} tab={tab} look={at} part={part} />}
           {!open && <Pulls v={v} plan={plan} scheme={scheme} />}
-          {!open && <Nodes job={job} plan={plan} view={v} hold={hold} />}
+          {!open && <Nodes job={job} plan={plan} view={v} hold={hold} inside={false} />}
+          {!open && job.form.inner && <Nodes job={job} plan={plan} view={v} hold={hold} inside />}
           {tab === "parts" && !open && <SeamHandles v={v} plan={plan} scheme={scheme} hold={hold} />}
         </svg>
       )}
@@ -87,7 +90,7 @@ export function Drawing({ plan, scheme }: { plan: Plan; scheme: Scheme }) {
 
 /** Where the selected node stands: what keys and buttons zoom about. */
 function atNode(v: View, plan: Plan): [number, number] | undefined {
-  const { job, node } = now(), n = node === null ? undefined : job.form.outer[node];
+  const { job, node, inside } = now(), n = node === null ? undefined : nodesOf(job, inside)[node];
   return n && [X(v, n.r * plan.scale), Y(v, seat(plan, n.z))];
 }
 
@@ -176,12 +179,12 @@ function letterAt(v: View, outline: readonly At[]): [number, number] {
   return [X(v, r) - 8, Y(v, (Math.min(...face) + Math.max(...face)) / 2)];
 }
 
-interface PotProps { v: View; plan: Plan; planned: Job; contour: readonly At[]; bare: boolean; solid: boolean }
+interface PotProps { v: View; plan: Plan; planned: Job; contour: readonly At[]; inside: readonly At[]; bare: boolean; solid: boolean }
 
 /** The pot with its wall along the contour: elevation, unless bare, and section;
  *  solid for the positive. */
-const Pot = memo(({ v, plan, planned, contour, bare, solid }: PotProps) => {
-  const inner = solid ? [] : plan.drawing.inner ?? [];
+const Pot = memo(({ v, plan, planned, contour, inside, bare, solid }: PotProps) => {
+  const inner = solid ? [] : inside ?? [];
   const rim = contour[contour.length - 1]!;
   const seen: At[] = contour.slice(standing(contour)); // from the side the foot's recess is hidden
   const mouth = plan.drawing.opening[0];
@@ -198,9 +201,21 @@ const Pot = memo(({ v, plan, planned, contour, bare, solid }: PotProps) => {
       <path class={solid ? "positive" : "clay"} d={path(v, wall, solid || inner.length > 1)} />
       <path class="edges" d={path(v, contour)} />
       <path class="outline" d={path(v, cast)} />
+      {planned.form.inner && inner.length > 1 && <path class="outline" d={path(v, inner)} />}
+      {plan.drawing.thickest && inner.length > 1 && <Thickest v={v} at={plan.drawing.thickest} />}
     </g>
   );
 });
+
+/** The largest ball in the wall of a pot cast solid, with its diameter. */
+function Thickest({ v, at: [r, z, d] }: { v: View; at: [number, number, number] }) {
+  return (
+    <g class="thickest">
+      <circle cx={X(v, r)} cy={Y(v, z)} r={(d / 2) * v.k}><title>{w.thickest(withUnit(d, "mm"))}</title></circle>
+      {d * v.k > 34 && <text x={X(v, r)} y={Y(v, z) + 4} text-anchor="middle">{show(d)}</text>}
+    </g>
+  );
+}
 
 /** The index of the point on which the pot stands farthest out. */
 function standing(contour: readonly At[]): number {

@@ -33,3 +33,10 @@ export function looked(plan: Plan, scheme: Scheme): Looked {
   const [from, to] = held(plan, part);
   return { pull: pullOf(part), from, to, part };
 }
+
+/** The line that is looked at, and the draft of its pieces; of a core the inner surface. */
+export function walled(plan: Plan, { part, from, to, pull }: Looked) {
+  const { contour, stretches, inner, innerDraft } = plan.drawing;
+  if (part?.name === "core" && innerDraft) return { line: inner, draft: (i: number) => innerDraft[i]!, from: 0, to: innerDraft.length, core: true };
+  return { line: contour, draft: (i: number) => stretches[i]!.draft[pull], from, to, core: false };
+}

@@ -8,6 +8,7 @@ import type { Job, Plan } from "./contract";
 import { early } from "./early";
 import { addNode, moveNode, nodeKind, removeNode, stations, turnNode } from "./editor/steps";
 import { stretch } from "./editor/stretch";
+import { lineOf, nodeName, nodesOf } from "./editor/surface";
 import { memo } from "./memo";
 import { hundredth, withUnit } from "./numbers";
 import { now, set, settle } from "./state";
@@ -18,18 +19,18 @@ import { path, seat, unseat, type View, X, Y } from "./view";
 const SNAP = 7;
 
 /** The keys of one node; true when the key was meant for it. */
-function press(e: KeyboardEvent, i: number): boolean {
+function press(e: KeyboardEvent, i: number, inside: boolean): boolean {
   if (e.ctrlKey || e.metaKey) return false;
-  const n = now().job.form.outer[i]!;
+  const n = nodesOf(now().job, inside)[i]!;
   const step = e.altKey ? 0.01 : e.shiftKey ? 1 : 0.1;
   switch (e.key) {
-    case "ArrowLeft": moveNode(i, n.r - step, n.z); return true;
-    case "ArrowRight": moveNode(i, n.r + step, n.z); return true;
-    case "ArrowUp": moveNode(i, n.r, n.z + step); return true;
-    case "ArrowDown": moveNode(i, n.r, n.z - step); return true;
-    case "Enter": turnNode(i); return true;
-    case "Insert": addNode(i); return true;
-    case "Delete": case "Backspace": removeNode(i); return true;
+    case "ArrowLeft": moveNode(i, n.r - step, n.z, inside); return true;
+    case "ArrowRight": moveNode(i, n.r + step, n.z, inside); return true;
+    case "ArrowUp": moveNode(i, n.r, n.z + step, inside); return true;
+    case "ArrowDown": moveNode(i, n.r, n.z - step, inside); return true;
+    case "Enter": turnNode(i, inside); return true;
+    case "Insert": addNode(i, inside); return true;
+    case "Delete": case "Backspace": removeNode(i, inside); return true;
     case "Escape": set({ node: null }); return true;
   }
   return false;
@@ -41,40 +42,41 @@ function place(plan: Plan, view: View, e: MouseEvent): [number, number] {
   return [(e.clientX - box.left - view.x0) / view.k / plan.scale, unseat(plan, (view.y0 - e.clientY + box.top) / view.k)];
 }
 
-interface Props { job: Job; plan: Plan; view: View; hold: (on: boolean) => void }
+interface Props { job: Job; plan: Plan; view: View; hold: (on: boolean) => void; inside: boolean }
 interface Guide { r?: number; z?: number }
 /** What a hand does to a node, by its index. */
 interface Hand { down(e: PointerEvent, i: number): void; move(e: PointerEvent, i: number): void; up(): void }
 
-export function Nodes({ job, plan, view, hold }: Props) {
+/** The nodes of one surface, and its wall. */
+export function Nodes({ job, plan, view, hold, inside }: Props) {
   const grab = useRef<{ id: number; dr: number; dz: number; off: () => void } | null>(null);
   const [guide, setGuide] = useState<Guide>({});
-  const scale = plan.scale, outer = job.form.outer, [from, to] = stretch(outer.length, now().node);
+  const scale = plan.scale, nodes = nodesOf(job, inside), node = now().inside === inside ? now().node : null, [from, to] = stretch(nodes.length, node);
   const drag = (e: PointerEvent, i: number) => {
     const g = grab.current!, [r0, z0] = place(plan, view, e);
     const to = (x: number) => (e.altKey ? hundredth(x) : Math.round(x * 10) / 10);
     let r = to(r0 + g.dr), z = to(z0 + g.dz);
     const seen: Guide = {}, reach = SNAP / view.k / scale;
     if (now().snap && !e.altKey) {
-      for (const n of [outer[i - 1], outer[i + 1]]) {
+      for (const n of [nodes[i - 1], nodes[i + 1]]) {
         if (n && seen.r === undefined && Math.abs(n.r - r) < reach) r = seen.r = n.r;
         if (n && seen.z === undefined && Math.abs(n.z - z) < reach) z = seen.z = n.z;
       }
     }
     setGuide((was) => (was.r === seen.r && was.z === seen.z ? was : seen)); // the same again draws nothing
-    moveNode(i, r, z);
+    moveNode(i, r, z, inside);
   };
   const hand = useRef<Hand>(null), held = useRef<Hand>({
     down: (e, i) => hand.current!.down(e, i), move: (e, i) => hand.current!.move(e, i), up: () => hand.current!.up(),
   });
   hand.current = {
     down(e, i) {
-      const dot = e.currentTarget as Element, n = outer[i]!, [r, z] = place(plan, view, e);
+      const dot = e.currentTarget as Element, n = nodes[i]!, [r, z] = place(plan, view, e);
       dot.setPointerCapture(e.pointerId);
       grab.current = { id: e.pointerId, dr: n.r - r, dz: n.z - z, off: early(dot, (m) => held.current.move(m, i)) };
       settle();
       hold(true);
-      set({ node: i });
+      set({ node: i, inside });
     },
     move(e, i) { if (grab.current?.id === e.pointerId) drag(e, i); },
     up() {
@@ -86,14 +88,14 @@ export function Nodes({ job, plan, view, hold }: Props) {
     },
   };
   return (
-    <g class="nodes">
-      <Wall plan={plan} view={view} />
+    <g class={inside ? "nodes inner" : "nodes"}>
+      <Wall plan={plan} view={view} inside={inside} />
       {guide.r !== undefined && <path class="guide" d={`M${X(view, guide.r * scale)} 0V${view.height}`} />}
       {guide.z !== undefined && <path class="guide" d={`M0 ${Y(view, seat(plan, guide.z))}H${view.width}`} />}
-      <Adders plan={plan} view={view} />
-      {outer.slice(from, to).map((n, k) => (
+      <Adders plan={plan} view={view} inside={inside} />
+      {nodes.slice(from, to).map((n, k) => (
         <Dot
-          key={from + k} i={from + k} count={outer.length} r={n.r} z={n.z} corner={!!n.corner} on={now().node === from + k}
+          key={from + k} i={from + k} inside={inside} count={nodes.length} r={n.r} z={n.z} corner={!!n.corner} on={node === from + k}
           x={X(view, n.r * scale)} y={Y(view, seat(plan, n.z))} hand={held.current}
         />
       ))}
@@ -101,18 +103,18 @@ export function Nodes({ job, plan, view, hold }: Props) {
   );
 }
 
-interface DotProps { i: number; count: number; r: number; z: number; corner: boolean; on: boolean; x: number; y: number; hand: Hand }
+interface DotProps { i: number; inside: boolean; count: number; r: number; z: number; corner: boolean; on: boolean; x: number; y: number; hand: Hand }
 
 /** One node: of many, a drag moves one. */
-const Dot = memo(({ i, count, r, z, corner, on, x, y, hand }: DotProps) => (
+const Dot = memo(({ i, inside, count, r, z, corner, on, x, y, hand }: DotProps) => (
   <g
-    tabindex={0} role="button" class={`node${on ? " on" : ""}${i === count - 1 ? " rim" : ""}`}
-    aria-label={w.nodeLabel(i + 1, count, withUnit(r, "mm", 2), withUnit(z, "mm", 2), nodeKind({ corner }))}
+    tabindex={0} role="button" class={`node${on ? " on" : ""}${i === count - 1 && !inside ? " rim" : ""}`}
+    aria-label={w.nodeLabel(nodeName(i, inside), count, withUnit(r, "mm", 2), withUnit(z, "mm", 2), nodeKind({ corner }))}
     aria-pressed={on}
-    onFocus={() => set({ node: i })}
+    onFocus={() => set({ node: i, inside })}
     onBlur={() => settle()}
-    onKeyDown={(e) => { if (press(e, i)) { e.preventDefault(); e.stopPropagation(); } }}
-    onDblClick={() => turnNode(i)}
+    onKeyDown={(e) => { if (press(e, i, inside)) { e.preventDefault(); e.stopPropagation(); } }}
+    onDblClick={() => turnNode(i, inside)}
     onPointerDown={(e) => { if (e.button === 0) hand.down(e, i); }}
     onPointerMove={(e) => hand.move(e, i)}
     onLostPointerCapture={() => hand.up()}
@@ -124,17 +126,17 @@ const Dot = memo(({ i, count, r, z, corner, on, x, y, hand }: DotProps) => (
 
 /** The wall as a broad unseen line: pressed twice, it takes a node there. The
  *  plus beside the selected node and the Insert key do the same. */
-const Wall = memo(({ plan, view }: { plan: Plan; view: View }) => {
+const Wall = memo(({ plan, view, inside }: { plan: Plan; view: View; inside: boolean }) => {
   const add = (e: MouseEvent) => {
-    const at = nearest(plan, ...place(plan, view, e));
-    if (at) addNode(at.after, [at.r, at.z]);
+    const at = nearest(plan, inside, ...place(plan, view, e));
+    if (at) addNode(at.after, inside, [at.r, at.z]);
   };
-  return <path class="wall-hit" d={path(view, plan.drawing.contour)} onDblClick={add} />;
+  return <path class="wall-hit" d={path(view, lineOf(plan, inside))} onDblClick={add} />;
 });
 
 /** The place of the wall nearest to one of the half-plane, and the node before it. */
-function nearest(plan: Plan, r: number, z: number): { r: number; z: number; after: number } | null {
-  const at = stations(plan), c = plan.drawing.contour;
+function nearest(plan: Plan, inside: boolean, r: number, z: number): { r: number; z: number; after: number } | null {
+  const at = stations(plan, inside), c = lineOf(plan, inside);
   let best = -1, least = Infinity, place: [number, number] = [r, z];
   for (let i = 0; i + 1 < c.length; i++) {
     const ar = c[i]![0] / plan.scale, az = unseat(plan, c[i]![1]), br = c[i + 1]![0] / plan.scale, bz = unseat(plan, c[i + 1]![1]);
@@ -149,10 +151,10 @@ function nearest(plan: Plan, r: number, z: number): { r: number; z: number; afte
 }
 
 /** A plus in the middle of each stretch beside the selected node, where there is room. */
-function Adders({ plan, view }: { plan: Plan; view: View }) {
+function Adders({ plan, view, inside }: { plan: Plan; view: View; inside: boolean }) {
   const { node } = now();
-  if (node === null) return null;
-  const at = stations(plan), c = plan.drawing.contour;
+  if (node === null || now().inside !== inside) return null;
+  const at = stations(plan, inside), c = lineOf(plan, inside);
   return (
     <>
       {[node - 1, node].filter((a) => a >= 0 && at[a + 1] !== undefined).map((a) => {
@@ -160,7 +162,7 @@ function Adders({ plan, view }: { plan: Plan; view: View }) {
         const x = X(view, ar), y = Y(view, az);
         if (Math.hypot(X(view, p[0]) - x, Y(view, p[1]) - y) < 26 || Math.hypot(X(view, q[0]) - x, Y(view, q[1]) - y) < 26) return null;
         return (
-          <g key={a} class="adder" aria-hidden="true" onClick={(e) => { if (e.detail < 2) addNode(a); }}>
+          <g key={a} class="adder" aria-hidden="true" onClick={(e) => { if (e.detail < 2) addNode(a, inside); }}>
             <circle class="hit" cx={x} cy={y} r={20} />
             <circle class="dot" cx={x} cy={y} r={7} />
             <path d={`M${x - 3.5} ${y}h7M${x} ${y - 3.5}v7`} />

@@ -5,7 +5,7 @@ import type { ComponentChildren } from "preact";
 import { apart } from "./apart";
 import type { At, Plan, Scheme } from "./contract";
 import { ghostOf } from "./look";
-import { looked } from "./looked";
+import { looked, walled } from "./looked";
 import { show, volume, withUnit } from "./numbers";
 import { look as lookOf } from "./parts-look";
 import { now } from "./state";
@@ -44,6 +44,11 @@ export function TableView({ plan, scheme }: { plan: Plan; scheme: Scheme }) {
       <Parts plan={plan} scheme={scheme} />
       <Places plan={plan} scheme={scheme} />
       <Wall plan={plan} scheme={scheme} />
+      {now().planned?.form.inner && (
+        <Tabled caption={w.inner} heads={[w.reading.wallHeight, w.reading.radius]}>
+          {stations(plan.drawing.inner).map((i) => { const [x, z] = plan.drawing.inner[i]!; return <tr key={i}><th scope="row">{show(z)}</th><td>{show(x, 2)}</td></tr>; })}
+        </Tabled>
+      )}
     </section>
   );
 }
@@ -77,6 +82,7 @@ function Places({ plan, scheme }: { plan: Plan; scheme: Scheme }) {
   const rows: [string, string, string][] = [
     ...scheme.partingHeights.map((z): [string, string, string] => [r.seam, show(z), ""]),
     ...(mouth && plan.drawing.opening.length > 1 ? [[r.trimLine, show(mouth[1]), ""] as [string, string, string]] : []),
+    ...(plan.drawing.thickest ? [[w.thickestPlace, show(plan.drawing.thickest[1]), mm(plan.drawing.thickest[2])] as [string, string, string]] : []),
     ...(dimples ? dimples.heights.map((z): [string, string, string] => [w.dimples, show(seat(plan, z)), `${dimples.around} × Ø ${mm(dimples.diameter * plan.scale)}`]) : []),
     ...plan.drawing.natches.map((n): [string, string, string] => [r.natch, show(n.at[1]), r.atAxis(withUnit(n.at[0], "mm"), `${show(n.azimuth, 0)}°`)]),
     ...parts.flatMap((p) => p.catches.map((c): [string, string, string] => [r.catches(w.partName(p.name)), span(c.zFrom, c.zTo), r.deep(mm(c.depth))])),
@@ -94,17 +100,18 @@ function Places({ plan, scheme }: { plan: Plan; scheme: Scheme }) {
 }
 
 function Wall({ plan, scheme }: { plan: Plan; scheme: Scheme }) {
-  const { tab, look } = now(), { contour, stretches } = plan.drawing, r = w.reading;
-  const release = tab === "release" ? looked(plan, scheme) : null, off = release && look.stretch > 1 ? reference(plan, look.line) : null;
-  const first = off ? Math.max(wallFrom(plan), release!.from) : release?.from ?? 0, last = release?.to ?? contour.length - 1;
+  const { tab, look } = now(), r = w.reading;
+  const release = tab === "release" ? looked(plan, scheme) : null, wall = release && walled(plan, release);
+  const off = release && look.stretch > 1 && !wall!.core ? reference(plan, look.line) : null, contour = wall?.line ?? plan.drawing.contour;
+  const first = off ? Math.max(wallFrom(plan), wall!.from) : wall?.from ?? 0, last = wall?.to ?? contour.length - 1;
   return (
     <Tabled caption={r.wall} heads={[r.wallHeight, r.radius, ...(release ? [r.draft(w.apartPulls[PULLS[release.pull]])] : []), ...(off ? [r.offLine] : [])]}>
       {stations(contour, first, last).map((i) => {
-        const [x, z] = contour[i]!, piece = stretches[Math.min(i, last - 1)];
+        const [x, z] = contour[i]!;
         return (
           <tr key={i}>
             <th scope="row">{show(z)}</th><td>{show(x, 2)}</td>
-            {release && <td>{piece ? `${show(piece.draft[release.pull])}°` : ""}</td>}
+            {release && <td>{last > first ? `${show(wall!.draft(Math.min(i, last - 1)))}°` : ""}</td>}
             {off && <td>{show(x - off(z), 2)}</td>}
           </tr>
         );

@@ -5,6 +5,7 @@
 import { canonical } from "./canonical";
 import type { Core, Progress } from "./core";
 import type { Fault, Job, Plan } from "./contract";
+import { nodesOf } from "./editor/surface";
 import { whole, type Zoom } from "./editor/zoom";
 import { History, type Said } from "./history";
 import { firstLook, type Look } from "./look";
@@ -30,8 +31,9 @@ export interface State {
   progress: Progress | null;
   slow: boolean;
   tab: Tab;
-  /** Index of the selected node of form.outer. */
+  /** Index of the selected node: of form.inner where inside, else of form.outer. */
   node: number | null;
+  inside: boolean;
   /** Name of the part that the Release panel looks at. */
   part: string | null;
   look: Look;
@@ -80,7 +82,7 @@ export async function begin(left: Found[] | undefined, job: Job, plan: (() => Pr
   history = new History(job);
   state = {
     job, ready: false, plan: null, planned: null, answered: null, faults: [], progress: null, slow: false,
-    tab: "form", node: null, part: null, look: firstLook, saved: null, given: null, damaged: null, zoom: whole, snap: true, trace: null, behind: null, svg: null, handed: null, storage: left !== undefined, toast: null,
+    tab: "form", node: null, inside: false, part: null, look: firstLook, saved: null, given: null, damaged: null, zoom: whole, snap: true, trace: null, behind: null, svg: null, handed: null, storage: left !== undefined, toast: null,
     rows: { text: "", units: "", across: "radius", open: false, faults: [] },
   };
   keepFrom(bench, () => { if (state.storage) { set({ storage: false }); say(w.keep.full); } });
@@ -207,7 +209,7 @@ export function redo(): void {
 }
 
 function take(job: Job): void {
-  const node = state.node !== null && state.node < job.form.outer.length ? state.node : null;
+  const node = state.node !== null && state.node < nodesOf(job, state.inside).length ? state.node : null;
   set({ job, node });
   keepSoon();
   replan();

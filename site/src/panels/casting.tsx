@@ -32,18 +32,18 @@ export function CastingPanel({ plan }: { plan: Plan }) {
       </Section>
       <Section title={w.castTitle} of={["slip"]}>
         <div class="row">
-          <NumberField length ask="wall" label={w.wall} unit="mm" field="clay.wall" value={job.clay.wall} set={(j, x) => { j.clay.wall = x; }} />
+          {!job.form.inner && <NumberField length ask="wall" label={w.wall} unit="mm" field="clay.wall" value={job.clay.wall} set={(j, x) => { j.clay.wall = x; }} />}
           <SlipWeight />
         </div>
-        <Figs {...of} keys={["minutes", "minutesLow", "minutesHigh", "slipFill", "slipTaken", "slipReturned", "levelDrop"]} />
-        <Walls casting={plan.casting} wanted={job.clay.wall} />
+        <Figs {...of} keys={["solidWall", "minutes", "minutesLow", "minutesHigh", "slipFill", "slipTaken", "slipReturned", "levelDrop"]} />
+        <Walls casting={plan.casting} wanted={plan.drawing.thickest ? plan.drawing.thickest[2] / 2 : job.clay.wall} faces={!!plan.drawing.thickest} />
         <div class="ask">
           <NumberField label={w.afterMinutes} unit="min" field="casting.minutes" value={job.casting.minutes} set={(j, x) => { j.casting.minutes = x; }} />
           <Figs {...of} keys={["wallAfter"]} />
         </div>
         <Trials />
         <More {...of} group="Slip" but={["slipFill", "slipTaken", "slipReturned", "levelDrop"]} />
-        <More {...of} group="Wall" but={["minutes", "minutesLow", "minutesHigh", "wallAfter", "wallMinutes"]} />
+        <More {...of} group="Wall" but={["solidWall", "minutes", "minutesLow", "minutesHigh", "wallAfter", "wallMinutes"]} />
         <Cautions plan={plan} of={["slipDensity", "spareRunsDry", "firstCast"]} />
       </Section>
       <Section title={w.laterTitle}>

@@ -10,6 +10,7 @@ import { Source, TakeOut } from "../trace/source";
 import { SvgPanel } from "../trace/svg";
 import { w } from "../words";
 import { Coordinates } from "./coordinates";
+import { Inside } from "./inside";
 import { Rows } from "./rows";
 
 export function FormPanel() {
@@ -36,6 +37,7 @@ export function FormPanel() {
         <Coordinates />
         <Rows />
       </Section>
+      <Inside />
       <TakeOut />
       <Section title={w.shrinkage} of={["shrinkage"]}>
         <div class="row">

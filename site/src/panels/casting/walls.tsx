@@ -4,7 +4,7 @@ import type { Figures } from "../../contract";
 import { withUnit } from "../../numbers";
 import { w } from "../../words";
 
-export function Walls({ casting, wanted }: { casting: Figures; wanted: number }) {
+export function Walls({ casting, wanted, faces }: { casting: Figures; wanted: number; faces: boolean }) {
   const rows = [
     ...casting.walls.filter((x) => Math.abs(x.wall - wanted) > 1e-6).map((x) => ({ ...x, on: false })),
     { minutes: casting["minutes"] as number, wall: wanted, on: true },
@@ -12,7 +12,7 @@ export function Walls({ casting, wanted }: { casting: Figures; wanted: number })
   const most = Math.max(...rows.map((r) => r.wall));
   return (
     <table class="walls">
-      <caption>{w.wallsTitle}</caption>
+      <caption>{faces ? w.wallsFaces : w.wallsTitle}</caption>
       <tbody>
         {rows.map((r) => (
           <tr key={r.on ? "wanted" : r.minutes} class={r.on ? "on" : ""}>

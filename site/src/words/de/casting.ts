@@ -28,7 +28,7 @@ export const casting: Like<typeof en> = {
   bucketsOf: "Eimer", inEach: "je",
   total: "Zusammen",
   castTitle: "Schlicker und wie lange er bleibt",
-  wallsTitle: "Wand über die Zeit", wanted: "gewünscht",
+  wallsTitle: "Wand über die Zeit", wallsFaces: "Wand an jeder der beiden Flächen über die Zeit", wanted: "gewünscht",
   afterMinutes: "Welche Wand nach",
   laterTitle: "Güsse eines Tages",
   laterLine: (i, m) => `${nth[i] ?? `${i + 1}.`} Guss ${m}`,

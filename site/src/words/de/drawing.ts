@@ -16,6 +16,7 @@ export const drawing: Like<typeof en> = {
   nudgeIn: "1 mm nach innen", nudgeOut: "1 mm nach außen", nudgeDown: "1 mm tiefer", nudgeUp: "1 mm höher",
   moved: (i) => `Knoten ${i} verschoben`, added: (i) => `Knoten nach ${i} eingefügt`,
   removed: (i) => `Knoten ${i} entfernt`, turned: (i) => `Knoten ${i}: Ecke oder rund`,
+  thickest: (d) => `Dickste Wand: ${d}, dort wird der Ton zuletzt fest.`, thickestPlace: "dickste Wand",
   elevation: "Ansicht", section: "Schnitt", trimLine: "Schnittlinie",
   seam: (z) => `Naht ${z}`,
   catchMark: (d) => `hakt ${d}`, trapMark: (d) => `Falle ${d}`,
@@ -25,7 +26,7 @@ export const drawing: Like<typeof en> = {
   panLeft: "Zeigen, was links ist", panRight: "Zeigen, was rechts ist", panUp: "Zeigen, was oben ist", panDown: "Zeigen, was unten ist",
   firstNode: "Knoten 1 wählen", nodeBefore: "Voriger Knoten", nodeAfter: "Nächster Knoten",
   toward: (k) => `zu Knoten ${k}`, straight: "gerade", upright: "senkrecht", level: "waagerecht", snap: "Fangen",
-  straightened: (i, k) => `Strecke von Knoten ${Math.min(i, k)} bis ${Math.max(i, k)} begradigt`,
+  straightened: (i, k) => `Strecke von Knoten ${i} bis ${k} begradigt`,
   linedUp: (i, k, how) => `Knoten ${i} ${how === "upright" ? "senkrecht über" : "auf gleiche Höhe mit"} Knoten ${k} gesetzt`,
   behind: "Bild hinter dem Profil", behindShow: "Das Bild zeigen", behindHow: "Wie kräftig",
 };

@@ -25,7 +25,7 @@ export const casting = {
   bucketsOf: "Buckets", inEach: "each",
   total: "Together",
   castTitle: "Slip and the time it stays in",
-  wallsTitle: "Wall over time", wanted: "wanted",
+  wallsTitle: "Wall over time", wallsFaces: "Wall on each of the two faces over time", wanted: "wanted",
   afterMinutes: "What wall after",
   laterTitle: "Casts of one day",
   laterLine: (i: number, m: string) => `${nth[i] ?? `No. ${i + 1}`} cast ${m}`,

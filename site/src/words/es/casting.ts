@@ -25,7 +25,7 @@ export const casting = {
   bucketsOf: "Cubos", inEach: "por cubo",
   total: "Juntos",
   castTitle: "La barbotina y su tiempo en el molde",
-  wallsTitle: "La pared según el tiempo", wanted: "deseada",
+  wallsTitle: "La pared según el tiempo", wallsFaces: "La pared en cada una de las dos caras según el tiempo", wanted: "deseada",
   afterMinutes: "Qué pared tras",
   laterTitle: "Coladas de un día",
   laterLine: (i: number, m: string) => `${nth[i] ?? `N.º ${i + 1}`} colada ${m}`,

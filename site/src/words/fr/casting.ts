@@ -28,7 +28,7 @@ export const casting: Like<typeof en> = {
   bucketsOf: "Seaux", inEach: "chacun",
   total: "Ensemble",
   castTitle: "La barbotine et son temps dans le moule",
-  wallsTitle: "Paroi selon le temps", wanted: "voulue",
+  wallsTitle: "Paroi selon le temps", wallsFaces: "Paroi sur chacune des deux faces selon le temps", wanted: "voulue",
   afterMinutes: "Quelle paroi après",
   laterTitle: "Coulages d’une journée",
   laterLine: (i, m) => `${nth[i] ?? `${i + 1}e`} coulage : ${m}`,

@@ -16,6 +16,7 @@ export const drawing: Like<typeof en> = {
   nudgeIn: "1 mm vers l’axe", nudgeOut: "1 mm vers l’extérieur", nudgeDown: "1 mm plus bas", nudgeUp: "1 mm plus haut",
   moved: (i) => `nœud ${i} déplacé`, added: (i) => `nœud ajouté après ${i}`,
   removed: (i) => `nœud ${i} supprimé`, turned: (i) => `nœud ${i} angle ou lisse`,
+  thickest: (d) => `Paroi la plus épaisse : ${d}, où la terre prend en dernier.`, thickestPlace: "paroi la plus épaisse",
   elevation: "élévation", section: "coupe", trimLine: "ligne de coupe",
   seam: (z) => `couture ${z}`,
   catchMark: (d) => `accroche ${d}`, trapMark: (d) => `piège ${d}`,
@@ -25,7 +26,7 @@ export const drawing: Like<typeof en> = {
   panLeft: "Montrer à gauche", panRight: "Montrer à droite", panUp: "Montrer plus haut", panDown: "Montrer plus bas",
   firstNode: "Choisir le nœud 1", nodeBefore: "Nœud d’avant", nodeAfter: "Nœud d’après",
   toward: (k) => `vers le nœud ${k}`, straight: "droit", upright: "vertical", level: "de niveau", snap: "Caler",
-  straightened: (i, k) => `tronçon du nœud ${Math.min(i, k)} au nœud ${Math.max(i, k)} redressé`,
+  straightened: (i, k) => `tronçon du nœud ${i} au nœud ${k} redressé`,
   linedUp: (i, k, how) => `nœud ${i} mis ${how === "upright" ? "à l’aplomb" : "au niveau"} du nœud ${k}`,
   behind: "Image derrière le profil", behindShow: "Montrer l’image", behindHow: "Intensité",
 };
