@@ -45,6 +45,10 @@ func (md *Mold) Order() ([]string, error) {
 			for _, i := range left {
 				names = append(names, PartName(md.Parts[i].Name))
 			}
+			if last := len(md.Parts) - 1; md.Parts[last].Name == "core" && left[len(left)-1] == last && md.coreWidens() {
+				return nil, job.Faults{job.Faultf("coreLocks", "form.inner",
+					"The core cannot be drawn up out of the pot: below its mouth the inside is wider. Let the inner surface widen all the way up to the rim, or leave the inside to the slip.")}
+			}
 			return nil, job.Faults{job.Faultf("partsLock", "mold.natches",
 				"The parts %s lock one another: none can be moved first. Leave the natches out, or choose another scheme.", words.Join(", ", names...))}
 		}
@@ -52,6 +56,18 @@ func (md *Mold) Order() ([]string, error) {
 		left = append(left[:pick], left[pick+1:]...)
 	}
 	return out, nil
+}
+
+// coreWidens tells whether the inside of a pot cast solid is wider somewhere below
+// its mouth.
+func (md *Mold) coreWidens() bool {
+	mouth := md.Inner[len(md.Inner)-1].R
+	for _, p := range md.Inner {
+		if p.R > mouth+1e-6 {
+			return true
+		}
+	}
+	return false
 }
 
 // PartName is what a part is called in a list of parts: side parts by their letters.

@@ -98,3 +98,20 @@ func TestAirInAPotCastSolid(t *testing.T) {
 		t.Errorf("air %+v", p.Flow.Air)
 	}
 }
+
+// A core that is wider within than its mouth lets nothing come apart: the fault says why.
+func TestCoreThatCannotComeOut(t *testing.T) {
+	j := job.Defaults()
+	j.Form.Size = job.SizeMold
+	j.Form.Outer = []job.Node{node(0, 0), node(40, 0), node(60, 50), node(40, 90)}
+	j.Form.Inner = []job.Node{node(0, 8), node(32, 8), node(52, 50), node(32, 90)}
+	_, err := Make(&j)
+	f, ok := err.(job.Faults)
+	if !ok || f[0].Code != "coreLocks" || f[0].Field != "form.inner" {
+		t.Errorf("%v", err)
+	}
+	j.Form.Inner = []job.Node{node(0, 8), node(20, 8), node(26, 50), node(32, 90)}
+	if _, err := Make(&j); err != nil {
+		t.Error(err)
+	}
+}

@@ -624,6 +624,7 @@ var german = []entry{
 	{"The code “{code}” is mistyped: its last character does not fit the others. Compare it with the sheet.", "Der Code „{code}“ ist vertippt: Sein letztes Zeichen passt nicht zu den anderen. Mit dem Blatt vergleichen."},
 	{"The code “{code}” is of a kind or a difficulty that this page does not know. Use a newer page.", "Der Code „{code}“ hat eine Art oder eine Stufe, die diese Seite nicht kennt. Eine neuere Seite benutzen."},
 	{"The contour may move by up to {mm} mm.", "Der Umriss darf sich um bis zu {mm} mm bewegen."},
+	{"The core cannot be drawn up out of the pot: below its mouth the inside is wider. Let the inner surface widen all the way up to the rim, or leave the inside to the slip.", "Der Kern lässt sich nicht nach oben aus dem Gefäß ziehen: Unter der Mündung ist das Innere weiter. Die Innenfläche bis zum Rand weiter werden lassen oder das Innere dem Schlicker überlassen."},
 	{"The corner between two plaster walls in degrees", "Die Ecke zwischen zwei Gipswänden in Grad"},
 	{"The cottle is made in %d staves to fit the bed.", "Die Schalung wird für das Bett in %d Teilen gemacht."},
 	{"The crop holds nothing of the picture; draw it around the pot.", "Der Ausschnitt enthält nichts vom Bild; ihn um das Gefäß ziehen."},

@@ -623,6 +623,7 @@ var spanish = []entry{
 	{"The code “{code}” is mistyped: its last character does not fit the others. Compare it with the sheet.", "El código «{code}» está mal escrito: su último carácter no concuerda con los demás. Compárelo con la hoja."},
 	{"The code “{code}” is of a kind or a difficulty that this page does not know. Use a newer page.", "El código «{code}» es de un tipo o una dificultad que esta página no conoce. Use una página más nueva."},
 	{"The contour may move by up to {mm} mm.", "El contorno se puede mover hasta {mm} mm."},
+	{"The core cannot be drawn up out of the pot: below its mouth the inside is wider. Let the inner surface widen all the way up to the rim, or leave the inside to the slip.", "El macho no puede salir de la vasija hacia arriba: por debajo de la boca el interior es más ancho. Deje que la superficie interior se ensanche hasta el borde, o deje el interior a la barbotina."},
 	{"The corner between two plaster walls in degrees", "La esquina entre dos paredes de yeso en grados"},
 	{"The cottle is made in %d staves to fit the bed.", "El encofrado se hace en %d piezas para que quepa en la cama."},
 	{"The crop holds nothing of the picture; draw it around the pot.", "El recorte no contiene nada de la imagen; trácelo alrededor de la vasija."},

@@ -19,7 +19,8 @@ export function innerBar(job: Job, plan: Plan | null): "closed" | "full" | null 
 }
 
 /** Nodes of an inner surface to begin with: the inside of the drained cast, at the
- *  places that lie nearest to the outer nodes. */
+ *  places that lie nearest to the outer nodes, drawn in below those that a core
+ *  could not pass with the draft asked for. The floor is level, or rises. */
 export function innerNodes(job: Job, plan: Plan): Node[] {
   const line = plan.drawing.inner, wall = job.clay.wall, out: { node: Node; at: number }[] = [];
   const node = (i: number, corner: boolean): Node => {
@@ -40,5 +41,14 @@ export function innerNodes(job: Job, plan: Plan): Node[] {
   }
   // three at least, so that the core has a wall
   if (out.length < 2) put(Math.round(end / 2), false);
-  return [...out.map((o) => o.node), node(end, true)];
+  const nodes = [...out.map((o) => o.node), node(end, true)];
+  const slope = Math.tan(((job.rules.leastDraft + 1) * Math.PI) / 180); // a degree more, since the curve swings about its nodes
+  const up = plan.drawing.turned ? -1 : 1, kept = [nodes.pop()!], floor = nodes[0]!.z;
+  for (const n of nodes.slice(1).reverse()) {
+    const above = kept[0]!;
+    if ((n.z - floor) * up < 0) n.z = floor; // a foot ring stays full of clay
+    n.r = Math.min(n.r, hundredth(above.r - slope * Math.max(0, (above.z - n.z) * up)));
+    if (n.r > wall / 2 && Math.hypot(n.r - above.r, n.z - above.z) > wall / 2) kept.unshift(n);
+  }
+  return [nodes[0]!, ...kept];
 }

@@ -22,7 +22,7 @@ export const form: Like<typeof en> = {
   innerIs: "Das Innere des Gefäßes ist",
   innerSlip: "wie der Schlicker es aufbaut, dann ausgegossen",
   innerOwn: "eine eigene Fläche, voll gegossen gegen einen Kern",
-  innerBegins: "Eine eigene Fläche beginnt als Inneres des ausgegossenen Gussstücks, bei dieser Wand; dann werden ihre Knoten verschoben.",
+  innerBegins: "Eine eigene Fläche beginnt als Inneres des ausgegossenen Gussstücks, bei dieser Wand, eingezogen, wo ein Kern nicht herauskäme; dann werden ihre Knoten verschoben.",
   innerHint: "Von der Achse innen am Boden nach außen, hinauf und zum Rand. Der Kern K bildet sie; gefüllt wird das Gefäß durch seinen Fuß.",
   innerClosed: "Eine geschlossene Form hat keine Öffnung für einen Kern; ihr Inneres ist, was der Schlicker aufbaut.",
   innerFull: "Diese Wand lässt kein Inneres, mit dem eine eigene Fläche beginnen könnte. Die Wand des Gussstücks dünner machen.",

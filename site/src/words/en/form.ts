@@ -19,7 +19,7 @@ export const form = {
   innerIs: "The inside of the pot is",
   innerSlip: "as the slip builds it, then drained",
   innerOwn: "a surface of its own, cast solid against a core",
-  innerBegins: "A surface of its own begins as the inside of the drained cast, at this wall; then its nodes are moved.",
+  innerBegins: "A surface of its own begins as the inside of the drained cast, at this wall, drawn in wherever a core could not come out; then its nodes are moved.",
   innerHint: "From the axis inside the floor, out, up, and to the rim. The core K forms it; the pot is filled through its foot.",
   innerClosed: "A closed form has no opening for a core, so its inside is what the slip builds.",
   innerFull: "This wall leaves no inside from which a surface of its own could begin. Make the wall of the cast thinner.",

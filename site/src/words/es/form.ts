@@ -19,7 +19,7 @@ export const form = {
   innerIs: "El interior de la vasija es",
   innerSlip: "como lo forma la barbotina, y luego se vacía",
   innerOwn: "una superficie propia, colada maciza contra un macho",
-  innerBegins: "Una superficie propia empieza como el interior de la pieza vaciada, con esta pared; después se mueven sus nodos.",
+  innerBegins: "Una superficie propia empieza como el interior de la pieza vaciada, con esta pared, metida hacia dentro donde un macho no saldría; después se mueven sus nodos.",
   innerHint: "Desde el eje, por dentro del fondo, hacia fuera, hacia arriba y hasta el borde. La forma el macho K; la vasija se llena por el pie.",
   innerClosed: "Una forma cerrada no tiene abertura para un macho: su interior es el que forma la barbotina.",
   innerFull: "Esta pared no deja un interior del que partir. Haga más fina la pared de la pieza.",

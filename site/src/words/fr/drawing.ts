@@ -16,7 +16,7 @@ export const drawing: Like<typeof en> = {
   nudgeIn: "1 mm vers l’axe", nudgeOut: "1 mm vers l’extérieur", nudgeDown: "1 mm plus bas", nudgeUp: "1 mm plus haut",
   moved: (i) => `nœud ${i} déplacé`, added: (i) => `nœud ajouté après ${i}`,
   removed: (i) => `nœud ${i} supprimé`, turned: (i) => `nœud ${i} angle ou lisse`,
-  thickest: (d) => `Paroi la plus épaisse : ${d}, où la terre prend en dernier.`, thickestPlace: "paroi la plus épaisse",
+  thickest: (d) => `Paroi la plus épaisse : ${d}, où la terre prend en dernier.`, thickestPlace: "paroi la plus épaisse",
   elevation: "élévation", section: "coupe", trimLine: "ligne de coupe",
   seam: (z) => `couture ${z}`,
   catchMark: (d) => `accroche ${d}`, trapMark: (d) => `piège ${d}`,
