@@ -4,10 +4,10 @@
 import reel from "../samples/reel-bottle.json";
 import buoy from "../samples/cone-buoy.json";
 import dovetail from "../samples/dovetail-dish.json";
-import bowl from "../samples/fen-bowl.json";
 import hail from "../samples/hail-beaker.json";
 import jar from "../samples/harbour-jar.json";
 import vase from "../samples/heron-vase.json";
+import dish from "../samples/quay-dish.json";
 import beaker from "../samples/reed-beaker.json";
 import cup from "../samples/reed-cut-cup.json";
 import amphora from "../samples/sand-amphora.json";
@@ -20,7 +20,7 @@ import { tables, w } from "./words";
 
 /** The first is what a first visit opens on; the build has the core complete it. */
 export const samples = [
-  jar, beaker, bowl, skep, cup, lid, amphora, vase, skiff, buoy, trivet, hail, reel, dovetail,
+  jar, beaker, dish, skep, cup, lid, amphora, vase, skiff, buoy, trivet, hail, reel, dovetail,
 ] as unknown as Job[];
 
 /** A sample as it goes on the bench: under its name in the language of the page. */

@@ -21,8 +21,10 @@ const take = (s: Job) => void read({ kind: "job", text: JSON.stringify(named(s))
 /** Whether the pot on the bench is the sample still: one that bears its name may have been changed, or traced anew. */
 function onBench(s: Job): boolean {
   const { name, form } = now().job;
-  if (!isNamed(s, name) || s.form.outer.length !== form.outer.length) return false;
-  return s.form.outer.every((n, i) => { const o = form.outer[i]!; return n.r === o.r && n.z === o.z && !n.corner === !o.corner; });
+  if (!isNamed(s, name)) return false;
+  const same = (a: Node[] | null | undefined, b: Node[] | null) => (a?.length ?? 0) === (b?.length ?? 0)
+    && (a ?? []).every((n, i) => { const o = b![i]!; return n.r === o.r && n.z === o.z && !n.corner === !o.corner; });
+  return same(s.form.outer, form.outer) && same(s.form.inner, form.inner);
 }
 
 /** Half the slope through a smooth node, as a third of the way to its neighbours. */
@@ -45,10 +47,10 @@ export const Silhouette = memo(({ job, k }: { job: Job; k: number }) => {
   const top = Math.max(...outer.map((n) => n.z)), wide = Math.max(...outer.map((n) => n.r));
   const round = (x: number) => Math.round(x * 10) / 10;
   const at = (r: number, z: number) => `${round(k * (wide + r))} ${round(k * (top - z))}`;
-  const line = (share: number) => {
-    let d = `M${at(share * outer[0]!.r, outer[0]!.z)}`;
-    for (let i = 1; i < outer.length; i++) {
-      const a = outer[i - 1]!, b = outer[i]!, [ar, az] = tangent(outer, i - 1), [br, bz] = tangent(outer, i);
+  const line = (share: number, nodes = outer) => {
+    let d = `M${at(share * nodes[0]!.r, nodes[0]!.z)}`;
+    for (let i = 1; i < nodes.length; i++) {
+      const a = nodes[i - 1]!, b = nodes[i]!, [ar, az] = tangent(nodes, i - 1), [br, bz] = tangent(nodes, i);
       d += `C${at(share * (a.r + ar), a.z + az)} ${at(share * (b.r - br), b.z - bz)} ${at(share * b.r, b.z)}`;
     }
     return d;
@@ -59,6 +61,7 @@ export const Silhouette = memo(({ job, k }: { job: Job; k: number }) => {
   return (
     <svg class="silhouette" width={x + 2} height={y + 1} viewBox={`-1 -1 ${x + 2} ${y + 1}`} aria-hidden="true">
       <path d={half(1)} /><path d={half(-1)} />
+      {job.form.inner && <path class="rib" d={line(1, job.form.inner) + line(-1, job.form.inner)} />}
       {ribs(section ?? { kind: "" }).map((s) => <path key={s} class="rib" d={line(s)} />)}
       {section?.dimples?.heights.map((z) => [-0.55, 0, 0.55].map((s) => <circle key={`${z} ${s}`} cx={round(k * wide * (1 + s))} cy={round(k * (top - z))} r={k * 4} />))}
     </svg>

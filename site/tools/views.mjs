@@ -160,6 +160,7 @@ export const views = {
     await page.locator(".faults li").first().waitFor();
   },
   "form-closed": panel("form", "Skep pot"),
+  "form-inner": async (page) => { await pot(page, "Quay dish"); await page.locator(".nodes.inner .node").nth(2).focus(); await planned(page); },
   trace: vase,
   "trace-found": async (page) => { await vase(page); await known(page, "150"); },
   "trace-sketch": sketch,
@@ -174,6 +175,7 @@ export const views = {
   },
 
   "release-clear": panel("release"), "release-catches": panel("release", "Dovetail dish"),
+  "release-core": async (page) => { await panel("release", "Quay dish")(page); await press(page, "Core"); },
   "release-stretched": async (page) => { await tab(page, "release"); await press(page, "×10"); },
   "parts-two": panel("parts"), "parts-sides": panel("parts", "Reel bottle"), "parts-faceted": panel("parts", "Trivet vase"),
   "parts-apart": async (page) => { await panel("parts", "Heron vase")(page); await slide(page.locator("#apart"), 60); },
@@ -183,6 +185,7 @@ export const views = {
   "space-mold": space,
   "space-closed": async (page) => { await space(page); await press(page, "Cut open"); },
   "space-apart": async (page) => { await pot(page, "Reel bottle"); await space(page); await slide(page.locator("#apart"), 100); },
+  "space-core": async (page) => { await pot(page, "Quay dish"); await space(page); await tab(page, "parts"); await slide(page.locator("#apart"), 100); },
   "space-kit": async (page) => { await space(page, true); },
   "space-kit-many": async (page) => { await pot(page, "Reel bottle"); await space(page, true); },
 

@@ -11,7 +11,7 @@ export const shelf: Like<typeof en> = {
   samples: {
     "Harbour jar": ["Hafendose", "Zwei Teile, geteilt am Bauch."],
     "Reed beaker": ["Schilfbecher", "Ein Teil: Er wird bis zum Rand immer weiter."],
-    "Fen bowl": ["Moorschale", "Ein Teil, mit zurückgesetztem Fuß."],
+    "Quay dish": ["Kaischale", "Voll gegossen: Ein Kern formt das Innere, gefüllt wird durch den Fuß."],
     "Skep pot": ["Bienenkorbtopf", "Geschlossen: zwei Teile und ein Loch zum Füllen."],
     "Reed-cut cup": ["Riefentasse", "Kanneluren, die sich noch in einem Teil lösen."],
     "Slate lid": ["Schieferdeckel", "Er öffnet sich nach unten und wird kopfüber gegossen, in einem Teil."],

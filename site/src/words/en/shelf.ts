@@ -9,7 +9,7 @@ export const shelf = {
   samples: {
     "Harbour jar": ["Harbour jar", "Two parts, parted at the belly."],
     "Reed beaker": ["Reed beaker", "One part: it tapers all the way to the rim."],
-    "Fen bowl": ["Fen bowl", "One part, with a recessed foot."],
+    "Quay dish": ["Quay dish", "Cast solid: a core shapes the inside, slip comes in through the foot."],
     "Skep pot": ["Skep pot", "A closed form: two parts and a hole to fill it by."],
     "Reed-cut cup": ["Reed-cut cup", "Flutes that still let go in one part."],
     "Slate lid": ["Slate lid", "It opens downward, so it is cast upside down, in one part."],

@@ -9,7 +9,7 @@ export const shelf = {
   samples: {
     "Harbour jar": ["Tarro Puerto", "Dos partes, partido por la panza."],
     "Reed beaker": ["Vaso Junco", "Una parte: se abre todo el camino hasta el borde."],
-    "Fen bowl": ["Cuenco Marisma", "Una parte, con el pie rehundido."],
+    "Quay dish": ["Fuente Muelle", "Colada maciza: un macho forma el interior, se llena por el pie."],
     "Skep pot": ["Vasija Colmena", "Una forma cerrada: dos partes y un orificio para llenarla."],
     "Reed-cut cup": ["Taza Estría", "Estrías que aún se desmoldan en una parte."],
     "Slate lid": ["Tapa Pizarra", "Se abre hacia abajo, así que se cuela boca abajo, en una parte."],

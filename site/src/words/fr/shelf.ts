@@ -11,7 +11,7 @@ export const shelf: Like<typeof en> = {
   samples: {
     "Harbour jar": ["Pot du port", "Deux parties, joint à la panse."],
     "Reed beaker": ["Gobelet des roseaux", "Une partie : il s’évase jusqu’au bord."],
-    "Fen bowl": ["Bol du marais", "Une partie, avec un pied creusé."],
+    "Quay dish": ["Plat du quai", "Coulé plein : un noyau forme l’intérieur, on remplit par le pied."],
     "Skep pot": ["Pot ruche", "Une forme fermée : deux parties et un trou pour la remplir."],
     "Reed-cut cup": ["Tasse cannelée", "Des cannelures qui se démoulent encore en une partie."],
     "Slate lid": ["Couvercle d’ardoise", "Il s’ouvre vers le bas : il est coulé à l’envers, en une partie."],
