@@ -241,19 +241,30 @@ func (s *stave) measured(j *job.Job, p Piece, list []staveCorner, mark int) Piec
 // least draft and the verdict by the rules of the plaster parts.
 func sideways(md *mold.Mold, from, to float64, rules job.Rules) (float64, parting.Verdict) {
 	mid := (from + to) / 2
-	least, all, rub := 90.0, 0.0, 0.0
-	for d := 0.25; d < to-from; d += 0.5 {
+	draft := func(d float64) float64 {
 		face := from + d
 		if f := float64(md.Block.Facets); f > 0 {
 			face = math.Round(face/(360/f)) * 360 / f
 		}
-		draft := 90 - math.Abs(face-mid)
+		return 90 - math.Abs(face-mid)
+	}
+	const step = 0.5 // degrees
+	least := 90.0
+	for d := step / 2; d < to-from; d += step {
+		if here := draft(d); here < least {
+			least = here
+		}
+	}
+	if least >= rules.LeastDraft {
+		return least, parting.Clear
+	}
+	all, rub := 0.0, 0.0
+	for d := step / 2; d < to-from; d += step {
 		r := md.Block.Reach(from + d)
 		all += r * r
-		if draft < rules.LeastDraft {
+		if draft(d) < rules.LeastDraft {
 			rub += r * r
 		}
-		least = math.Min(least, draft)
 	}
 	if 100*rub > rules.RubShare*all {
 		return least, parting.Rubs
