@@ -141,13 +141,13 @@ func clipInset(a, b Point, top float64) (Point, Point, bool) {
 // farther tells whether p lies no nearer than w to any chord.
 func (t *Tree) farther(p Point, w float64) bool {
 	least := w - 1e-6*max(1, w)
-	around := box{p.R - w, p.Z - w, -p.R - w, -p.Z - w}
+	beyond := least * least * (1 + sure)
 	var stack [48]int // the tree is no deeper
 	top := 1
 	for stack[0] = 1; top > 0; {
 		top--
 		k := stack[top]
-		if !t.box[k].meets(&around) {
+		if t.box[k].square(p.R, p.Z) > beyond {
 			continue
 		}
 		if k < t.size {
@@ -156,7 +156,7 @@ func (t *Tree) farther(p Point, w float64) bool {
 			continue
 		}
 		i := k - t.size
-		if c := newChord(t.pts[i], t.pts[i+1]); c.square(p.R, p.Z) > least*least*(1+sure) {
+		if c := newChord(t.pts[i], t.pts[i+1]); c.square(p.R, p.Z) > beyond {
 			continue
 		}
 		if distanceToChord(p, t.pts[i], t.pts[i+1]) < least {

@@ -21,6 +21,24 @@ func (b *box) meets(c *box) bool {
 	return b[0] <= -c[2] && c[0] <= -b[2] && b[1] <= -c[3] && c[1] <= -b[3]
 }
 
+// square is the square of the distance from a place to the box, mm2.
+func (b *box) square(r, z float64) float64 {
+	dr, dz := b[0]-r, b[1]-z
+	if d := r + b[2]; d > dr {
+		dr = d
+	}
+	if d := z + b[3]; d > dz {
+		dz = d
+	}
+	if dr < 0 {
+		dr = 0
+	}
+	if dz < 0 {
+		dz = 0
+	}
+	return dr*dr + dz*dz
+}
+
 // join makes b the box around c and d.
 func (b *box) join(c, d *box) {
 	for k := range b {
