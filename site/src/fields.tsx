@@ -40,7 +40,7 @@ export function NumberField(p: NumberProps) {
   const fault = now().faults.find((f) => f.field === p.field)?.message ?? null;
   const message = bad ? w.notNumber : fault;
   /** What a step of undo is called: the table of words is searched when one is made. */
-  const said = () => { const label = p.named ?? following(p.label); return () => w.changed(label()); };
+  const said = () => { const label = p.named ?? following(p.label); return () => w.changed(label().replace(/, mm$/, "")); };
   const stepper = useNudge(p.nudge, p.value, (x) => { setDraft(null); edit(said(), p.field, (j) => p.set(j, x)); }, settle);
   const input = (
     <span class="field-box">

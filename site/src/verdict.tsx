@@ -19,7 +19,7 @@ export function VerdictLine() {
       {(fault || s) && <span class="sign"><Icon name={fault ? "catches" : s!.verdict} /></span>}
       <div class="says">
         <p>
-          {fault ? <><b>{w.cannotPlan}</b> {fault.message} {plan && w.stillShown}</>
+          {fault ? <><b>{w.cannotPlan}</b> {unbroken(fault.message)} {plan && w.stillShown}</>
             : plan ? unbroken(plan.verdict) : w.starting}
         </p>
         <span class="away" role="status">{said}</span>
