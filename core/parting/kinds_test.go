@@ -182,7 +182,7 @@ func ask(outer, inner []job.Node, is func(m *form.Meridian) bool, mouth float64)
 	a := &asked{rules: RulesOf(j)}
 	var in *form.Meridian
 	if inner != nil {
-		if in, err = form.BuildInner(j, m); err != nil || meet(m.Pts, in.Pts) {
+		if in, err = form.BuildInner(j, m); err != nil || formtest.Near(m.Pts, in.Pts, rounding) {
 			return nil
 		}
 	}
@@ -201,21 +201,6 @@ func ask(outer, inner []job.Node, is func(m *form.Meridian) bool, mouth float64)
 		a.core, a.clay = &p, slices.Concat(d.M.Pts, in.Pts) // with the rim's face between them
 	}
 	return a
-}
-
-// meet tells whether two lines come nearer to one another than rounding.
-func meet(a, b []form.Point) bool {
-	near := func(p form.Point, line []form.Point) bool {
-		for i := range len(line) - 1 {
-			q, d := line[i], line[i+1].Sub(line[i])
-			t := ((p.R-q.R)*d.R + (p.Z-q.Z)*d.Z) / (d.R*d.R + d.Z*d.Z)
-			if p.Dist(q.Lerp(line[i+1], math.Max(0, math.Min(1, t)))) < rounding {
-				return true
-			}
-		}
-		return false
-	}
-	return slices.ContainsFunc(a, func(p form.Point) bool { return near(p, b) }) || slices.ContainsFunc(b, func(p form.Point) bool { return near(p, a) })
 }
 
 // seen is what rays tell of one span under one pull: how deep it is caught, as it

@@ -72,7 +72,7 @@ func coreBad(nodes [][]job.Node, g *rand.Rand, dense bool) (string, bool) {
 		return "", false
 	}
 	in, err := form.BuildInner(&j, m)
-	if err != nil || thinner(m.Pts, in.Pts, 1e-6) {
+	if err != nil || formtest.Near(m.Pts, in.Pts, 1e-6) {
 		return "", false
 	}
 	s := NewCore(in, m)
@@ -84,22 +84,6 @@ func coreBad(nodes [][]job.Node, g *rand.Rand, dense bool) (string, bool) {
 		return "", true
 	}
 	return sumOf(s.CoreTraps()).like(w.trapsExactly(w.behind)), true
-}
-
-// thinner tells whether two lines come nearer to one another than least mm.
-func thinner(a, b []form.Point, least float64) bool {
-	near := func(p form.Point, line []form.Point) bool {
-		for i := range len(line) - 1 {
-			q, d := line[i], line[i+1].Sub(line[i])
-			t := ((p.R-q.R)*d.R + (p.Z-q.Z)*d.Z) / (d.R*d.R + d.Z*d.Z)
-			if p.Dist(q.Lerp(line[i+1], math.Max(0, math.Min(1, t)))) < least {
-				return true
-			}
-		}
-		return false
-	}
-	return slices.ContainsFunc(a, func(p form.Point) bool { return near(p, b) }) ||
-		slices.ContainsFunc(b, func(p form.Point) bool { return near(p, a) })
 }
 
 // spotsLike asks for places beside the first spans of the contour, of some pulls, the

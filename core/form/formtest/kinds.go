@@ -3,7 +3,9 @@ package formtest
 import (
 	"math"
 	"math/rand/v2"
+	"slices"
 
+	"moldwright/core/form"
 	"moldwright/core/job"
 )
 
@@ -162,4 +164,20 @@ func Footed(g *rand.Rand) []job.Node {
 		snap(nodes, 1)
 	}
 	return nodes
+}
+
+// Near tells whether two lines come nearer to one another than least mm.
+func Near(a, b []form.Point, least float64) bool {
+	near := func(p form.Point, line []form.Point) bool {
+		for i := range len(line) - 1 {
+			q, d := line[i], line[i+1].Sub(line[i])
+			t := ((p.R-q.R)*d.R + (p.Z-q.Z)*d.Z) / (d.R*d.R + d.Z*d.Z)
+			if p.Dist(q.Lerp(line[i+1], math.Max(0, math.Min(1, t)))) < least {
+				return true
+			}
+		}
+		return false
+	}
+	return slices.ContainsFunc(a, func(p form.Point) bool { return near(p, b) }) ||
+		slices.ContainsFunc(b, func(p form.Point) bool { return near(p, a) })
 }
