@@ -14,12 +14,14 @@ export interface View {
   pot: number; block: number; bottom: number; top: number;
 }
 
-/** Room in px left for the ruler, right and above and below for pull arrows. */
-const ROOM = { left: 52, right: 46, top: 44, bottom: 44 };
+/** Room in px left for the ruler, right and above and below for pull arrows; where the
+ *  drawing is narrow also below for the buttons of zoom, which have room beside it else. */
+const room = (width: number) => ({ left: 52, right: 46, top: 44, bottom: width < 480 ? 92 : 44 });
 
 /** The view that holds the closed mold, or, where it is taken apart, whatever
  *  stands between the extents. */
 export function fit(plan: Plan, width: number, height: number, all?: { left: number; right: number; bottom: number; top: number }): View {
+  const around = room(width);
   let block = plan.size.maxRadius, bottom = 0, top = plan.size.height, pot = block;
   for (const p of plan.drawing.parts) {
     for (const [r, z] of p.outline) {
@@ -30,15 +32,15 @@ export function fit(plan: Plan, width: number, height: number, all?: { left: num
   }
   if (all) [pot, block, bottom, top] = [Math.max(pot, all.left), Math.max(block, all.right), Math.min(bottom, all.bottom), Math.max(top, all.top)];
   const k = Math.max(0.05, Math.min(
-    (width - ROOM.left - ROOM.right) / (pot + block),
-    (height - ROOM.top - ROOM.bottom) / (top - bottom),
+    (width - around.left - around.right) / (pot + block),
+    (height - around.top - around.bottom) / (top - bottom),
     8,
   ));
-  const spare = { x: width - ROOM.left - ROOM.right - k * (pot + block), y: height - ROOM.top - ROOM.bottom - k * (top - bottom) };
+  const spare = { x: width - around.left - around.right - k * (pot + block), y: height - around.top - around.bottom - k * (top - bottom) };
   return {
     width, height, k, pot, block, bottom, top,
-    x0: ROOM.left + spare.x / 2 + k * pot,
-    y0: height - ROOM.bottom - spare.y / 2 + k * bottom,
+    x0: around.left + spare.x / 2 + k * pot,
+    y0: height - around.bottom - spare.y / 2 + k * bottom,
   };
 }
 
