@@ -1,4 +1,5 @@
-// Jedes deutsche Wort der Seite, als eine Tabelle.
+// Jedes deutsche Wort der Seite, als eine Tabelle. Die Fachworte sind aus dem
+// Gedächtnis, ohne Quelle.
 import type { Words } from "../like";
 import { casting } from "./casting";
 import { classroom } from "./class";
