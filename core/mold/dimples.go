@@ -9,6 +9,7 @@ package mold
 // no such grid can be laid on is left out, and said.
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -94,15 +95,7 @@ func newHollows(m *form.Meridian, end int) *hollows {
 		}
 		h.rows = append(h.rows, row)
 	}
-	slices.SortStableFunc(h.rows, func(a, b hollowRow) int {
-		switch {
-		case a.s < b.s:
-			return -1
-		case a.s > b.s:
-			return 1
-		}
-		return 0
-	})
+	slices.SortStableFunc(h.rows, func(a, b hollowRow) int { return cmp.Compare(a.s, b.s) })
 	return h
 }
 

@@ -7,23 +7,15 @@ import (
 	"moldwright/core/form"
 	"moldwright/core/form/formtest"
 	"moldwright/core/job"
-	"moldwright/core/release"
 )
 
 // patterned judges polygonal nodes with a section at mold size and tells how far the
 // choice can be trusted.
 func patterned(t *testing.T, nodes []job.Node, s job.Section) (Robustness, []Scheme, int) {
 	t.Helper()
-	j := potOf(nodes...)
-	j.Form.Section = s
-	m, err := form.Build(j)
-	if err != nil {
-		t.Fatal(err)
-	}
-	end := len(m.Pts) - 1
-	all := Judge(release.New(m), end, RulesOf(j), Wanted{})
+	m, all, rules := sectioned(t, s, nodes)
 	k := Choose(all, 0, func(int) float64 { return 0 })
-	return Robust(m, end, nil, all, k, RulesOf(j)), all, k
+	return Robust(m, len(m.Pts)-1, nil, all, k, rules), all, k
 }
 
 // wronged are nodes with radii wrong by up to e.

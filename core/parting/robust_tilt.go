@@ -1,6 +1,7 @@
 package parting
 
 import (
+	"cmp"
 	"math"
 	"slices"
 
@@ -52,15 +53,7 @@ func newTilts(m *form.Meridian, a, b int, pull release.Pull, rules Rules) *tilts
 		all = append(all, place{long / (g * g), long})
 		sum += long
 	}
-	slices.SortFunc(all, func(x, y place) int {
-		switch {
-		case x.over < y.over:
-			return -1
-		case x.over > y.over:
-			return 1
-		}
-		return 0
-	})
+	slices.SortFunc(all, func(x, y place) int { return cmp.Compare(x.over, y.over) })
 	t.over, t.share = nil, nil
 	part := 0.0
 	for _, p := range all {

@@ -9,7 +9,9 @@ import (
 	"moldwright/core/release"
 )
 
-func judgedSection(t *testing.T, s job.Section, nodes ...job.Node) []Scheme {
+// sectioned is the meridian of polygonal nodes with a section at mold size, and every
+// scheme judged.
+func sectioned(t *testing.T, s job.Section, nodes []job.Node) (*form.Meridian, []Scheme, Rules) {
 	t.Helper()
 	j := potOf(nodes...)
 	j.Form.Section = s
@@ -17,7 +19,13 @@ func judgedSection(t *testing.T, s job.Section, nodes ...job.Node) []Scheme {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return Judge(release.New(m), len(m.Pts)-1, RulesOf(j), Wanted{})
+	return m, Judge(release.New(m), len(m.Pts)-1, RulesOf(j), Wanted{}), RulesOf(j)
+}
+
+func judgedSection(t *testing.T, s job.Section, nodes ...job.Node) []Scheme {
+	t.Helper()
+	_, all, _ := sectioned(t, s, nodes)
+	return all
 }
 
 // A fully rounded polygon is a turned pot: every scheme is judged alike.

@@ -65,14 +65,8 @@ func outline(nodes []job.Node, up float64) []form.Point {
 // coreBad: the core lies within the clay between both surfaces and is drawn up. What
 // stands in its way is any clay, that of the outer wall's lip too.
 func coreBad(nodes [][]job.Node, g *rand.Rand, dense bool) (string, bool) {
-	j := job.Defaults()
-	j.Form.Size, j.Form.Outer, j.Form.Inner = job.SizeMold, nodes[0], nodes[1]
-	m, err := form.Build(&j)
-	if err != nil || m.Closed {
-		return "", false
-	}
-	in, err := form.BuildInner(&j, m)
-	if err != nil || formtest.Near(m.Pts, in.Pts, 1e-6) {
+	m, in, err := formtest.Solid(nodes[0], nodes[1])
+	if err != nil || m.Closed || formtest.Near(m.Pts, in.Pts, 1e-6) {
 		return "", false
 	}
 	s := NewCore(in, m)
@@ -277,15 +271,8 @@ func TestKindFixtures(t *testing.T) {
 // A core in a cone that closes upward, by hand: every place of the wall catches by how
 // far it lies out beyond the rim, whether it looks up or down.
 func TestCoreIsHeldByTheWholeWall(t *testing.T) {
-	j := job.Defaults()
-	j.Form.Size = job.SizeMold
-	j.Form.Outer = []job.Node{formtest.Corner(0, 0), formtest.Corner(40, 0), formtest.Corner(50, 70)}
-	j.Form.Inner = []job.Node{formtest.Corner(0, 1), formtest.Corner(10, 20), formtest.Corner(2, 68)}
-	m, err := form.Build(&j)
-	if err != nil {
-		t.Fatal(err)
-	}
-	in, err := form.BuildInner(&j, m)
+	corner := formtest.Corner
+	m, in, err := formtest.Solid([]job.Node{corner(0, 0), corner(40, 0), corner(50, 70)}, []job.Node{corner(0, 1), corner(10, 20), corner(2, 68)})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -318,14 +305,7 @@ func TestCoreTrapsByPappus(t *testing.T) {
 		{"groove", groove, 27, 33, rho, math.Pi * rho * rho / 2, 34 + 4*rho/(3*math.Pi), 1e-4},
 		{"open dish", []job.Node{corner(0, 6), corner(34, 6), corner(42, 60)}, 0, 0, 0, 0, 0, 0},
 	} {
-		j := job.Defaults()
-		j.Form.Size, j.Form.Inner = job.SizeMold, c.inner
-		j.Form.Outer = []job.Node{corner(0, 0), corner(45, 0), corner(50, 60)}
-		m, err := form.Build(&j)
-		if err != nil {
-			t.Fatal(err)
-		}
-		in, err := form.BuildInner(&j, m)
+		m, in, err := formtest.Solid([]job.Node{corner(0, 0), corner(45, 0), corner(50, 60)}, c.inner)
 		if err != nil {
 			t.Fatal(err)
 		}

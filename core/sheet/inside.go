@@ -60,18 +60,7 @@ func (d *profileDrawing) insideLines(s *silhouette, l lineType) (out []drawnLine
 		out = append(out, drawnLine{line, l, false})
 	}
 	if s == &d.main {
-		out = append(out, drawnLine{ringLine(in.at.R, in.at.Z, in.thick/2), thin, false})
-	}
-	return out
-}
-
-// ringLine is a circle as a closed line.
-func ringLine(x, y, r float64) []point {
-	const n = 48
-	out := make([]point, n+1)
-	for i := range out {
-		s, c := math.Sincos(2 * math.Pi * float64(i%n) / n)
-		out[i] = point{x + r*c, y + r*s}
+		out = append(out, drawnLine{ringLine(point{in.at.R, in.at.Z}, in.thick/2, 48), thin, false})
 	}
 	return out
 }
@@ -83,7 +72,7 @@ func (d *profileDrawing) insideKey(p *page, x, y float64) {
 		return
 	}
 	p.key(x, y, dashed, d.say("Inside: %s deep, floor %s, rim Ø %s mm", d.num(in.deep, 1), d.num(in.floor, 1), d.num(2*in.pts[len(in.pts)-1].R, 1)))
-	p.stroke(ringLine(x+7, y-keyStep+0.8, 1.3), thin, 0)
+	p.stroke(ringLine(point{x + 7, y - keyStep + 0.8}, 1.3, 48), thin, 0)
 	p.textIn(x+16, y-keyStep, drawingFrame(p.paper).x1-x-17, d.say("Thickest wall: %s mm, %s mm above the foot", d.num(in.thick, 1), d.num(in.at.Z, 1)), plain(sizeSmall), left)
 }
 

@@ -105,13 +105,8 @@ func clamp(v, lo, hi float64) float64 { return math.Max(lo, math.Min(hi, v)) }
 
 // dot marks where a leader ends.
 func (p *page) dot(q point, r float64) {
-	const n = 12
-	ring := make([]point, n)
-	for i := range ring {
-		s, c := math.Sincos(2 * math.Pi * float64(i) / n)
-		ring[i] = point{q.x + r*c, q.y + r*s}
-	}
-	p.fill(ring, black)
+	ring := ringLine(q, r, 12)
+	p.fill(ring[:len(ring)-1], black)
 }
 
 // box is the white room of a letter whose middle is at a place.

@@ -78,3 +78,13 @@ func clipLine(pts []point, box rect) []piece {
 	}
 	return out
 }
+
+// ringLine is a circle of so many corners as a line that ends where it begins.
+func ringLine(mid point, r float64, corners int) []point {
+	out := make([]point, corners+1)
+	for i := range out {
+		s, c := math.Sincos(2 * math.Pi * float64(i%corners) / float64(corners))
+		out[i] = point{mid.x + r*c, mid.y + r*s}
+	}
+	return out
+}

@@ -224,12 +224,7 @@ func (d *potView) pull(p *page, v view, way [3]float64, r, z0, z1 float64) {
 
 // spot marks a place: a ring with a white rim, and its name.
 func (p *page) spot(q point, name string) {
-	const n = 24
-	ring := make([]point, n+1)
-	for i := range ring {
-		s, c := math.Sincos(2 * math.Pi * float64(i) / n)
-		ring[i] = point{q.x + 1.5*c, q.y + 1.5*s}
-	}
+	ring := ringLine(q, 1.5, 24)
 	p.stroke(ring, outline.of(1.1).in(white), 0)
 	p.stroke(ring, outline, 0)
 	p.line(q.x-0.5, q.y, q.x+0.5, q.y, thin)

@@ -186,7 +186,7 @@ func (d *sectionDrawing) setKey(p *page, area rect) rect {
 		x, y := area.x0+3+w*float64(i%2), top-keyRow*float64(i/2+1)-0.4
 		st := plain(sizeSmall)
 		if k.ring {
-			p.stroke(ringLine(x+5.5, y+0.9, 1.4), thin, 0)
+			p.stroke(ringLine(point{x + 5.5, y + 0.9}, 1.4, 48), thin, 0)
 		} else if k.region == nil {
 			p.line(x, y+0.9, x+11, y+0.9, k.line)
 		} else {

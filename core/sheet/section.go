@@ -235,7 +235,7 @@ func (d *sectionDrawing) section(p *page, v view) {
 			p.stroke(inner, beforeLine, 0)
 		} else if side == 0 {
 			c := v.at(d.in.Solid.At.R*d.cut[0], d.in.Solid.At.Z)
-			p.stroke(ringLine(c.x, c.y, v.kx*d.in.Solid.ThickMM/2), thin, 0)
+			p.stroke(ringLine(c, v.kx*d.in.Solid.ThickMM/2, 48), thin, 0)
 		}
 		for _, arc := range m.Dimples { // turned into the plane, as natches are
 			line := make([]point, len(arc))

@@ -30,6 +30,16 @@ func Build(nodes []job.Node) (*form.Meridian, error) {
 	return form.Build(&j)
 }
 
+// Solid is likewise a pot cast solid: the meridian and that of its inner surface.
+func Solid(outer, inner []job.Node) (m, in *form.Meridian, err error) {
+	j := job.Defaults()
+	j.Form.Size, j.Form.Outer, j.Form.Inner = job.SizeMold, outer, inner
+	if m, err = form.Build(&j); err == nil {
+		in, err = form.BuildInner(&j, m)
+	}
+	return m, in, err
+}
+
 // Meridian is a random profile that can be built, and its nodes.
 func Meridian(g *rand.Rand) (*form.Meridian, []job.Node) {
 	for {

@@ -3,7 +3,7 @@
 // of the core, which forms it: K1, K2 and so on.
 import type { At, Job, Node, Plan } from "../contract";
 import { hundredth } from "../numbers";
-import { unseat } from "../view";
+import { seat, unseat } from "../view";
 
 export const nodesOf = (j: Job, inside: boolean): Node[] => (inside ? j.form.inner ?? [] : j.form.outer);
 /** The planned line through these nodes. */
@@ -34,7 +34,7 @@ export function innerNodes(job: Job, plan: Plan): Node[] {
   put(0, true);
   const end = line.length - 1;
   for (const n of job.form.outer.slice(1, -1)) {
-    const r = n.r * plan.scale, z = plan.drawing.lift + (plan.drawing.turned ? -n.z : n.z) * plan.scale;
+    const r = n.r * plan.scale, z = seat(plan, n.z);
     let best = 0;
     line.forEach((p, i) => { if (Math.hypot(p[0] - r, p[1] - z) < Math.hypot(line[best]![0] - r, line[best]![1] - z)) best = i; });
     if (Math.hypot(line[end]![0] - line[best]![0], line[end]![1] - line[best]![1]) > wall / 2) put(best, !!n.corner);
